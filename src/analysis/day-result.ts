@@ -1,0 +1,219 @@
+import type { Provenance } from "../physics/index.ts";
+
+/** What `day --json` prints: format `slackwater/day@1`. Minutes count from the start of the scenario. */
+export interface DayResult {
+	readonly format: "slackwater/day@1";
+	readonly scenario: ScenarioSummary;
+	readonly trace: { readonly events: number; readonly hash: string };
+	readonly dressings: readonly DressingDay[];
+	readonly projection: Projection;
+	readonly cautions: readonly Caution[];
+	readonly assumptions: readonly Assumption[];
+}
+
+export interface ScenarioSummary {
+	readonly title: string;
+	readonly seed: string;
+	readonly version: string;
+	readonly start: string;
+	/** Minutes after midnight at the start. */
+	readonly startClockMin: number;
+	readonly horizonMin: number;
+	readonly replications: number;
+	readonly chance: "on" | "off";
+	readonly solution: string;
+	readonly dressings: readonly DressingSummary[];
+	readonly roundsClockMin: readonly number[];
+	/** Supplies of the horizon at P90, one row an item; packs are given where the scenario has pack sizes. */
+	readonly supplies: readonly Supply[];
+}
+
+export interface DressingSummary {
+	readonly id: string;
+	readonly patient: string;
+	readonly tissue: string;
+	readonly foamVolumeMl: number;
+	readonly capacityMl: number;
+	readonly exudateMlPerDay: number;
+	readonly slough: string;
+	readonly difficulty: string;
+	readonly canisterMl: number;
+	readonly sourceMl: number;
+	readonly regimens: readonly {
+		readonly fromMin: number;
+		readonly begin: "suction" | "fill";
+		readonly depthMmHg: number;
+		readonly fillMl: number;
+		readonly dwellMin: number | null;
+		readonly suctionMin: number | null;
+		readonly drawdown: string;
+	}[];
+}
+
+export interface Supply {
+	/** e.g. `canister 1000 mL`, `solution 1000 mL`, `fill line`, `dressing kit`, `suction port`. */
+	readonly item: string;
+	readonly p50: number;
+	readonly p90: number;
+	readonly packSize: number | null;
+	/** Whole packs that cover P90. */
+	readonly packs: number | null;
+}
+
+export type PhaseName = "suction" | "fill" | "dwell" | "drain" | "change";
+export type PauseReason = "off" | "canister" | "round" | "port";
+export type NoticeName = "canister-nearly-full" | "source-low";
+export type Condition =
+	| "canister-at-capacity"
+	| "suction-path-obstructed"
+	| "fill-path-obstructed"
+	| "seal-leak"
+	| "depth-not-held"
+	| "source-empty"
+	| "suction-absent"
+	| "large-output";
+
+/** How an alarm came to its end. */
+export type Ending = "call" | "round" | "scripted" | "dressing-change" | "by-itself" | "horizon";
+
+/** The traced day of one dressing (replication 0). */
+export interface DressingDay {
+	readonly id: string;
+	readonly phases: readonly { readonly phase: PhaseName; readonly startMin: number; readonly endMin: number }[];
+	readonly pauses: readonly { readonly reason: PauseReason; readonly startMin: number; readonly endMin: number }[];
+	readonly notices: readonly { readonly notice: NoticeName; readonly atMin: number }[];
+	readonly alarms: readonly {
+		readonly condition: Condition;
+		readonly priority: "medium" | "high";
+		readonly startMin: number;
+		readonly endMin: number;
+		readonly endedBy: Ending;
+	}[];
+	readonly canisterChanges: readonly { readonly atMin: number; readonly reason: "at-capacity" | "round" | "scripted" }[];
+	readonly sourceChanges: readonly {
+		readonly atMin: number;
+		readonly reason: "empty" | "round" | "expired" | "scripted";
+		readonly wastedMl: number;
+	}[];
+	readonly dressingChanges: readonly { readonly startMin: number; readonly endMin: number }[];
+	readonly totals: Totals;
+	/** The curve of the day, for charts: columns of equal length, straight lines between rows (a jump is two rows at one time). */
+	readonly curve: DayCurve;
+}
+
+export interface DayCurve {
+	readonly atMin: readonly number[];
+	/** Positive, below ambient. */
+	readonly depthMmHg: readonly number[];
+	readonly liquidMl: readonly number[];
+	readonly canisterMl: readonly number[];
+	readonly sourceMl: readonly number[];
+}
+
+export interface Totals {
+	/** Fills started. */
+	readonly fills: number;
+	/** Drains finished. */
+	readonly washes: number;
+	readonly instilledMl: number;
+	readonly exudateMl: number;
+	readonly toCanisterMl: number;
+	readonly weptMl: number;
+	readonly discardedMl: number;
+	readonly inDressingMl: number;
+	readonly solutionWastedMl: number;
+	/** Exudate in what reached the canister. */
+	readonly woundOutputMl: number;
+	/** Solution instilled less solution that reached the canister. */
+	readonly notReturnedMl: number;
+	readonly offSuctionMin: number;
+	readonly underSuctionMin: number;
+	readonly wetMin: number;
+	readonly breaches: number;
+	readonly meanExudateShare: number;
+	/** Canisters changed, sources renewed, kits and ports used, beyond those of the start. */
+	readonly canisterChanges: number;
+	readonly sourceChanges: number;
+	readonly dressingChanges: number;
+	readonly portsReplaced: number;
+	readonly alarms: number;
+	/** Alarms that called a nurse between 19:00 and 07:00. */
+	readonly nightCalls: number;
+	/** Hands-on minutes of nurses. */
+	readonly nurseMin: number;
+}
+
+export type TotalName = keyof Totals;
+
+export interface Spread {
+	readonly mean: number;
+	/** Student's 95 % half-width of the mean; null below two replications. */
+	readonly halfWidth95: number | null;
+	readonly p10: number;
+	readonly p50: number;
+	readonly p90: number;
+}
+
+export interface Projection {
+	readonly replications: number;
+	readonly dressings: readonly DressingProjection[];
+}
+
+export interface DressingProjection {
+	readonly id: string;
+	/** Per horizon. */
+	readonly totals: { readonly [N in TotalName]: Spread };
+	readonly canisterChanges: readonly ChangeTime[];
+	/** The same for the renewals of the source. */
+	readonly sourceChanges: readonly ChangeTime[];
+	readonly alarms: readonly AlarmProjection[];
+	/** Canister content over time (all replications), at equal steps from the start, for the band chart. */
+	readonly canisterLevel: LevelBand;
+}
+
+/** Quantiles are among the replications in which the change occurs. */
+export interface ChangeTime {
+	readonly ordinal: number;
+	readonly p10Min: number;
+	readonly p50Min: number;
+	readonly p90Min: number;
+	readonly probabilityWithinHorizon: number;
+}
+
+export interface AlarmProjection {
+	readonly condition: Condition;
+	/** Alarms that start per 24 h. */
+	readonly meanPerDay: number;
+	readonly halfWidth95: number | null;
+	/** Half-hours from the start; probability that at least one such alarm starts in it, with its Wilson 95 % interval. */
+	readonly bins: readonly { readonly startMin: number; readonly endMin: number; readonly probability: number; readonly low: number; readonly high: number }[];
+	/** Runs of bins above the level (5 % by default). */
+	readonly windows: readonly { readonly startMin: number; readonly endMin: number; readonly peakProbability: number }[];
+}
+
+export interface LevelBand {
+	readonly stepMin: number;
+	readonly p10Ml: readonly number[];
+	readonly p50Ml: readonly number[];
+	readonly p90Ml: readonly number[];
+}
+
+export interface Caution {
+	/** e.g. `planning-only`, `depth-outside-range`, `fill-above-capacity`, `off-suction`, `not-returned`. */
+	readonly code: string;
+	readonly text: string;
+	/** The dressing it concerns; absent for the day as a whole. */
+	readonly dressing?: string;
+}
+
+export interface Assumption {
+	/** A name of section 11 of the model, or the path of a defaulted value of the scenario. */
+	readonly name: string;
+	readonly value: number | string;
+	readonly unit: string;
+	readonly provenance: Provenance;
+	readonly source: string;
+	readonly meaning: string;
+	/** True where the scenario did not give it. */
+	readonly defaulted: boolean;
+}

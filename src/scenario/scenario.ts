@@ -1,0 +1,120 @@
+import type { ConstantName, Constants, Provenance } from "../physics/index.ts";
+
+/** A scenario after reading: units converted, defaults filled in. Minutes count from the start; volumes are mL; depth is positive below ambient. */
+export interface Scenario {
+	readonly title: string;
+	readonly seed: string;
+	/** ISO local wall-clock time without a zone, e.g. `2026-03-02T07:00`. */
+	readonly start: string;
+	/** Minutes after midnight of `start`. */
+	readonly startClockMin: number;
+	readonly horizonMin: number;
+	readonly replications: number;
+	readonly chance: boolean;
+	readonly dressings: readonly Dressing[];
+	readonly care: Care;
+	readonly happenings: readonly Happening[];
+	readonly compare: readonly RegimenPatch[];
+	readonly constants: Constants;
+	readonly solution: Solution;
+	readonly prices: Prices | null;
+	/** Number of pieces in a pack, by item, where the scenario gives one. */
+	readonly packs: { readonly canister?: number; readonly source?: number; readonly kit?: number; readonly line?: number };
+	/** Every value that was not in the file but taken from the defaults, for the report's list of assumptions. */
+	readonly defaulted: readonly Defaulted[];
+	/** Names of the assumptions that the file overrides. */
+	readonly overridden: readonly ConstantName[];
+}
+
+export type Tissue = "soft-tissue" | "necrotic-soft-tissue" | "open-abdomen" | "exposed-organ";
+export type Slough = "clean" | "ordinary" | "heavy";
+export type Difficulty = "easy" | "ordinary" | "awkward";
+export type Drawdown = "gentle" | "standard" | "brisk";
+
+export interface Dressing {
+	readonly id: string;
+	/** Dressings of one patient are turned at the same moments. */
+	readonly patient: string;
+	readonly tissue: Tissue;
+	/** null where exudate was given in mL per day without an area. */
+	readonly areaCm2: number | null;
+	readonly exudateMlPerDay: number;
+	readonly slough: Slough;
+	readonly difficulty: Difficulty;
+	readonly outflow: { readonly totalMlPerDay: number; readonly burstsPerDay: number } | null;
+	readonly foam: readonly { readonly areaCm2: number; readonly thicknessCm: number }[];
+	/** Sum of area × thickness over the pieces. */
+	readonly foamVolumeMl: number;
+	/** In order of `fromMin`; the first is in force at the start. */
+	readonly regimens: readonly Regimen[];
+	readonly canisterMl: number;
+	readonly sourceMl: number;
+	/** Age of the dressing at the start. */
+	readonly ageMin: number;
+}
+
+export interface Regimen {
+	readonly fromMin: number;
+	readonly begin: "suction" | "fill";
+	readonly depthMmHg: number;
+	/** 0: continuous suction. */
+	readonly fillMl: number;
+	/** True where the file asked for the suggested fill. */
+	readonly fillSuggested: boolean;
+	/** 0 where the fill is 0. */
+	readonly dwellMin: number;
+	/** Suction period, timed from pump start; Infinity where the fill is 0. */
+	readonly suctionMin: number;
+	readonly drawdown: Drawdown;
+}
+
+/** A regimen of `compare:`, laid over the first regimen of one dressing or of all. */
+export interface RegimenPatch {
+	readonly name: string;
+	readonly dressing: string | null;
+	/** The dressing's regimens with the patch merged in, by dressing id. */
+	readonly regimens: { readonly [dressing: string]: readonly Regimen[] };
+}
+
+export interface Care {
+	readonly response: { readonly dayMin: number; readonly nightMin: number; readonly spread: number };
+	/** Clock times, minutes after midnight, in order. */
+	readonly roundsClockMin: readonly number[];
+	/** null: no turning. */
+	readonly turningMin: number | null;
+	/** null: unlimited. */
+	readonly nurses: number | null;
+	readonly dressingChange: { readonly everyMin: number } | { readonly atMin: readonly number[] } | null;
+}
+
+export type Happening = { readonly atMin: number; readonly dressing: string } & (
+	| { readonly what: "transfer" | "turn" | "kink-fill" | "kink-suction" | "canister-change" | "source-change" | "dressing-change" }
+	/** Size in L/min/mmHg. */
+	| { readonly what: "breach"; readonly size: number }
+	/** Share of the port that the debris closes, 0…1. */
+	| { readonly what: "clog"; readonly share: number }
+	| { readonly what: "off"; readonly forMin: number }
+	| { readonly what: "bleed"; readonly volumeMl: number; readonly forMin: number }
+);
+
+export interface Solution {
+	readonly name: string;
+	/** True where the file names it. */
+	readonly named: boolean;
+}
+
+export interface Prices {
+	readonly currency: string;
+	readonly asOf: string;
+	/** Price of one piece. */
+	readonly items: { readonly canister?: number; readonly source?: number; readonly kit?: number; readonly line?: number; readonly port?: number };
+}
+
+export interface Defaulted {
+	/** Path in the file, e.g. `dressings[0].unit.canister`. */
+	readonly path: string;
+	/** As it would be written in a file, e.g. `1000 mL`. */
+	readonly value: string;
+	readonly provenance: Provenance;
+	readonly source: string;
+}
