@@ -74,14 +74,31 @@ export type Condition =
 	| "large-output";
 
 /** How an alarm came to its end. */
-export type Ending = "call" | "round" | "scripted" | "dressing-change" | "by-itself" | "horizon";
+export type Ending =
+	| "call"
+	| "round"
+	| "scripted"
+	| "dressing-change"
+	| "by-itself"
+	| "horizon";
 
 /** The traced day of one dressing (replication 0). */
 export interface DressingDay {
 	readonly id: string;
-	readonly phases: readonly { readonly phase: PhaseName; readonly startMin: number; readonly endMin: number }[];
-	readonly pauses: readonly { readonly reason: PauseReason; readonly startMin: number; readonly endMin: number }[];
-	readonly notices: readonly { readonly notice: NoticeName; readonly atMin: number }[];
+	readonly phases: readonly {
+		readonly phase: PhaseName;
+		readonly startMin: number;
+		readonly endMin: number;
+	}[];
+	readonly pauses: readonly {
+		readonly reason: PauseReason;
+		readonly startMin: number;
+		readonly endMin: number;
+	}[];
+	readonly notices: readonly {
+		readonly notice: NoticeName;
+		readonly atMin: number;
+	}[];
 	readonly alarms: readonly {
 		readonly condition: Condition;
 		readonly priority: "medium" | "high";
@@ -89,13 +106,19 @@ export interface DressingDay {
 		readonly endMin: number;
 		readonly endedBy: Ending;
 	}[];
-	readonly canisterChanges: readonly { readonly atMin: number; readonly reason: "at-capacity" | "round" | "scripted" }[];
+	readonly canisterChanges: readonly {
+		readonly atMin: number;
+		readonly reason: "at-capacity" | "round" | "scripted";
+	}[];
 	readonly sourceChanges: readonly {
 		readonly atMin: number;
 		readonly reason: "empty" | "round" | "expired" | "scripted";
 		readonly wastedMl: number;
 	}[];
-	readonly dressingChanges: readonly { readonly startMin: number; readonly endMin: number }[];
+	readonly dressingChanges: readonly {
+		readonly startMin: number;
+		readonly endMin: number;
+	}[];
 	readonly totals: Totals;
 	/** The curve of the day, for charts: columns of equal length, straight lines between rows (a jump is two rows at one time). */
 	readonly curve: DayCurve;
@@ -186,9 +209,19 @@ export interface AlarmProjection {
 	readonly meanPerDay: number;
 	readonly halfWidth95: number | null;
 	/** Half-hours from the start; probability that at least one such alarm starts in it, with its Wilson 95 % interval. */
-	readonly bins: readonly { readonly startMin: number; readonly endMin: number; readonly probability: number; readonly low: number; readonly high: number }[];
+	readonly bins: readonly {
+		readonly startMin: number;
+		readonly endMin: number;
+		readonly probability: number;
+		readonly low: number;
+		readonly high: number;
+	}[];
 	/** Runs of bins above the level (5 % by default). */
-	readonly windows: readonly { readonly startMin: number; readonly endMin: number; readonly peakProbability: number }[];
+	readonly windows: readonly {
+		readonly startMin: number;
+		readonly endMin: number;
+		readonly peakProbability: number;
+	}[];
 }
 
 export interface LevelBand {

@@ -1,2 +1,42 @@
 /** Physics of air and liquid under a foam dressing: units, constants with provenance, pure functions with their equation above. */
-export { type ConstantFact, type ConstantName, type Constants, constantFacts, constantNames, constantsWith, type Provenance } from "./constants.ts";
+export {
+	asymptote,
+	canHold,
+	depthAfter,
+	depthIntegral,
+	leakFlow,
+	pumpFlow,
+	timeConstant,
+	timeToDepth,
+} from "./air.ts";
+export {
+	type ConstantFact,
+	type ConstantName,
+	type Constants,
+	constantFacts,
+	constantNames,
+	constantsWith,
+	type Provenance,
+} from "./constants.ts";
+export {
+	conductance,
+	type Draining,
+	drainedAfter,
+	levelAfter,
+	timeToDrained,
+	timeToLevel,
+	weeping,
+} from "./liquid.ts";
+export { type Mixed, mixDraining, mixLinear } from "./mixing.ts";
+export { gaussLegendre8 } from "./quadrature.ts";
+export { bracketedRoot } from "./root.ts";
+export {
+	convert,
+	type Dimension,
+	dimensionNames,
+	type Reading,
+	readQuantity,
+	sameDimension,
+	unitsLike,
+	unitsOf,
+} from "./units.ts";

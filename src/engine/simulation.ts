@@ -1,0 +1,78 @@
+import { Calendar } from "./calendar.ts";
+import { nameHash, type Trace } from "./trace.ts";
+
+/** An event of a simulation: what `event` hands out and the other calls take. */
+export type EventId = number;
+
+/**
+ * One process of one replication: a clock, a calendar, and what happens at each event.
+ *
+ * Events are made once (`event`), then scheduled, moved and cancelled as often as needed; `reset` starts another
+ * replication with the same events. Simultaneous events run by priority, then in the order in which they were scheduled.
+ */
+export class Simulation {
+	now = 0;
+	/** Events executed since the last reset. */
+	executed = 0;
+	/** Takes note of every executed event, when there is one. */
+	trace: Trace | null = null;
+	readonly #calendar = new Calendar();
+	readonly #actions: (() => void)[] = [];
+	readonly #names: string[] = [];
+	readonly #hashes: number[] = [];
+
+	event(name: string, priority: number, action: () => void): EventId {
+		const id = this.#calendar.slot(priority);
+		this.#actions.push(action);
+		this.#names.push(name);
+		this.#hashes.push(nameHash(name));
+		return id;
+	}
+
+	/** Puts the event at `time`, moving it if it is pending. Throws RangeError for a time before now or not finite. */
+	schedule(event: EventId, time: number): void {
+		if (time < this.now)
+			throw new RangeError(
+				`${this.#names[event]} scheduled at ${time}, before ${this.now}`,
+			);
+		this.#calendar.schedule(event, time);
+	}
+
+	cancel(event: EventId): void {
+		this.#calendar.cancel(event);
+	}
+
+	isPending(event: EventId): boolean {
+		return this.#calendar.isPending(event);
+	}
+
+	/** When the event is due; Infinity when it is not pending. */
+	timeOf(event: EventId): number {
+		return this.#calendar.timeOf(event);
+	}
+
+	/** Executes every event of the half-open span up to `end`, then sets the clock to `end`. */
+	run(end: number): void {
+		const calendar = this.#calendar;
+		for (
+			let time = calendar.nextTime();
+			time < end;
+			time = calendar.nextTime()
+		) {
+			const event = calendar.pop();
+			this.now = time;
+			this.executed++;
+			if (this.trace !== null)
+				this.trace.note(time, this.#hashes[event], this.#names[event]);
+			this.#actions[event]();
+		}
+		this.now = end;
+	}
+
+	/** Back to time 0 with nothing pending. */
+	reset(): void {
+		this.#calendar.clear();
+		this.now = 0;
+		this.executed = 0;
+	}
+}

@@ -1,0 +1,173 @@
+import {
+	asymptote,
+	type Constants,
+	canHold,
+	depthAfter,
+	timeConstant,
+	timeToDepth,
+} from "../physics/index.ts";
+
+/** Which threshold of depth comes next. `balance`: the depth at which the port takes just what flows in. */
+export type AirBoundary = "none" | "set" | "limit" | "low" | "leak" | "balance";
+
+/**
+ * Air of one dressing: depth runs from `depth` towards `towards` with the time constant `tau` (Infinity: it stands).
+ *
+ * Flags (`low`, `leaking`, `reached`) are set by the event of a crossing, or compared afresh where the rules jump
+ * (pump start, another depth, another leak); they are not compared again at the instant of a crossing.
+ */
+export class Air {
+	depth = 0;
+	towards = 0;
+	tau = Number.POSITIVE_INFINITY;
+	/** Total leak C, L/min/mmHg. */
+	leak = 0;
+	/** Air that the pump must thin, L; taken at each pump start. */
+	volume = 0;
+	/** The set depth has been reached since the last pump start. */
+	reached = false;
+	/** When the drawdown stops holding the pump back. */
+	limitAt = 0;
+	/** Below the share of the set depth that counts as held. */
+	low = true;
+	/** Leak flow above the alarm's limit. */
+	leaking = false;
+	next: AirBoundary = "none";
+	setDepth = 0;
+	drawdownShare = 0;
+	readonly #k: Constants;
+	readonly #void: number;
+
+	/** `voidL`: the dressing's own air when its path is closed, L. */
+	constructor(constants: Constants, voidL: number) {
+		this.#k = constants;
+		this.#void = voidL;
+	}
+
+	get lowDepth(): number {
+		return this.#k["depth.low"] * this.setDepth;
+	}
+
+	/** Depth `minutes` after the anchor, mmHg. */
+	depthAfter(minutes: number): number {
+		return this.tau === Number.POSITIVE_INFINITY
+			? this.depth
+			: depthAfter(minutes, this.depth, this.towards, this.tau);
+	}
+
+	/** Compares the flags afresh after a jump. */
+	compare(): void {
+		this.low = this.depth < this.lowDepth;
+		this.leaking = this.leak * this.depth > this.#k["leak.limit"];
+	}
+
+	pumpStart(now: number, volume: number): void {
+		this.volume = volume;
+		if (this.depth > this.setDepth) this.depth = this.setDepth;
+		this.reached = this.depth === this.setDepth;
+		this.limitAt = now + this.#k["pump.drawdownLimit"];
+		this.compare();
+	}
+
+	/** Puts the depth exactly on the threshold whose crossing is due now, and sets its flag. */
+	cross(balance: number): void {
+		switch (this.next) {
+			case "set":
+				this.depth = this.setDepth;
+				this.reached = true;
+				break;
+			case "low":
+				this.depth = this.lowDepth;
+				this.low = !this.low;
+				break;
+			case "leak":
+				this.depth = this.#k["leak.limit"] / this.leak;
+				this.leaking = !this.leaking;
+				break;
+			case "balance":
+				this.depth = balance;
+				break;
+			case "limit":
+			case "none":
+				break;
+		}
+	}
+
+	/**
+	 * How depth runs from here, and the minutes until its next threshold (Infinity: none).
+	 * `balance`: the depth below which a level that is held is let go; −1 where none is held.
+	 */
+	plan(
+		now: number,
+		pumpOn: boolean,
+		pathOpen: boolean,
+		balance: number,
+	): number {
+		const k = this.#k;
+		this.next = "none";
+		if (!(pumpOn && pathOpen)) {
+			this.towards = 0;
+			const air = pathOpen ? this.volume : this.#void;
+			this.tau =
+				this.depth > 0 && this.leak > 0
+					? timeConstant(
+							air,
+							k["air.ambient"],
+							0,
+							k["pump.maxDepth"],
+							this.leak,
+						)
+					: Number.POSITIVE_INFINITY;
+			if (!pumpOn || this.low || this.tau === Number.POSITIVE_INFINITY)
+				return Number.POSITIVE_INFINITY;
+			this.next = "low";
+			return timeToDepth(this.depth, this.lowDepth, 0, this.tau);
+		}
+		const free = this.reached || now >= this.limitAt;
+		const flow = (free ? 1 : this.drawdownShare) * k["pump.freeFlow"];
+		if (
+			this.reached &&
+			this.depth === this.setDepth &&
+			canHold(flow, k["pump.maxDepth"], this.leak, this.setDepth)
+		) {
+			this.towards = this.depth;
+			this.tau = Number.POSITIVE_INFINITY;
+			return Number.POSITIVE_INFINITY;
+		}
+		this.towards = asymptote(flow, k["pump.maxDepth"], this.leak);
+		this.tau = timeConstant(
+			this.volume,
+			k["air.ambient"],
+			flow,
+			k["pump.maxDepth"],
+			this.leak,
+		);
+		let soonest = Number.POSITIVE_INFINITY;
+		if (!free) {
+			soonest = this.limitAt - now;
+			this.next = "limit";
+		}
+		const rising = this.towards > this.depth;
+		if (rising === this.low)
+			soonest = this.#sooner("low", this.lowDepth, soonest);
+		if (rising) soonest = this.#sooner("set", this.setDepth, soonest);
+		if (this.leak > 0 && rising !== this.leaking)
+			soonest = this.#sooner("leak", k["leak.limit"] / this.leak, soonest);
+		if (!rising && balance >= 0)
+			soonest = this.#sooner("balance", balance, soonest);
+		return soonest;
+	}
+
+	/** The sooner of `soonest` and the minutes to `depth`, if that lies ahead; `next` follows. */
+	#sooner(name: AirBoundary, depth: number, soonest: number): number {
+		const ahead =
+			this.towards > this.depth
+				? depth < this.towards && depth >= this.depth
+				: depth > this.towards && depth <= this.depth;
+		if (!ahead) return soonest;
+		const minutes = timeToDepth(this.depth, depth, this.towards, this.tau);
+		if (minutes >= soonest) return soonest;
+		this.next = name;
+		return minutes;
+	}
+}

@@ -1,0 +1,280 @@
+import {
+	type EventId,
+	type Job,
+	lognormal,
+	type Resource,
+	type Simulation,
+	type Stream,
+} from "../engine/index.ts";
+import type { Constants } from "../physics/index.ts";
+import type { Care } from "../scenario/index.ts";
+import { isNight } from "./clock.ts";
+import {
+	type Condition,
+	callsNurse,
+	conditions,
+	type Ending,
+} from "./conditions.ts";
+import type { Observer } from "./observer.ts";
+import { order } from "./order.ts";
+
+/** Timers that raise an alarm when their condition has held long enough. Two of them raise the same condition. */
+export type Timer = "leak" | "depth" | "closed" | "drain" | "stall" | "absent";
+
+const raisedBy: Readonly<Record<Timer, Condition>> = {
+	leak: "seal-leak",
+	depth: "depth-not-held",
+	closed: "suction-path-obstructed",
+	drain: "suction-path-obstructed",
+	stall: "fill-path-obstructed",
+	absent: "suction-absent",
+};
+
+/** What the alarms ask of the dressing they watch. */
+export interface Watched {
+	readonly lineKinked: boolean;
+	/** The cause is mended by the nurse who was called; `freesKink`: the job is to free a kink that was known. */
+	mendByCall(condition: Condition, freesKink: boolean): void;
+	/** The pump stops for the last minutes of a new port, or that job is over. */
+	portWork(running: boolean): void;
+	/** What stands has changed: a fill may be due or withheld. */
+	reviewFill(): void;
+}
+
+interface Standing {
+	readonly condition: Condition;
+	/** When the alarm began; NaN where none stands. */
+	since: number;
+	hands: number;
+	freesKink: boolean;
+	readonly response: Stream | null;
+	readonly call: EventId;
+	readonly repair: EventId;
+	readonly job: Job;
+}
+
+/** The alarms of one dressing, from the timer that raises one to the nurse who mends its cause. */
+export class Alarms {
+	/** Alarms that withhold a fill. */
+	withholding = 0;
+	/** Since the last reset. */
+	raised = 0;
+	nightCalls = 0;
+	nurseMin = 0;
+	readonly #sim: Simulation;
+	readonly #k: Constants;
+	readonly #care: Care;
+	readonly #nurses: Resource;
+	readonly #startClockMin: number;
+	readonly #chance: boolean;
+	readonly #watched: Watched;
+	readonly #dressing: number;
+	readonly #observer: () => Observer;
+	readonly #horizon: number;
+	readonly #all: readonly Standing[];
+	readonly #timers: Readonly<Record<Timer, EventId>>;
+	readonly #portStop: EventId;
+
+	constructor(
+		sim: Simulation,
+		constants: Constants,
+		care: Care,
+		nurses: Resource,
+		place: {
+			readonly dressing: number;
+			readonly id: string;
+			readonly startClockMin: number;
+			readonly horizon: number;
+			readonly chance: boolean;
+		},
+		response: (condition: Condition) => Stream,
+		watched: Watched,
+		observer: () => Observer,
+	) {
+		this.#sim = sim;
+		this.#k = constants;
+		this.#care = care;
+		this.#nurses = nurses;
+		this.#startClockMin = place.startClockMin;
+		this.#horizon = place.horizon;
+		this.#chance = place.chance;
+		this.#watched = watched;
+		this.#dressing = place.dressing;
+		this.#observer = observer;
+		this.#all = conditions.map((condition) => {
+			const standing: Standing = {
+				condition,
+				since: Number.NaN,
+				hands: 0,
+				freesKink: false,
+				response: callsNurse(condition) ? response(condition) : null,
+				call: sim.event(
+					`${place.id}: nurse comes for ${condition}`,
+					order.call,
+					() => this.#nurses.request(standing.job),
+				),
+				repair: sim.event(
+					`${place.id}: ${condition} mended`,
+					order.repair,
+					() => this.#repaired(standing),
+				),
+				job: { priority: 1, start: () => this.#begin(standing) },
+			};
+			return standing;
+		});
+		const timer = (name: Timer) =>
+			sim.event(
+				`${place.id}: timer of ${raisedBy[name]} (${name})`,
+				order.alarmTimer,
+				() => this.raise(raisedBy[name]),
+			);
+		this.#timers = {
+			leak: timer("leak"),
+			depth: timer("depth"),
+			closed: timer("closed"),
+			drain: timer("drain"),
+			stall: timer("stall"),
+			absent: timer("absent"),
+		};
+		this.#portStop = sim.event(
+			`${place.id}: pump off for a new port`,
+			order.call,
+			() => this.#watched.portWork(true),
+		);
+	}
+
+	reset(): void {
+		for (const standing of this.#all) standing.since = Number.NaN;
+		this.withholding = 0;
+		this.raised = 0;
+		this.nightCalls = 0;
+		this.nurseMin = 0;
+	}
+
+	stands(condition: Condition): boolean {
+		const since = this.#find(condition).since;
+		return since === since;
+	}
+
+	/** Runs the timer while its condition holds: started at the first call with `holds`, back to 0 at one without. Does nothing while its alarm stands. */
+	watch(timer: Timer, holds: boolean, delay: number): void {
+		const event = this.#timers[timer];
+		if (!holds) {
+			if (this.#sim.isPending(event)) this.#sim.cancel(event);
+			return;
+		}
+		if (this.#sim.isPending(event) || this.stands(raisedBy[timer])) return;
+		const due = this.#sim.now + delay;
+		if (due < this.#horizon) this.#sim.schedule(event, due);
+	}
+
+	/** Sets the timer back to 0. */
+	rewind(timer: Timer): void {
+		this.#sim.cancel(this.#timers[timer]);
+	}
+
+	raise(condition: Condition): void {
+		const standing = this.#find(condition);
+		if (standing.since === standing.since) return;
+		const now = this.#sim.now;
+		standing.since = now;
+		this.raised++;
+		if (condition !== "suction-absent") this.withholding++;
+		this.#observer().alarmStarts(this.#dressing, condition, now);
+		if (standing.response !== null)
+			this.#callNurse(standing, standing.response);
+		this.#watched.reviewFill();
+	}
+
+	/** Ends the alarm, if it stands: its timers go to 0, its call is cancelled and a nurse at work on it is free. */
+	end(condition: Condition, ending: Ending): void {
+		const standing = this.#find(condition);
+		for (const timer of Object.keys(raisedBy) as Timer[])
+			if (raisedBy[timer] === condition) this.rewind(timer);
+		if (standing.since !== standing.since) return;
+		this.#observer().alarmEnds(
+			this.#dressing,
+			condition,
+			standing.since,
+			this.#sim.now,
+			ending,
+		);
+		standing.since = Number.NaN;
+		if (condition !== "suction-absent") this.withholding--;
+		if (standing.response !== null) {
+			this.#sim.cancel(standing.call);
+			this.#sim.cancel(standing.repair);
+			this.#nurses.release(standing.job);
+			if (condition === "suction-path-obstructed") {
+				this.#sim.cancel(this.#portStop);
+				this.#watched.portWork(false);
+			}
+		}
+		this.#watched.reviewFill();
+	}
+
+	/** Tells the observer of every alarm that stands at the end. */
+	close(): void {
+		for (const standing of this.#all) {
+			if (standing.since === standing.since)
+				this.#observer().alarmEnds(
+					this.#dressing,
+					standing.condition,
+					standing.since,
+					this.#sim.now,
+					"horizon",
+				);
+		}
+	}
+
+	#find(condition: Condition): Standing {
+		return this.#all[conditions.indexOf(condition)];
+	}
+
+	#callNurse(standing: Standing, response: Stream): void {
+		const k = this.#k;
+		const night = isNight(this.#startClockMin + standing.since);
+		if (night) this.nightCalls++;
+		standing.freesKink = false;
+		switch (standing.condition) {
+			case "canister-at-capacity":
+				standing.hands = k["hands.canister"];
+				break;
+			case "source-empty":
+				standing.hands = k["hands.source"];
+				break;
+			case "fill-path-obstructed":
+				standing.hands = k["hands.kink"];
+				break;
+			case "suction-path-obstructed":
+				standing.freesKink = this.#watched.lineKinked;
+				standing.hands = standing.freesKink ? k["hands.kink"] : k["hands.port"];
+				break;
+			default:
+				standing.hands = k["hands.patch"];
+		}
+		const { dayMin, nightMin, spread } = this.#care.response;
+		const median = night ? nightMin : dayMin;
+		const delay = this.#chance ? lognormal(response, median, spread) : median;
+		const due = standing.since + delay;
+		if (due < this.#horizon) this.#sim.schedule(standing.call, due);
+	}
+
+	#begin(standing: Standing): void {
+		const now = this.#sim.now;
+		if (
+			standing.condition === "suction-path-obstructed" &&
+			!standing.freesKink
+		) {
+			const stop = now + Math.max(0, standing.hands - this.#k["port.pumpOff"]);
+			if (stop < this.#horizon) this.#sim.schedule(this.#portStop, stop);
+		}
+		const done = now + standing.hands;
+		if (done < this.#horizon) this.#sim.schedule(standing.repair, done);
+	}
+
+	#repaired(standing: Standing): void {
+		this.nurseMin += standing.hands;
+		this.#watched.mendByCall(standing.condition, standing.freesKink);
+	}
+}

@@ -1,0 +1,20 @@
+/** The dressing and its therapy unit: phases, hazards, alarms, care; turns a scenario into replications. */
+export { clockOf, isNight, nextClock } from "./clock.ts";
+export {
+	type Condition,
+	callsNurse,
+	conditions,
+	type Ending,
+	priorityOf,
+} from "./conditions.ts";
+export type { DressingProcess } from "./dressing.ts";
+export type {
+	CanisterReason,
+	Notice,
+	Observer,
+	PauseReason,
+	Phase,
+	SourceReason,
+} from "./observer.ts";
+export { order } from "./order.ts";
+export { TherapyDay } from "./replication.ts";

@@ -1,0 +1,116 @@
+import fc from "fast-check";
+import { describe, expect, test } from "vitest";
+import {
+	type Draining,
+	levelAfter,
+	mixDraining,
+	mixLinear,
+} from "../../src/physics/index.ts";
+
+/** dx/dt = (e/L)(1 − x) − (q/L)x by the classical Runge–Kutta method with many small steps. */
+function integrate(
+	minutes: number,
+	level: (t: number) => number,
+	share: number,
+	e: number,
+	q: number,
+	steps = 4000,
+): { share: number; integral: number } {
+	const h = minutes / steps;
+	const f = (t: number, x: number) => (e * (1 - x) - q * x) / level(t);
+	let x = share;
+	let integral = 0;
+	for (let i = 0; i < steps; i++) {
+		const t = i * h;
+		const k1 = f(t, x);
+		const k2 = f(t + h / 2, x + (h / 2) * k1);
+		const k3 = f(t + h / 2, x + (h / 2) * k2);
+		const k4 = f(t + h, x + h * k3);
+		const next = x + (h / 6) * (k1 + 2 * k2 + 2 * k3 + k4);
+		// Hermite's cubic through both ends has this integral.
+		integral += (h / 2) * (x + next) + ((h * h) / 12) * (k1 - f(t + h, next));
+		x = next;
+	}
+	return { share: x, integral };
+}
+
+const span = fc.double({ min: 0.01, max: 60, noNaN: true });
+const flow = fc.double({ min: 0, max: 5, noNaN: true });
+
+describe("mixing", () => {
+	test("a level in a straight line follows the balance of a mixed tank to 1e-9", () => {
+		fc.assert(
+			fc.property(
+				span,
+				fc.double({ min: 5, max: 200, noNaN: true }),
+				fc.double({ min: 0, max: 1, noNaN: true }),
+				flow,
+				fc.constantFrom(0, 60),
+				fc.double({ min: 0, max: 0.1, noNaN: true }),
+				(minutes, level, share, e, q, out) => {
+					const end = level + (e + q - out) * minutes;
+					fc.pre(end > 1);
+					const fine = integrate(
+						minutes,
+						(t) => level + (e + q - out) * t,
+						share,
+						e,
+						q,
+					);
+					const closed = mixLinear(minutes, level, end, share, e, q, out);
+					expect(closed.share).toBeCloseTo(fine.share, 8);
+					expect(closed.integral / minutes).toBeCloseTo(
+						fine.integral / minutes,
+						8,
+					);
+				},
+			),
+			{ numRuns: 100 },
+		);
+	});
+	test("a level that stands still runs over into the exponential without a jump", () => {
+		for (const out of [0.5, 0.5 + 1e-13, 0.5 + 1e-10, 0.5 + 1e-7, 0.5 - 1e-7]) {
+			const minutes = 30;
+			const end = 6 + (0.5 - out) * minutes;
+			const closed = mixLinear(minutes, 6, end, 0.2, 0.5, 0, out);
+			expect(closed.share).toBeCloseTo(
+				1 - 0.8 * Math.exp(-(0.5 * minutes) / 6),
+				5,
+			);
+		}
+	});
+	test("draining under a changing depth agrees with a fine integration to 1e-9", () => {
+		const draining = fc.record({
+			level: fc.double({ min: 10, max: 150, noNaN: true }),
+			inflow: fc.double({ min: 0.01, max: 40, noNaN: true }),
+			conductance: fc.double({ min: 0.01, max: 1, noNaN: true }),
+			from: fc.double({ min: 0, max: 120, noNaN: true }),
+			towards: fc.double({ min: 1, max: 240, noNaN: true }),
+			tau: fc.double({ min: 0.05, max: 5, noNaN: true }),
+		});
+		fc.assert(
+			fc.property(
+				draining,
+				fc.double({ min: 0.01, max: 3, noNaN: true }),
+				fc.double({ min: 0, max: 1, noNaN: true }),
+				(d: Draining, minutes, share) => {
+					for (let i = 1; i <= 50; i++)
+						fc.pre(levelAfter((minutes * i) / 50, d) > 4);
+					const fine = integrate(
+						minutes,
+						(t) => levelAfter(t, d),
+						share,
+						d.inflow,
+						0,
+					);
+					const panels = mixDraining(minutes, d, levelAfter(minutes, d), share);
+					expect(Math.abs(panels.share - fine.share)).toBeLessThan(1e-9);
+					expect(
+						Math.abs(panels.integral - fine.integral) / minutes,
+					).toBeLessThan(1e-9);
+				},
+			),
+			{ numRuns: 300 },
+		);
+	});
+});
