@@ -117,7 +117,7 @@ export class Calendar {
 			if (first >= size) break;
 			let best = first;
 			let bestTime = heapTime[first];
-			const end = first + 4 < size ? first + 4 : size;
+			const end = Math.min(first + 4, size);
 			for (let child = first + 1; child < end; child++) {
 				const childTime = heapTime[child];
 				if (

@@ -14,7 +14,10 @@ export interface Problem {
 /** One line: `dressings[0].regimen.dwell (line 9): expected a duration such as "5 min", received 5`. */
 export function sentence(problem: Problem): string {
 	const place = problem.line === undefined ? "" : ` (line ${problem.line})`;
-	const hint = problem.suggestion === undefined ? "" : `; did you mean ${problem.suggestion}?`;
+	const hint =
+		problem.suggestion === undefined
+			? ""
+			: `; did you mean ${problem.suggestion}?`;
 	const where = problem.path === "" ? "the file" : problem.path;
 	return `${where}${place}: expected ${problem.expected}, received ${problem.received}${hint}`;
 }

@@ -19,14 +19,23 @@ export interface Scenario {
 	readonly solution: Solution;
 	readonly prices: Prices | null;
 	/** Number of pieces in a pack, by item, where the scenario gives one. */
-	readonly packs: { readonly canister?: number; readonly source?: number; readonly kit?: number; readonly line?: number };
+	readonly packs: {
+		readonly canister?: number;
+		readonly source?: number;
+		readonly kit?: number;
+		readonly line?: number;
+	};
 	/** Every value that was not in the file but taken from the defaults, for the report's list of assumptions. */
 	readonly defaulted: readonly Defaulted[];
 	/** Names of the assumptions that the file overrides. */
 	readonly overridden: readonly ConstantName[];
 }
 
-export type Tissue = "soft-tissue" | "necrotic-soft-tissue" | "open-abdomen" | "exposed-organ";
+export type Tissue =
+	| "soft-tissue"
+	| "necrotic-soft-tissue"
+	| "open-abdomen"
+	| "exposed-organ";
 export type Slough = "clean" | "ordinary" | "heavy";
 export type Difficulty = "easy" | "ordinary" | "awkward";
 export type Drawdown = "gentle" | "standard" | "brisk";
@@ -41,8 +50,14 @@ export interface Dressing {
 	readonly exudateMlPerDay: number;
 	readonly slough: Slough;
 	readonly difficulty: Difficulty;
-	readonly outflow: { readonly totalMlPerDay: number; readonly burstsPerDay: number } | null;
-	readonly foam: readonly { readonly areaCm2: number; readonly thicknessCm: number }[];
+	readonly outflow: {
+		readonly totalMlPerDay: number;
+		readonly burstsPerDay: number;
+	} | null;
+	readonly foam: readonly {
+		readonly areaCm2: number;
+		readonly thicknessCm: number;
+	}[];
 	/** Sum of area × thickness over the pieces. */
 	readonly foamVolumeMl: number;
 	/** In order of `fromMin`; the first is in force at the start. */
@@ -77,24 +92,47 @@ export interface RegimenPatch {
 }
 
 export interface Care {
-	readonly response: { readonly dayMin: number; readonly nightMin: number; readonly spread: number };
+	readonly response: {
+		readonly dayMin: number;
+		readonly nightMin: number;
+		readonly spread: number;
+	};
 	/** Clock times, minutes after midnight, in order. */
 	readonly roundsClockMin: readonly number[];
 	/** null: no turning. */
 	readonly turningMin: number | null;
 	/** null: unlimited. */
 	readonly nurses: number | null;
-	readonly dressingChange: { readonly everyMin: number } | { readonly atMin: readonly number[] } | null;
+	readonly dressingChange:
+		| { readonly everyMin: number }
+		| { readonly atMin: readonly number[] }
+		| null;
 }
 
-export type Happening = { readonly atMin: number; readonly dressing: string } & (
-	| { readonly what: "transfer" | "turn" | "kink-fill" | "kink-suction" | "canister-change" | "source-change" | "dressing-change" }
+export type Happening = {
+	readonly atMin: number;
+	readonly dressing: string;
+} & (
+	| {
+			readonly what:
+				| "transfer"
+				| "turn"
+				| "kink-fill"
+				| "kink-suction"
+				| "canister-change"
+				| "source-change"
+				| "dressing-change";
+	  }
 	/** Size in L/min/mmHg. */
 	| { readonly what: "breach"; readonly size: number }
 	/** Share of the port that the debris closes, 0…1. */
 	| { readonly what: "clog"; readonly share: number }
 	| { readonly what: "off"; readonly forMin: number }
-	| { readonly what: "bleed"; readonly volumeMl: number; readonly forMin: number }
+	| {
+			readonly what: "bleed";
+			readonly volumeMl: number;
+			readonly forMin: number;
+	  }
 );
 
 export interface Solution {
@@ -107,7 +145,13 @@ export interface Prices {
 	readonly currency: string;
 	readonly asOf: string;
 	/** Price of one piece. */
-	readonly items: { readonly canister?: number; readonly source?: number; readonly kit?: number; readonly line?: number; readonly port?: number };
+	readonly items: {
+		readonly canister?: number;
+		readonly source?: number;
+		readonly kit?: number;
+		readonly line?: number;
+		readonly port?: number;
+	};
 }
 
 export interface Defaulted {

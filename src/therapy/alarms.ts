@@ -15,6 +15,7 @@ import {
 	conditions,
 	type Ending,
 } from "./conditions.ts";
+import { never } from "./never.ts";
 import type { Observer } from "./observer.ts";
 import { order } from "./order.ts";
 
@@ -43,7 +44,7 @@ export interface Watched {
 
 interface Standing {
 	readonly condition: Condition;
-	/** When the alarm began; NaN where none stands. */
+	/** When the alarm began; `never` where none stands. */
 	since: number;
 	hands: number;
 	freesKink: boolean;
@@ -104,7 +105,7 @@ export class Alarms {
 		this.#all = conditions.map((condition) => {
 			const standing: Standing = {
 				condition,
-				since: Number.NaN,
+				since: never,
 				hands: 0,
 				freesKink: false,
 				response: callsNurse(condition) ? response(condition) : null,
@@ -144,7 +145,7 @@ export class Alarms {
 	}
 
 	reset(): void {
-		for (const standing of this.#all) standing.since = Number.NaN;
+		for (const standing of this.#all) standing.since = never;
 		this.withholding = 0;
 		this.raised = 0;
 		this.nightCalls = 0;
@@ -153,7 +154,7 @@ export class Alarms {
 
 	stands(condition: Condition): boolean {
 		const since = this.#find(condition).since;
-		return since === since;
+		return since >= 0;
 	}
 
 	/** Runs the timer while its condition holds: started at the first call with `holds`, back to 0 at one without. Does nothing while its alarm stands. */
@@ -175,7 +176,7 @@ export class Alarms {
 
 	raise(condition: Condition): void {
 		const standing = this.#find(condition);
-		if (standing.since === standing.since) return;
+		if (standing.since >= 0) return;
 		const now = this.#sim.now;
 		standing.since = now;
 		this.raised++;
@@ -191,7 +192,7 @@ export class Alarms {
 		const standing = this.#find(condition);
 		for (const timer of Object.keys(raisedBy) as Timer[])
 			if (raisedBy[timer] === condition) this.rewind(timer);
-		if (standing.since !== standing.since) return;
+		if (standing.since < 0) return;
 		this.#observer().alarmEnds(
 			this.#dressing,
 			condition,
@@ -199,7 +200,7 @@ export class Alarms {
 			this.#sim.now,
 			ending,
 		);
-		standing.since = Number.NaN;
+		standing.since = never;
 		if (condition !== "suction-absent") this.withholding--;
 		if (standing.response !== null) {
 			this.#sim.cancel(standing.call);
@@ -216,7 +217,7 @@ export class Alarms {
 	/** Tells the observer of every alarm that stands at the end. */
 	close(): void {
 		for (const standing of this.#all) {
-			if (standing.since === standing.since)
+			if (standing.since >= 0)
 				this.#observer().alarmEnds(
 					this.#dressing,
 					standing.condition,

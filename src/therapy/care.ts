@@ -101,39 +101,43 @@ function script(happening: Happening, process: DressingProcess, at: At): void {
 		case "turn":
 		case "transfer": {
 			const kind = happening.what;
-			return scripted(() => process.move(kind));
+			scripted(() => process.move(kind));
+			break;
 		}
 		case "kink-fill":
-			return scripted(() => process.kink("fill"));
+			scripted(() => process.kink("fill"));
+			break;
 		case "kink-suction":
-			return scripted(() => process.kink("suction"));
+			scripted(() => process.kink("suction"));
+			break;
 		case "canister-change":
-			return scripted(() => process.changeCanisterAsAtRound("scripted"));
+			scripted(() => process.changeCanisterAsAtRound("scripted"));
+			break;
 		case "source-change":
-			return scripted(() => process.renewSourceAsAtRound("scripted"));
+			scripted(() => process.renewSourceAsAtRound("scripted"));
+			break;
 		case "dressing-change":
-			return scripted(() => process.changeDressing());
+			scripted(() => process.changeDressing());
+			break;
 		case "breach":
-			return scripted(() => process.breach(happening.size));
+			scripted(() => process.breach(happening.size));
+			break;
 		case "clog":
-			return scripted(() => process.clog(happening.share));
+			scripted(() => process.clog(happening.share));
+			break;
 		case "off":
 			scripted(() => process.switchOff(true));
-			return at(
-				atMin + happening.forMin,
-				"switched on again",
-				order.scripted,
-				() => process.switchOff(false),
+			at(atMin + happening.forMin, "switched on again", order.scripted, () =>
+				process.switchOff(false),
 			);
+			break;
 		case "bleed": {
 			const rate = happening.volumeMl / happening.forMin;
 			scripted(() => process.bleed(rate));
-			return at(
-				atMin + happening.forMin,
-				"bleeding stops",
-				order.scripted,
-				() => process.bleed(-rate),
+			at(atMin + happening.forMin, "bleeding stops", order.scripted, () =>
+				process.bleed(-rate),
 			);
+			break;
 		}
 	}
 }

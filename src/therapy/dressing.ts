@@ -14,6 +14,7 @@ import { Alarms, type Watched } from "./alarms.ts";
 import { type Condition, conditions, type Ending } from "./conditions.ts";
 import { Exudate } from "./exudate.ts";
 import { Liquid } from "./liquid-state.ts";
+import { never } from "./never.ts";
 import type {
 	CanisterReason,
 	Observer,
@@ -96,11 +97,11 @@ export class DressingProcess implements Watched {
 	#dwellSince = 0;
 	/** A fill or dwell takes longer than it should. */
 	#overdue = false;
-	#offSince = Number.NaN;
+	#offSince = never;
 	#offWet = false;
 	#drainLimit = 0;
 	#drainCounted = 0;
-	#drainSince = Number.NaN;
+	#drainSince = never;
 	/** 0 below the notice, 1 noted, 2 at capacity. */
 	#canisterMark = 0;
 	#sourceNoted = false;
@@ -109,10 +110,10 @@ export class DressingProcess implements Watched {
 	#debrisSince = 0;
 	#offCount = 0;
 	readonly #pausedSince: Record<PauseReason, number> = {
-		off: Number.NaN,
-		canister: Number.NaN,
-		round: Number.NaN,
-		port: Number.NaN,
+		off: never,
+		canister: never,
+		round: never,
+		port: never,
 	};
 	#pauses = 0;
 	#roundReason: CanisterReason = "round";
@@ -309,9 +310,9 @@ export class DressingProcess implements Watched {
 		this.#regimenIndex = 0;
 		this.regimen = this.#spec.regimens[0];
 		this.#overdue = false;
-		this.#offSince = Number.NaN;
+		this.#offSince = never;
 		this.#drainCounted = 0;
-		this.#drainSince = Number.NaN;
+		this.#drainSince = never;
 		this.#canisterMark = 0;
 		this.#sourceNoted = false;
 		this.#hungSince = 0;
@@ -319,7 +320,7 @@ export class DressingProcess implements Watched {
 		this.#debrisSince = 0;
 		this.#offCount = 0;
 		this.#pauses = 0;
-		for (const reason of pauseReasons) this.#pausedSince[reason] = Number.NaN;
+		for (const reason of pauseReasons) this.#pausedSince[reason] = never;
 		this.#grazing = false;
 		const air = this.air;
 		air.depth = 0;
@@ -370,7 +371,7 @@ export class DressingProcess implements Watched {
 		);
 		for (const reason of pauseReasons) {
 			const since = this.#pausedSince[reason];
-			if (since === since)
+			if (since >= 0)
 				this.observer.pause(this.#index, reason, since, this.#sim.now);
 		}
 		this.alarms.close();
@@ -567,12 +568,12 @@ export class DressingProcess implements Watched {
 
 	#reviewDrain(counting: boolean): void {
 		const now = this.#sim.now;
-		if (this.#drainSince === this.#drainSince && !counting) {
+		if (this.#drainSince >= 0 && !counting) {
 			this.#drainCounted += now - this.#drainSince;
-			this.#drainSince = Number.NaN;
+			this.#drainSince = never;
 			this.alarms.rewind("drain");
 		}
-		if (counting && this.#drainSince !== this.#drainSince) {
+		if (counting && this.#drainSince < 0) {
 			this.#drainSince = now;
 			this.alarms.watch(
 				"drain",
@@ -603,7 +604,7 @@ export class DressingProcess implements Watched {
 			if (graced) this.#at(this.#eGrace, this.#graceEnds);
 			else this.#sim.cancel(this.#eGrace);
 		}
-		if (off === (this.#offSince === this.#offSince)) return;
+		if (off === this.#offSince >= 0) return;
 		if (off) {
 			this.#offSince = this.#sim.now;
 			this.#offWet = this.phase === "fill" || this.phase === "dwell";
@@ -618,13 +619,13 @@ export class DressingProcess implements Watched {
 	}
 
 	#closeOff(): void {
-		if (this.#offSince !== this.#offSince) return;
+		if (this.#offSince < 0) return;
 		const now = this.#sim.now;
 		const minutes = now - this.#offSince;
 		this.offMin += minutes;
 		if (this.#offWet) this.offWetMin += minutes;
 		if (minutes > 0) this.observer.offSuction(this.#index, this.#offSince, now);
-		this.#offSince = Number.NaN;
+		this.#offSince = never;
 		if (now < this.#horizon) this.alarms.end("suction-absent", "by-itself");
 	}
 
@@ -796,7 +797,7 @@ export class DressingProcess implements Watched {
 		);
 		this.alarms.rewind("drain");
 		this.#drainCounted = 0;
-		this.#drainSince = Number.NaN;
+		this.#drainSince = never;
 		const expected =
 			1 +
 			(liquid.level - liquid.retained) /
@@ -820,9 +821,9 @@ export class DressingProcess implements Watched {
 
 	#resume(reason: PauseReason): void {
 		const since = this.#pausedSince[reason];
-		if (since !== since) return;
+		if (since < 0) return;
 		this.observer.pause(this.#index, reason, since, this.#sim.now);
-		this.#pausedSince[reason] = Number.NaN;
+		this.#pausedSince[reason] = never;
 		this.#pauses--;
 		this.#runPump();
 	}
@@ -852,7 +853,7 @@ export class DressingProcess implements Watched {
 	}
 
 	portWork(running: boolean): void {
-		if (running === (this.#pausedSince.port === this.#pausedSince.port)) return;
+		if (running === this.#pausedSince.port >= 0) return;
 		this.#settle();
 		if (running) this.#pause("port");
 		else this.#resume("port");

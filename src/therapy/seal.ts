@@ -7,6 +7,8 @@ import {
 	gaussLegendre8,
 } from "../physics/index.ts";
 
+import { never } from "./never.ts";
+
 export interface SealStreams {
 	readonly dry: Stream;
 	readonly drySize: Stream;
@@ -41,8 +43,8 @@ export class Seal {
 	#since = 0;
 	#fillBegan = 0;
 	#over = false;
-	/** When the seal will break below capacity; NaN: to be worked out. */
-	#plainAt = Number.NaN;
+	/** When the seal will break below capacity; `never`: to be worked out. */
+	#plainAt = never;
 	readonly #streams: SealStreams;
 	readonly #dryRate: number;
 	readonly #wetScale: number;
@@ -107,7 +109,7 @@ export class Seal {
 		this.#fillBegan = now;
 		this.#since = now;
 		this.#over = false;
-		this.#plainAt = Number.NaN;
+		this.#plainAt = never;
 	}
 
 	endWet(now: number, liquid: LevelOver): void {
@@ -116,7 +118,7 @@ export class Seal {
 
 	breakWet(now: number): number {
 		this.#since = now;
-		this.#plainAt = Number.NaN;
+		this.#plainAt = never;
 		this.#wetLeft = exponential(this.#streams.wet);
 		return this.size(this.#streams.wetSize);
 	}
@@ -140,10 +142,10 @@ export class Seal {
 		if (over !== this.#over) {
 			if (now > this.#since) this.#accountPlain(now);
 			this.#over = over;
-			this.#plainAt = Number.NaN;
+			this.#plainAt = never;
 		}
 		if (!over) {
-			if (this.#plainAt !== this.#plainAt) this.#plainAt = this.#plainTime();
+			if (this.#plainAt < 0) this.#plainAt = this.#plainTime();
 			return this.#plainAt;
 		}
 		const integral = (t: number) => this.#overIntegral(now, t, liquid);

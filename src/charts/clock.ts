@@ -1,0 +1,112 @@
+/** What a clock needs to know of a scenario; `ScenarioSummary` is one. */
+export interface Clock {
+	/** ISO local wall-clock time without a zone, e.g. `2026-03-02T07:00`. */
+	readonly start: string;
+	/** Minutes after midnight at the start. */
+	readonly startClockMin: number;
+	readonly horizonMin: number;
+}
+
+const minutesADay = 1440;
+const weekdays = ["Sun", "Mon", "Tue", "Wed", "Thu", "Fri", "Sat"];
+const months = [
+	"January",
+	"February",
+	"March",
+	"April",
+	"May",
+	"June",
+	"July",
+	"August",
+	"September",
+	"October",
+	"November",
+	"December",
+];
+
+/** Minutes after the midnight before the start, to the whole minute that is written. */
+const wholeMinute = (atMin: number, clock: Clock): number =>
+	Math.round(clock.startClockMin + atMin);
+
+const twoDigits = (value: number): string => String(value).padStart(2, "0");
+
+/** '14:20', whatever the day. */
+export function timeOfDay(atMin: number, clock: Clock): string {
+	const minute =
+		((wholeMinute(atMin, clock) % minutesADay) + minutesADay) % minutesADay;
+	return `${twoDigits(Math.floor(minute / 60))}:${twoDigits(minute % 60)}`;
+}
+
+/** 0 on the day of the start, 1 on the next. */
+export const dayOffset = (atMin: number, clock: Clock): number =>
+	Math.floor(wholeMinute(atMin, clock) / minutesADay);
+
+/** The calendar day, read in UTC only to count days: no zone is meant. */
+const calendarDay = (offset: number, clock: Clock): Date => {
+	const day = new Date(`${clock.start.slice(0, 10)}T00:00:00Z`);
+	day.setUTCDate(day.getUTCDate() + offset);
+	return day;
+};
+
+/** 'Tue 3 March'. */
+export function dateWords(offset: number, clock: Clock): string {
+	const day = calendarDay(offset, clock);
+	return `${weekdays[day.getUTCDay()]} ${day.getUTCDate()} ${months[day.getUTCMonth()]}`;
+}
+
+/** 'March', where an axis names days only by number. */
+export const monthWords = (offset: number, clock: Clock): string =>
+	months[calendarDay(offset, clock).getUTCMonth()] ?? "";
+
+/** 'Tue 3', for a narrow axis. */
+export function shortDate(offset: number, clock: Clock): string {
+	const day = calendarDay(offset, clock);
+	return `${weekdays[day.getUTCDay()]} ${day.getUTCDate()}`;
+}
+
+/** 'Mon 2 March 2026', for a heading. */
+export const fullDate = (offset: number, clock: Clock): string =>
+	`${dateWords(offset, clock)} ${calendarDay(offset, clock).getUTCFullYear()}`;
+
+/** Up to a day and a half ahead, 'tomorrow' is plainer than a date. */
+const speaksOfTomorrow = (clock: Clock): boolean => clock.horizonMin <= 36 * 60;
+
+/** '' on the first day, else 'tomorrow' or 'Tue 3 March'. A horizon of many days names every day. */
+export function dayWords(atMin: number, clock: Clock): string {
+	const offset = dayOffset(atMin, clock);
+	if (speaksOfTomorrow(clock)) {
+		if (offset === 0) return "";
+		if (offset === 1) return "tomorrow";
+	}
+	return dateWords(offset, clock);
+}
+
+/** '14:20', 'tomorrow 02:10', 'Tue 3 March 02:10'. */
+export function clockTime(atMin: number, clock: Clock): string {
+	const day = dayWords(atMin, clock);
+	const time = timeOfDay(atMin, clock);
+	return day === "" ? time : `${day} ${time}`;
+}
+
+/** '08:59 to 09:09', 'Mon 2 March 23:50 to Tue 3 March 00:10': the day once where it is the same. */
+export function timeSpan(fromMin: number, toMin: number, clock: Clock): string {
+	const last =
+		dayWords(fromMin, clock) === dayWords(toMin, clock)
+			? timeOfDay(toMin, clock)
+			: clockTime(toMin, clock);
+	return `${clockTime(fromMin, clock)} to ${last}`;
+}
+
+/** 'between 19:05 and 21:40', 'between 23:05 and tomorrow 01:10', 'tomorrow between 01:05 and 02:40', 'at 19:00'. */
+export function timeRange(
+	fromMin: number,
+	toMin: number,
+	clock: Clock,
+): string {
+	const [first, last] = [dayWords(fromMin, clock), dayWords(toMin, clock)];
+	if (clockTime(fromMin, clock) === clockTime(toMin, clock))
+		return `at ${clockTime(fromMin, clock)}`;
+	if (first === last && first !== "")
+		return `${first} between ${timeOfDay(fromMin, clock)} and ${timeOfDay(toMin, clock)}`;
+	return `between ${clockTime(fromMin, clock)} and ${clockTime(toMin, clock)}`;
+}

@@ -1,0 +1,51 @@
+/** Charts: one chart a file, data in, an SVG element made in the injected document out; and how times and quantities are written. */
+export { canisterChart } from "./canister-chart.ts";
+export type { CanisterData } from "./canister-panel.ts";
+export type { ChartOptions } from "./chart-root.ts";
+export {
+	type Clock,
+	clockTime,
+	dateWords,
+	dayOffset,
+	dayWords,
+	fullDate,
+	timeOfDay,
+	timeRange,
+	timeSpan,
+} from "./clock.ts";
+export { type CycleSpan, cycleSpan } from "./cycle-span.ts";
+export { durationWords } from "./duration.ts";
+export { cellMinutes, mergedBins } from "./heat-bins.ts";
+export {
+	type HeatStripData,
+	heatStrip,
+	shownConditions,
+} from "./heat-strip.ts";
+export { legalText } from "./legal-text.ts";
+export { darkTheme, lightTheme, type Theme, textPairs } from "./palette.ts";
+export { percentWords } from "./probability.ts";
+export {
+	counted,
+	depthWords,
+	numberWord,
+	plainNumber,
+	volumeDecimals,
+	volumeNumber,
+	volumeWords,
+} from "./quantity.ts";
+export { rangeWords } from "./range.ts";
+export { regimenWords } from "./regimen-words.ts";
+export { type Shift, shiftsBetween } from "./shifts.ts";
+export { sparkline } from "./sparkline.ts";
+export { svgElement } from "./svg-element.ts";
+export { chartStyle, themeRules } from "./theme-style.ts";
+export {
+	canisterReasonWords,
+	conditionWords,
+	endingWords,
+	noticeWords,
+	pauseWords,
+	phaseWords,
+	sourceReasonWords,
+} from "./vocabulary.ts";
+export { type WaterLineData, waterLineChart } from "./water-line-chart.ts";

@@ -1,0 +1,139 @@
+import type {
+	DressingDay,
+	DressingProjection,
+	DressingSummary,
+} from "../analysis/day-result.ts";
+import { canisterPanel } from "./canister-panel.ts";
+import {
+	type ChartOptions,
+	chartRoot,
+	hatching,
+	setSize,
+} from "./chart-root.ts";
+import type { Clock } from "./clock.ts";
+import { cycleLens } from "./cycle-lens.ts";
+import { type CycleSpan, cycleSpan } from "./cycle-span.ts";
+import { alarmEvents, careEvents, eventRows } from "./event-rows.ts";
+import { sourcePanel } from "./source-panel.ts";
+import { svgElement } from "./svg-element.ts";
+import { timeAxis, timeGround, timePlot } from "./time-plot.ts";
+import { waterBand, waterBandRange } from "./water-band.ts";
+import { waterLineLegend, waterLineWords } from "./water-line-words.ts";
+
+export interface WaterLineData {
+	readonly title: string;
+	readonly clock: Clock;
+	readonly dressing: DressingSummary;
+	readonly day: DressingDay;
+	/** Band and change windows are drawn where it holds more than one replication. */
+	readonly projection?: DressingProjection;
+	readonly replications: number;
+	/** Share of the canister at which a round changes it. */
+	readonly roundShare: number;
+	/** What the lens enlarges; by default the first undisturbed cycle. */
+	readonly lens?: CycleSpan;
+}
+
+/**
+ * The water-line chart of one dressing's day. The line is 'vented': liquid stands above it, suction hangs below. Under it
+ * alarms, care, the canister's climb and the source's fall on one time axis, then a lens on one cycle.
+ */
+export function waterLineChart(
+	data: WaterLineData,
+	document: Document,
+	options: ChartOptions,
+): SVGSVGElement {
+	const widthPx = options.widthPx ?? 960;
+	const { day, dressing, clock } = data;
+	const root = chartRoot(
+		document,
+		options,
+		{ widthPx, heightPx: 0 },
+		waterLineWords(data),
+	);
+	const span = { fromMin: 0, toMin: clock.horizonMin };
+	const plot = timePlot(document, options.idPrefix, clock, span, {
+		leftPx: 112,
+		rightPx: widthPx - 34,
+	});
+	const range = waterBandRange(day.curve, dressing.regimens);
+	const ground = svgElement(document, "g", {});
+	root.append(hatching(document, `${options.idPrefix}-hatch`), ground);
+	const headPx = chartTitle(root, document, options, {
+		title: data.title,
+		legend: waterLineLegend(data),
+		leftPx: plot.leftPx,
+		roomPx: plot.rightPx - plot.leftPx,
+	});
+
+	const topPx = headPx + 18;
+	const band = { topPx: topPx + 10, abovePx: 60, belowPx: 72 };
+	root.append(waterBand(plot, day.curve, range, band));
+	const lens = data.lens ?? cycleSpan(day, clock.horizonMin);
+	root.append(
+		lensMark(
+			plot.document,
+			plot.x(lens.fromMin),
+			plot.x(lens.toMin),
+			band.topPx + band.abovePx + band.belowPx + 3,
+		),
+	);
+
+	let y = band.topPx + band.abovePx + band.belowPx + 16;
+	const alarms = eventRows(plot, y, "alarms", alarmEvents(day));
+	root.append(alarms.group);
+	y += alarms.heightPx + 4;
+	const care = careEvents(day);
+	if (care.length > 0) {
+		const rows = eventRows(plot, y, "care", care);
+		root.append(rows.group);
+		y += rows.heightPx + 4;
+	}
+	const varies = data.replications > 1 && data.projection !== undefined;
+	const canister = canisterPanel(
+		plot,
+		{
+			canisterMl: dressing.canisterMl,
+			roundShare: data.roundShare,
+			curve: day.curve,
+			changes: data.projection?.canisterChanges ?? [],
+			...(varies ? { band: data.projection?.canisterLevel } : {}),
+		},
+		y + 12,
+		58,
+	);
+	root.append(canister.group);
+	y += 12 + canister.heightPx + 12;
+	if (dressing.regimens.some((regimen) => regimen.fillMl > 0)) {
+		root.append(sourcePanel(plot, day.curve, dressing.sourceMl, y, 34));
+		y += 34;
+	}
+	ground.append(timeGround(plot, topPx, y + 4));
+	const axis = timeAxis(plot, y + 4);
+	root.append(axis.group);
+	y += 4 + axis.heightPx + 24;
+	const enlarged = cycleLens(plot, day, lens, range, y);
+	root.append(enlarged.group);
+	setSize(root, widthPx, y + enlarged.heightPx + 4);
+	return root;
+}
+
+/** A small bracket under the band that shows where the lens looks. */
+function lensMark(
+	document: Document,
+	left: number,
+	right: number,
+	y: number,
+): SVGGElement {
+	const [from, to] = [left - 1, Math.max(right + 1, left + 4)];
+	return svgElement(
+		document,
+		"g",
+		{},
+		svgElement(document, "title", {}, "the part that is enlarged below"),
+		svgElement(document, "path", {
+			class: "care-edge",
+			d: `M${from.toFixed(2)},${y}v4H${to.toFixed(2)}v-4`,
+		}),
+	);
+}

@@ -1,0 +1,133 @@
+import type { Assumption, DayResult } from "../analysis/day-result.ts";
+import { plainNumber } from "../charts/index.ts";
+import { cautionSentences } from "./caution.ts";
+import { htmlElement, htmlTable } from "./html-element.ts";
+import { section } from "./sheet-section.ts";
+
+/** What the dressings need together, in pieces. */
+export function suppliesSection(
+	result: DayResult,
+	document: Document,
+): HTMLElement {
+	const rows = result.scenario.supplies.map((supply) => [
+		supply.item,
+		plainNumber(supply.p50, 1),
+		plainNumber(supply.p90, 1),
+		supply.packs === null ? "" : `${supply.packs} of ${supply.packSize ?? "?"}`,
+	]);
+	if (rows.length === 0)
+		return section(
+			document,
+			"supplies",
+			"Supplies",
+			"supplies",
+			htmlElement(document, "p", {}, "Nothing is used up in the time shown."),
+		);
+	const table = htmlTable(document, {
+		id: "supplies",
+		caption:
+			"Pieces for the time shown: half of the days need no more than the first number, nine in ten no more than the second.",
+		columns: [
+			{ heading: "Item" },
+			{ heading: "Half (P50)", numeric: true },
+			{ heading: "Nine in ten (P90)", numeric: true },
+			{ heading: "Packs that cover P90", numeric: true },
+		],
+		rows,
+	});
+	return section(document, "supplies", "Supplies", "supplies", table);
+}
+
+/** Cautions: those that every report carries, then those that this scenario raised. */
+export function cautionsSection(
+	result: DayResult,
+	document: Document,
+): HTMLElement {
+	const raised = result.cautions
+		.filter((caution) => caution.code !== "planning-only")
+		.map((caution) =>
+			caution.dressing === undefined
+				? caution.text
+				: `Dressing ${caution.dressing}: ${caution.text}`,
+		);
+	const items = [...cautionSentences, ...raised].map((text) =>
+		htmlElement(document, "li", {}, text),
+	);
+	return section(
+		document,
+		"cautions",
+		"Cautions",
+		"cautions",
+		htmlElement(document, "ul", { class: "plain" }, ...items),
+	);
+}
+
+/** Seed, version, trace and replications, and every number that was taken for granted with its provenance. */
+export function sourcesSection(
+	result: DayResult,
+	document: Document,
+): HTMLElement {
+	const { scenario, trace, projection, assumptions } = result;
+	const facts: [string, string][] = [
+		["Seed", scenario.seed],
+		[
+			"Replications",
+			`${projection.replications}, chance ${scenario.chance}; half-widths stand in the tables above`,
+		],
+		["Version", `slackwater ${scenario.version}, ${result.format}`],
+		["Trace of the drawn day", `${trace.events} events, ${trace.hash}`],
+		["Solution", scenario.solution],
+	];
+	const list = facts.flatMap(([term, words]) => [
+		htmlElement(document, "dt", {}, term),
+		htmlElement(document, "dd", {}, words),
+	]);
+	const given = assumptions.filter(
+		(assumption) => !assumption.defaulted,
+	).length;
+	const assumed = assumptions.filter(
+		(assumption) => assumption.provenance === "assumed",
+	).length;
+	const words = `${assumptions.length} numbers were taken for granted: ${given} given by the scenario, ${assumptions.length - given} by default. ${assumed} are assumed: placeholders until a site calibrates them.`;
+	const table = htmlTable(document, {
+		id: "assumptions",
+		caption:
+			"Assumptions and defaults; those that the scenario gave come first.",
+		columns: [
+			{ heading: "Name" },
+			{ heading: "Meaning" },
+			{ heading: "Value", numeric: true },
+			{ heading: "Unit" },
+			{ heading: "Provenance" },
+			{ heading: "Given by" },
+			{ heading: "Source" },
+		],
+		rows: [...assumptions]
+			.sort((a, b) => Number(a.defaulted) - Number(b.defaulted))
+			.map((row) => assumptionRow(row, document)),
+	});
+	return section(
+		document,
+		"sources",
+		"Where the numbers come from",
+		"sources",
+		htmlElement(document, "dl", {}, ...list),
+		htmlElement(document, "p", {}, words),
+		table,
+	);
+}
+
+const assumptionRow = (
+	assumption: Assumption,
+	document: Document,
+): (Node | string)[] => [
+	htmlElement(document, "code", {}, assumption.name),
+	assumption.meaning,
+	typeof assumption.value === "number"
+		? String(assumption.value)
+		: assumption.value,
+	assumption.unit,
+	assumption.provenance,
+	assumption.defaulted ? "default" : "scenario",
+	assumption.source,
+];

@@ -1,0 +1,83 @@
+import { chartStyle, themeRules } from "../charts/index.ts";
+
+/** The style sheet of a report: light, dark and paper; from 320 px to the widest screen. */
+export const reportStyle: string = `${themeRules(":root")}
+${chartStyle}
+:root{color-scheme:light dark;font-size:clamp(16px,.35vw + 11px,22px)}
+*{box-sizing:border-box}
+body{margin:0;background:var(--sw-paper);color:var(--sw-ink);font:1rem/1.5 system-ui,-apple-system,"Segoe UI",Roboto,"Noto Sans","DejaVu Sans",sans-serif;overflow-wrap:break-word}
+body>header,main,body>footer{max-width:76rem;margin:0 auto;padding:0 clamp(1rem,3vw,2.5rem)}
+body>header{padding-top:clamp(1rem,3vw,2.25rem)}
+h1{font-size:1.75rem;line-height:1.2;margin:0 0 .5rem;font-weight:650;overflow-wrap:anywhere}
+h2{font-size:1.35rem;line-height:1.25;margin:0 0 .4rem;overflow-wrap:anywhere}
+h3{font-size:1.05rem;margin:0 0 .5rem}
+p{margin:0 0 .5rem;max-width:68ch}
+.facts,.muted,figcaption,caption{color:var(--sw-muted)}
+.caution{border-left:4px solid var(--sw-alarm);padding:.1rem 0 .1rem .75rem}
+strong{font-weight:680}
+a{color:var(--sw-water-text)}
+:focus-visible{outline:3px solid var(--sw-water);outline-offset:2px}
+.skip{position:absolute;left:-999rem}
+.skip:focus{left:1rem;top:1rem;background:var(--sw-paper);padding:.5rem 1rem;z-index:1}
+.dressing,.common{border-top:2px solid var(--sw-line);margin-top:2rem;padding-top:1.25rem}
+.dressing>section,.sheet>section,.common>section{margin-top:1.75rem}
+.answers ul{margin:0;padding:0;list-style:none;max-width:68ch}
+.answers li{padding:.35rem 0;border-bottom:1px solid var(--sw-rule)}
+.answers li:last-child{border-bottom:0}
+ul.plain{margin:0;padding-left:1.2rem;max-width:72ch}
+.scroll{overflow-x:auto;max-width:100%}
+table{border-collapse:collapse;font-variant-numeric:tabular-nums;line-height:1.35}
+caption{text-align:left;padding:0 0 .4rem;font-size:.9rem;max-width:68ch}
+th,td{text-align:left;vertical-align:top;padding:.3rem 1.1rem .3rem 0;border-bottom:1px solid var(--sw-rule)}
+th{font-weight:600}
+tbody th{font-weight:400}
+thead th{border-bottom:1.5px solid var(--sw-muted)}
+.number{text-align:right;white-space:nowrap}
+td:last-child,th:last-child{padding-right:0}
+.pad{visibility:hidden}
+.clock tbody th{font-weight:650;white-space:nowrap}
+.clock td:nth-child(3){white-space:nowrap}
+.sources td,.sources th{font-size:.85rem}
+.sources code{font-size:1em;overflow-wrap:normal}
+figure{margin:0}
+figure svg{display:block;width:100%;min-width:54rem;height:auto}
+figcaption{font-size:.9rem;margin-top:.35rem;max-width:68ch}
+.overview ul{list-style:none;margin:0;padding:0}
+.overview li{display:flex;flex-wrap:wrap;gap:.35rem 1.25rem;align-items:center;padding:.6rem 0;border-bottom:1px solid var(--sw-rule)}
+.overview svg{flex:none;width:15rem;max-width:100%;height:24px}
+.overview a{font-weight:650;min-width:8rem;overflow-wrap:anywhere}
+.overview span{flex:1 1 18rem}
+details{margin-top:.75rem}
+summary{cursor:pointer}
+dl{display:grid;grid-template-columns:max-content 1fr;gap:.2rem 1.25rem;margin:0 0 1rem}
+dt{color:var(--sw-muted)}
+dd{margin:0;overflow-wrap:anywhere}
+body>footer{margin-top:2.5rem;padding-top:1rem;padding-bottom:3rem;border-top:2px solid var(--sw-line);font-size:.92rem}
+.paper-only{display:none}
+@media (min-width:72rem){.pair{display:grid;grid-template-columns:minmax(0,5fr) minmax(0,6fr);gap:0 3rem}}
+@media (max-width:40rem){h1{font-size:1.4rem}dl{grid-template-columns:1fr;gap:0}dd{margin-bottom:.5rem}th,td{padding-right:.75rem}}
+@media print{
+@page{size:A4;margin:10mm 11mm}
+:root{font-size:8.6pt;color-scheme:light}
+body{line-height:1.35}
+body>header,main,body>footer{max-width:none;padding:0}
+h1{font-size:15pt;margin-bottom:1mm}h2{font-size:12pt;margin-bottom:.5mm}h3{font-size:10pt;margin-bottom:1mm}
+p{max-width:none;margin-bottom:1mm}
+.answers ul,ul.plain,caption,figcaption{max-width:none}
+.answers li{padding:.5mm 0}
+.dressing,.common{margin-top:3mm;padding-top:2.5mm;border-top-width:1px}
+.dressing>section,.sheet>section,.common>section{margin-top:3mm}
+th,td{padding-top:.6mm;padding-bottom:.6mm}
+.scroll{overflow:visible}
+figure svg{min-width:0;max-height:112mm}
+.skip,details:not([open]),.screen-only{display:none}
+.paper-only{display:block}
+.sheet{break-after:page}
+.several .dressing{break-before:page}
+tr,li,figure{break-inside:avoid}
+h2,h3,caption{break-after:avoid}
+a{color:inherit;text-decoration:none}
+.sign{display:flex;gap:6mm;margin-top:4mm}
+.sign span{flex:1;border-bottom:1px solid var(--sw-ink);padding-top:6mm;font-size:8pt}
+}
+`;

@@ -1,0 +1,264 @@
+import type {
+	DayResult,
+	DressingDay,
+	DressingProjection,
+	DressingSummary,
+} from "../analysis/day-result.ts";
+import { clockTime, waterLineChart, waterLineLegend } from "../charts/index.ts";
+import { answers } from "./answers.ts";
+import { cautionInALine } from "./caution.ts";
+import {
+	type ClockRow,
+	clockRows,
+	rowTime,
+	sheetEndMin,
+} from "./clock-table.ts";
+import { dressingLine, regimenLine } from "./dressing-words.ts";
+import { htmlElement, htmlTable, sentenceNodes } from "./html-element.ts";
+import { roundShare } from "./round-share.ts";
+
+/** One dressing of a result: what was asked, its traced day, its projection. */
+export interface DressingParts {
+	readonly index: number;
+	readonly summary: DressingSummary;
+	readonly day: DressingDay;
+	readonly projection: DressingProjection;
+}
+
+/** The dressings of a result with their parts side by side. */
+export const dressingParts = (result: DayResult): DressingParts[] =>
+	result.scenario.dressings.flatMap((summary, index) => {
+		const day = result.dressings.find(
+			(candidate) => candidate.id === summary.id,
+		);
+		const projection = result.projection.dressings.find(
+			(candidate) => candidate.id === summary.id,
+		);
+		return day === undefined || projection === undefined
+			? []
+			: [{ index, summary, day, projection }];
+	});
+
+/** Ids within a report are made of the dressing's number, whatever its name holds. */
+export const idOf = (parts: DressingParts): string =>
+	`dressing-${parts.index + 1}`;
+
+const mostOnSheet = 14;
+const mostLater = 120;
+
+/** Parts 1 to 4 of a dressing: who and what, answers, what happens next, the water line; on paper the first page of it. */
+export function sheetSection(
+	result: DayResult,
+	parts: DressingParts,
+	document: Document,
+): HTMLElement {
+	const { scenario } = result;
+	const id = idOf(parts);
+	const element = htmlElement.bind(null, document);
+	const several = scenario.dressings.length > 1;
+	const paperHead = several
+		? element(
+				"p",
+				{ class: "paper-only" },
+				`${scenario.title}. ${cautionInALine}`,
+			)
+		: null;
+	return element(
+		"div",
+		{ class: "sheet" },
+		paperHead,
+		element("h2", { id: `${id}-heading` }, `Dressing ${parts.summary.id}`),
+		element("p", {}, `${capital(regimenLine(parts.summary, scenario))}.`),
+		element(
+			"p",
+			{ class: "facts" },
+			`${capital(dressingLine(parts.summary))}.`,
+		),
+		element(
+			"div",
+			{ class: "pair" },
+			answersSection(result, parts, document),
+			clockSection(result, parts, document),
+		),
+		chartSection(result, parts, document),
+		signature(document),
+	);
+}
+
+const capital = (text: string): string =>
+	`${text.charAt(0).toUpperCase()}${text.slice(1)}`;
+
+function answersSection(
+	result: DayResult,
+	parts: DressingParts,
+	document: Document,
+): HTMLElement {
+	const { scenario, projection } = result;
+	const sentences = answers({
+		clock: scenario,
+		chance: scenario.chance,
+		dressing: parts.summary,
+		projection: parts.projection,
+		replications: projection.replications,
+	});
+	const cautions = result.cautions.filter(
+		(caution) => caution.dressing === parts.summary.id,
+	);
+	const items = sentences.map((sentence) =>
+		htmlElement(document, "li", {}, ...sentenceNodes(document, sentence)),
+	);
+	const warnings = cautions.map((caution) =>
+		htmlElement(document, "p", { class: "caution" }, caution.text),
+	);
+	return section(
+		document,
+		`${idOf(parts)}-answers`,
+		"Answers",
+		"answers",
+		htmlElement(document, "ul", {}, ...items),
+		...warnings,
+	);
+}
+
+function clockSection(
+	result: DayResult,
+	parts: DressingParts,
+	document: Document,
+): HTMLElement {
+	const { scenario } = result;
+	const id = `${idOf(parts)}-clock`;
+	const rows = clockRows({
+		clock: scenario,
+		roundsClockMin: scenario.roundsClockMin,
+		dressing: parts.summary,
+		day: parts.day,
+		projection: parts.projection,
+	});
+	const endMin = sheetEndMin(scenario);
+	const first = rows.filter((row) => row.atMin < endMin).slice(0, mostOnSheet);
+	const later = rows.slice(first.length, first.length + mostLater);
+	const left = rows.length - first.length - later.length;
+	const until = clockTime(Math.min(endMin, scenario.horizonMin), scenario);
+	const caption = `What comes next, until ${until}, as the drawn day runs: an alarm or a pause moves what follows it.`;
+	const more = left > 0 ? `, then ${left} more in phases.csv` : "";
+	const details =
+		later.length === 0
+			? null
+			: htmlElement(
+					document,
+					"details",
+					{},
+					htmlElement(
+						document,
+						"summary",
+						{},
+						`Later: ${later.length} rows${more}`,
+					),
+					table(document, `${id}-later`, "What comes later.", later, result),
+				);
+	return section(
+		document,
+		id,
+		"On the clock",
+		"clock",
+		table(document, `${id}-next`, caption, first, result),
+		details,
+	);
+}
+
+function table(
+	document: Document,
+	id: string,
+	caption: string,
+	rows: readonly ClockRow[],
+	result: DayResult,
+): HTMLElement {
+	return htmlTable(document, {
+		id,
+		caption,
+		columns: [
+			{ heading: "Time" },
+			{ heading: "What" },
+			{ heading: "Volume", numeric: true },
+			{ heading: "Look at" },
+		],
+		rows: rows.map((row) => [
+			rowTime(row, result.scenario),
+			row.what,
+			row.volume,
+			row.look,
+		]),
+	});
+}
+
+function chartSection(
+	result: DayResult,
+	parts: DressingParts,
+	document: Document,
+): HTMLElement {
+	const { scenario, projection } = result;
+	const id = idOf(parts);
+	const chart = waterLineChart(
+		{
+			title: parts.summary.id,
+			clock: scenario,
+			dressing: parts.summary,
+			day: parts.day,
+			projection: parts.projection,
+			replications: projection.replications,
+			roundShare: roundShare(result),
+		},
+		document,
+		{ idPrefix: `${id}-water`, styled: false, titled: false },
+	);
+	const region = {
+		class: "scroll",
+		role: "region",
+		tabindex: "0",
+		"aria-label": `Water-line chart of ${parts.summary.id}`,
+	};
+	const legend = waterLineLegend({ ...projection, projection: parts.projection });
+	const drawn =
+		projection.replications > 1
+			? ` Drawn is one day of ${projection.replications}; the band and the change times come from all of them.`
+			: "";
+	const caption = htmlElement(document, "figcaption", {}, `${legend}${drawn}`);
+	const figure = htmlElement(
+		document,
+		"figure",
+		{},
+		htmlElement(document, "div", region, chart),
+		caption,
+	);
+	return section(document, `${id}-line`, "Water line", "line", figure);
+}
+
+/** Room for names and times by hand; on paper only. */
+function signature(document: Document): HTMLElement {
+	const places = ["Handed over by", "at (time)", "Taken over by", "at (time)"];
+	const spans = places.map((place) => htmlElement(document, "span", {}, place));
+	return htmlElement(
+		document,
+		"div",
+		{ class: "paper-only" },
+		htmlElement(document, "div", { class: "sign" }, ...spans),
+	);
+}
+
+/** A section named by its heading. */
+export function section(
+	document: Document,
+	id: string,
+	heading: string,
+	className: string,
+	...children: readonly (Node | null)[]
+): HTMLElement {
+	const headingId = `${id}-heading`;
+	return htmlElement(
+		document,
+		"section",
+		{ class: className, "aria-labelledby": headingId },
+		htmlElement(document, "h3", { id: headingId }, heading),
+		...children,
+	);
+}

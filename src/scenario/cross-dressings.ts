@@ -1,0 +1,214 @@
+import {
+	type Constants,
+	constantNames,
+	constantsWith,
+} from "../physics/index.ts";
+import { assumptionRule } from "./assumptions.ts";
+import { type Found, found } from "./issues.ts";
+import { asList, asMap, idOf, read } from "./lenient.ts";
+import { nearest } from "./nearest.ts";
+import { type Keys, received } from "./path.ts";
+import { judge } from "./quantity.ts";
+import { depth, from } from "./schema-dressing.ts";
+
+/** Dressings, their regimens and the partial regimens of `compare:`. */
+export function crossDressings(data: unknown): Found[] {
+	const root = asMap(data);
+	const dressings = asList(root.dressings);
+	const constants = readableConstants(root.assumptions);
+	return [
+		...repeatedIds(dressings),
+		...dressings.flatMap((dressing, i) =>
+			ofDressing(asMap(dressing), ["dressings", i], constants),
+		),
+		...ofCompare(root.compare, dressings, constants),
+	];
+}
+
+function repeatedIds(dressings: readonly unknown[]): Found[] {
+	const first = new Map<string, number>();
+	return dressings.flatMap((dressing, i) => {
+		const id = idOf(asMap(dressing).id);
+		if (id === undefined) return [];
+		const before = first.get(id);
+		if (before === undefined) first.set(id, i);
+		return before === undefined
+			? []
+			: [
+					found(
+						["dressings", i, "id"],
+						"an id unlike any other",
+						`${received(id)} again (dressings[${before}] has it)`,
+					),
+				];
+	});
+}
+
+function ofDressing(
+	dressing: Readonly<Record<string, unknown>>,
+	at: Keys,
+	constants: Constants,
+): Found[] {
+	const wound = asMap(dressing.wound);
+	const perArea =
+		typeof wound.exudate === "string" &&
+		/\/\s*[cmd]*m[2²]/u.test(wound.exudate);
+	const noArea =
+		perArea && wound.area === undefined
+			? [
+					found(
+						[...at, "wound", "area"],
+						"the area of the wound, since exudate is given per area",
+						"nothing",
+					),
+				]
+			: [];
+	const regimen = dressing.regimen;
+	if (!Array.isArray(regimen))
+		return [
+			...noArea,
+			...ofRegimen(asMap(regimen), [...at, "regimen"], constants),
+		];
+	return [
+		...noArea,
+		...order(regimen, [...at, "regimen"]),
+		...regimen.flatMap((item, i) =>
+			ofRegimen(asMap(item), [...at, "regimen", i], constants),
+		),
+	];
+}
+
+/** The first from the start, each later than the one before. */
+function order(regimens: readonly unknown[], at: Keys): Found[] {
+	let latest = 0;
+	return regimens.flatMap((item, i) => {
+		const written = asMap(item).from;
+		const keys = [...at, i, "from"];
+		if (written === undefined)
+			return i === 0
+				? []
+				: [found(keys, 'when it takes over, such as "24 h"', "nothing")];
+		const fromMin = read(from, written);
+		if (fromMin === undefined) return [];
+		if (i === 0)
+			return fromMin === 0
+				? []
+				: [found(keys, "0 h for the first regimen", received(written))];
+		const late = fromMin > latest;
+		latest = Math.max(latest, fromMin);
+		return late
+			? []
+			: [
+					found(
+						keys,
+						"a later time than that of the regimen before",
+						received(written),
+					),
+				];
+	});
+}
+
+function ofRegimen(
+	regimen: Readonly<Record<string, unknown>>,
+	at: Keys,
+	constants: Constants,
+): Found[] {
+	const fill = regimen.fill;
+	const fills = fill !== undefined && fill !== null && fill !== "none";
+	const missing = (key: string, what: string) =>
+		fills && regimen[key] === undefined
+			? [found([...at, key], `${what}, since there is a fill`, "nothing")]
+			: [];
+	return [
+		...missing("dwell", 'a dwell such as "5 min"'),
+		...missing("suction", 'a suction period such as "2 h"'),
+		...reachable(regimen.depth, [...at, "depth"], constants),
+	];
+}
+
+/** A sound seal must let the pump hold the set depth. */
+function reachable(
+	written: unknown,
+	keys: Keys,
+	constants: Constants,
+): Found[] {
+	const depthMmHg = read(depth, written);
+	const pump = {
+		freeFlow: constants["pump.freeFlow"],
+		maxDepth: constants["pump.maxDepth"],
+	};
+	if (
+		depthMmHg === undefined ||
+		depthMmHg <
+			pump.maxDepth /
+				(1 + (constants["leak.sound"] * pump.maxDepth) / pump.freeFlow)
+	)
+		return [];
+	return [
+		found(
+			keys,
+			`a depth that the pump holds with a sound seal (it reaches -${pump.maxDepth} mmHg with no flow at all)`,
+			received(written),
+		),
+	];
+}
+
+/** Every partial regimen names a dressing that is there, and leaves each regimen that it is laid over complete. */
+function ofCompare(
+	compare: unknown,
+	dressings: readonly unknown[],
+	constants: Constants,
+): Found[] {
+	const ids = dressings.map((dressing) => idOf(asMap(dressing).id));
+	return Object.entries(asMap(compare)).flatMap(([name, value]) => {
+		const { dressing: named, ...patch } = asMap(value);
+		const keys = ["compare", name];
+		const meant = idOf(named);
+		if (meant !== undefined && !ids.includes(meant))
+			return [unknownDressing([...keys, "dressing"], meant, ids)];
+		const bases = dressings
+			.filter((_, i) => meant === undefined || ids[i] === meant)
+			.map((dressing) => {
+				const { regimen } = asMap(dressing);
+				return asMap(Array.isArray(regimen) ? regimen[0] : regimen);
+			});
+		const incomplete = bases.flatMap((base) =>
+			"fill" in patch && base.fill === "none"
+				? ofRegimen({ ...base, ...patch }, keys, constants)
+				: [],
+		);
+		return [
+			...incomplete,
+			...reachable(patch.depth, [...keys, "depth"], constants),
+		];
+	});
+}
+
+/** The sentence for an id that no dressing has. */
+export function unknownDressing(
+	keys: Keys,
+	id: string,
+	ids: readonly (string | undefined)[],
+): Found {
+	const known = ids.filter((other) => other !== undefined);
+	const listed = known.length <= 10 ? `: ${known.join(", ")}` : "";
+	return found(
+		keys,
+		`the id of a dressing${listed}`,
+		received(id),
+		nearest(id, known),
+	);
+}
+
+/** The constants with those overrides that can be read. */
+function readableConstants(assumptions: unknown): Constants {
+	const given = asMap(assumptions);
+	const readable = constantNames.flatMap((name) => {
+		const judged =
+			given[name] === undefined
+				? null
+				: judge(given[name], assumptionRule(name));
+		return judged?.ok === true ? [[name, judged.value] as const] : [];
+	});
+	return constantsWith(Object.fromEntries(readable));
+}

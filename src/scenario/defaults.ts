@@ -1,0 +1,69 @@
+import type { Provenance } from "../physics/index.ts";
+
+export interface Default {
+	/** As it would be written in a file. */
+	readonly write:
+		| string
+		| number
+		| readonly string[]
+		| Readonly<Record<string, never>>;
+	readonly provenance: Provenance;
+	readonly source: string;
+}
+
+type Written = Default["write"];
+
+interface DefaultOf<W extends Written> extends Default {
+	readonly write: W;
+}
+
+const ofProject = <const W extends Written>(write: W): DefaultOf<W> => ({
+	write,
+	provenance: "assumed",
+	source: "default of the project",
+});
+const practice = <const W extends Written>(write: W): DefaultOf<W> => ({
+	write,
+	provenance: "common practice",
+	source: "common practice, no source",
+});
+const assumed = <const W extends Written>(write: W): DefaultOf<W> => ({
+	write,
+	provenance: "assumed",
+	source: "placeholder until a site calibrates it",
+});
+
+/** Every default of a scenario file, by path; `[]` stands for each item of a list. The constants of `assumptions:` have their own list. */
+export const defaults = {
+	seed: ofProject("slackwater"),
+	start: ofProject("2026-01-05T07:00"),
+	horizon: ofProject("24 h"),
+	replications: ofProject(400),
+	chance: ofProject("on"),
+	"dressings[].patient": ofProject("patient"),
+	"dressings[].wound.slough": ofProject("ordinary"),
+	"dressings[].wound.difficulty": ofProject("ordinary"),
+	"dressings[].wound.outflow": ofProject("none"),
+	"dressings[].regimen.begin": practice("suction"),
+	"dressings[].regimen.drawdown": ofProject("standard"),
+	"dressings[].unit.canister": ofProject("1000 mL"),
+	"dressings[].unit.source": ofProject("1000 mL"),
+	"dressings[].age": ofProject("0 h"),
+	"care.response.day": assumed("4 min"),
+	"care.response.night": assumed("7 min"),
+	"care.response.spread": assumed(0.6),
+	"care.rounds": practice([
+		"03:00",
+		"07:00",
+		"11:00",
+		"15:00",
+		"19:00",
+		"23:00",
+	]),
+	"care.turning": practice("4 h"),
+	"care.nurses": ofProject("unlimited"),
+	"care.dressingChange": practice("48 h"),
+	"solution.name": ofProject("the prescribed solution"),
+} as const;
+
+export type DefaultPath = keyof typeof defaults;

@@ -1,0 +1,107 @@
+import {
+	Document,
+	isCollection,
+	isScalar,
+	type Node,
+	Scalar,
+	YAMLMap,
+} from "yaml";
+import {
+	constantFacts,
+	constantNames,
+	type Provenance,
+} from "../physics/index.ts";
+import { written } from "./assumptions.ts";
+import { filledDefaults } from "./fill.ts";
+import { rankOf } from "./key-order.ts";
+import { asMap } from "./lenient.ts";
+import type { Keys } from "./path.ts";
+import { UnusableInput } from "./problem.ts";
+import { checkData, type ReadOptions } from "./read.ts";
+
+const heading = [
+	" yaml-language-server: $schema=schema.json",
+	" Every value that this scenario runs on. A comment behind a value says that it was not in the file, and where it",
+	" comes from; what has no comment was given. Assumed: a placeholder until a site calibrates it.",
+].join("\n");
+
+/**
+ * A scenario as YAML with every default and every constant filled in, each with its provenance. Reads back to the same
+ * scenario. Throws UnusableInput with every problem. Comments and anchors of the original are not kept.
+ */
+export function fullScenario(text: string, options: ReadOptions = {}): string {
+	const { checked, data } = checkData(text, options);
+	if (checked.scenario === null) throw new UnusableInput(checked.problems);
+	const document = new Document(data, { aliasDuplicateObjects: false });
+	for (const { keys, default: fallback } of filledDefaults(data))
+		put(document, keys, fallback.write, remark(fallback));
+	for (const [key, empty] of absent)
+		if (!document.has(key)) put(document, [key], empty, " nothing by default");
+	fillAssumptions(document, data);
+	arrange(document.contents, "");
+	document.commentBefore = heading;
+	return document.toString({ lineWidth: 0, flowCollectionPadding: true });
+}
+
+const absent = [
+	["happenings", []],
+	["compare", {}],
+	["packs", {}],
+] as const;
+
+function put(document: Document, keys: Keys, value: unknown, comment: string) {
+	const node = document.createNode(value) as Node; // createNode of data gives a node
+	if (isCollection(node)) {
+		node.flow = true;
+		for (const item of node.items)
+			if (isScalar(item)) item.type = Scalar.QUOTE_DOUBLE;
+	}
+	node.comment = comment;
+	document.setIn(keys, node);
+}
+
+/** Every constant that the file does not override, in the order of the model. */
+function fillAssumptions(document: Document, data: unknown) {
+	const { assumptions, solution } = asMap(data);
+	const given = asMap(assumptions);
+	const map = new YAMLMap();
+	for (const name of constantNames) {
+		const fact = constantFacts[name];
+		if (given[name] !== undefined) {
+			const node = document.createNode(given[name]) as Node; // as above
+			node.comment = ` ${fact.meaning}; ${written(fact.value, fact.unit)} by default`;
+			map.set(name, node);
+		} else if (name !== "source.hang" || asMap(solution).hang === undefined) {
+			const node = document.createNode(value(fact)) as Node; // as above
+			node.comment = `${remark(fact)}; ${fact.meaning}`;
+			map.set(name, node);
+		}
+	}
+	document.set("assumptions", map);
+}
+
+const value = ({ value, unit }: { value: number; unit: string }) =>
+	unit === "" ? value : written(value, unit);
+
+/** ` default of the project`, ` common practice, no source`, ` assumed`, ` published (…)`. */
+function remark(origin: { provenance: Provenance; source: string }): string {
+	const { provenance, source } = origin;
+	if (source === "default of the project" || source.startsWith(provenance))
+		return ` ${source}`;
+	return provenance === "assumed" ? " assumed" : ` ${provenance} (${source})`;
+}
+
+/** Keys in the order of the schema, whatever order the file had; names that the author chose keep theirs. */
+function arrange(node: unknown, within: string) {
+	if (!isCollection(node)) return;
+	if (!(node instanceof YAMLMap)) {
+		for (const item of node.items) arrange(item, within);
+		return;
+	}
+	if (within !== "compare" && within !== "assumptions")
+		node.items.sort((a, b) => rankOf(keyOf(a.key)) - rankOf(keyOf(b.key)));
+	for (const { key, value } of node.items)
+		arrange(value, within === "" ? keyOf(key) : "inner");
+}
+
+const keyOf = (key: unknown) => String(isScalar(key) ? key.value : key);

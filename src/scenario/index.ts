@@ -1,0 +1,30 @@
+/** Scenario files: schema, defaults, reading YAML and JSON, problems as data. */
+export { type Default, defaults } from "./defaults.ts";
+export { describeRegimen } from "./describe.ts";
+export { expectedEvents, maxExpectedEvents } from "./events.ts";
+export { fullScenario } from "./full.ts";
+export { scenarioJsonSchema, schemaText } from "./json-schema.ts";
+export { type Problem, sentence, UnusableInput } from "./problem.ts";
+export {
+	type Checked,
+	checkScenario,
+	type ReadOptions,
+	readScenario,
+} from "./read.ts";
+export type {
+	Care,
+	Defaulted,
+	Difficulty,
+	Drawdown,
+	Dressing,
+	Happening,
+	Prices,
+	Regimen,
+	RegimenPatch,
+	Scenario,
+	Slough,
+	Solution,
+	Tissue,
+} from "./scenario.ts";
+export { maxScenarioBytes, scenarioText, tooLarge } from "./text.ts";
+export type { Format } from "./tree.ts";

@@ -1,0 +1,110 @@
+import type { z } from "zod";
+import { nearestKey } from "./leaf.ts";
+import { nearest } from "./nearest.ts";
+import { type Keys, pathText, received, valueAt } from "./path.ts";
+import type { Problem } from "./problem.ts";
+
+type Issue = z.core.$ZodIssue;
+
+/** A problem that still knows its keys, so that its place in the text can be looked up. */
+export interface Found extends Problem {
+	readonly keys: Keys;
+}
+
+/** zod's issues as problems: the message of every issue of the schema is what was expected. */
+export function problemsOf(
+	issues: readonly Issue[],
+	data: unknown,
+	under: Keys = [],
+): Found[] {
+	return issues.flatMap((issue) => {
+		const keys = [
+			...under,
+			...issue.path.filter((key) => typeof key !== "symbol"),
+		];
+		if (issue.code === "unrecognized_keys")
+			return issue.keys.map((key) =>
+				found(
+					[...keys, key],
+					shortKeys(issue.message),
+					`the key ${received(key)}`,
+					nearestKey(key, issue.message),
+				),
+			);
+		if (issue.code === "invalid_union") return ofUnion(issue, data, keys);
+		if (issue.code === "invalid_key")
+			return [
+				found(
+					keys,
+					issue.issues[0]?.message ?? issue.message,
+					received(keys.at(-1)),
+				),
+			];
+		const value = valueAt(data, keys);
+		const near =
+			issue.code === "invalid_value" && typeof value === "string"
+				? nearest(value, issue.values.map(String))
+				: undefined;
+		const given = issue.code === "custom" ? issue.params : undefined;
+		return [
+			found(
+				keys,
+				issue.message,
+				text(given?.received) ?? received(value),
+				near ?? text(given?.suggestion),
+			),
+		];
+	});
+}
+
+/** The branch that fits the shape of the value speaks; where none does, the union itself. */
+function ofUnion(
+	issue: Extract<Issue, { code: "invalid_union" }>,
+	data: unknown,
+	keys: Keys,
+): Found[] {
+	const shaped = issue.errors.find(
+		(errors) =>
+			errors.length > 0 &&
+			!errors.some(
+				({ path, code }) =>
+					path.length === 0 &&
+					code !== "unrecognized_keys" &&
+					code !== "custom",
+			),
+	);
+	if (shaped !== undefined) return problemsOf(shaped, data, keys);
+	const value = valueAt(data, keys);
+	const words = issue.errors
+		.flat()
+		.flatMap((error) => (error.code === "invalid_value" ? error.values : []));
+	const near =
+		typeof value === "string" ? nearest(value, words.map(String)) : undefined;
+	return [found(keys, issue.message, received(value), near)];
+}
+
+const longestList = 250;
+
+/** A list of keys that nobody would read is not printed. */
+const shortKeys = (message: string) =>
+	message.length <= longestList
+		? message
+		: `one of the ${message.split(", ").length} keys that are known here`;
+
+export function found(
+	keys: Keys,
+	expected: string,
+	received: string,
+	suggestion?: string,
+): Found {
+	return {
+		keys,
+		path: pathText(keys),
+		expected,
+		received,
+		...(suggestion === undefined ? {} : { suggestion }),
+	};
+}
+
+const text = (value: unknown) =>
+	typeof value === "string" ? value : undefined;

@@ -1,0 +1,51 @@
+import { expectedEvents } from "./events.ts";
+import type { Scenario } from "./scenario.ts";
+
+/** Events of all replications that take many minutes. */
+const longRun = 1e9;
+
+/** What a scenario may say but its author probably did not mean, one sentence each. */
+export function notesOf(scenario: Scenario): string[] {
+	const { horizonMin, happenings, dressings, care } = scenario;
+	const late = happenings.flatMap(({ atMin, what, dressing }, i) =>
+		atMin >= horizonMin
+			? [
+					`happenings[${i}]: ${what} of ${dressing} comes at ${minutes(atMin)}, not before the end at ${minutes(horizonMin)}, and so never.`,
+				]
+			: [],
+	);
+	const idle = dressings.flatMap(({ id, regimens }) =>
+		regimens.flatMap(({ fromMin }, i) =>
+			fromMin >= horizonMin
+				? [
+						`${id}: regimen ${i + 1} takes over at ${minutes(fromMin)}, not before the end at ${minutes(horizonMin)}, and so never.`,
+					]
+				: [],
+		),
+	);
+	const pooling = dressings.flatMap(({ id, regimens, foamVolumeMl }) => {
+		const capacityMl = scenario.constants["foam.capacity"] * foamVolumeMl;
+		return regimens.some(({ fillMl }) => fillMl > capacityMl)
+			? [
+					`${id}: a fill is more than the foam takes (${Math.round(capacityMl)} mL) and pools under the drape.`,
+				]
+			: [];
+	});
+	const change = care.dressingChange;
+	const unchanged =
+		change !== null &&
+		"atMin" in change &&
+		change.atMin.some((at) => at >= horizonMin)
+			? ["care.dressingChange: a change at or after the end never comes."]
+			: [];
+	const events = expectedEvents(scenario) * scenario.replications;
+	const long =
+		events > longRun
+			? [
+					`The run is long: about ${events.toPrecision(2)} events in all; fewer replications or several workers help.`,
+				]
+			: [];
+	return [...late, ...idle, ...pooling, ...unchanged, ...long];
+}
+
+const minutes = (value: number) => `${Number((value / 60).toFixed(2))} h`;

@@ -1,0 +1,79 @@
+import type { Problem } from "./problem.ts";
+
+/** Longest scenario that is read, in bytes of UTF-8; the command line refuses a file by its size before reading it. */
+export const maxScenarioBytes = 1_000_000;
+
+/** Problem of a file that is too large to be read. */
+export function tooLarge(bytes: number): Problem {
+	return {
+		path: "",
+		expected: `at most ${maxScenarioBytes} bytes`,
+		received: `${bytes} bytes`,
+	};
+}
+
+const unreadable = [
+	{
+		found: (text: string) => text.indexOf("\uFFFD"),
+		received: () => "a byte that is not UTF-8",
+		expected: "text in UTF-8",
+	},
+	{
+		found: (text: string) => text.search(/\p{Cs}/u),
+		received: () => "half of a surrogate pair",
+		expected: "text in UTF-8",
+	},
+	{
+		found: (text: string) => text.indexOf("\uFEFF"),
+		received: () => "a byte order mark inside the text",
+		expected: "one at the very start, or none",
+	},
+	{
+		found: (text: string) => text.search(/(?![\t\n\r])\p{Cc}/u),
+		received: (code: number) =>
+			`a control character (U+${code.toString(16).toUpperCase().padStart(4, "0")})`,
+		expected: "text without control characters",
+	},
+];
+
+/** The text without a leading byte order mark, and what makes it unreadable. */
+export function checkText(raw: string): {
+	readonly text: string;
+	readonly problems: readonly Problem[];
+} {
+	const bytes =
+		raw.length > maxScenarioBytes
+			? raw.length
+			: new TextEncoder().encode(raw).length;
+	if (bytes > maxScenarioBytes)
+		return { text: "", problems: [tooLarge(bytes)] };
+	const text = raw.replace(/^\uFEFF/u, "");
+	const problems = unreadable.flatMap(
+		({ found, expected, received }): Problem[] => {
+			const at = found(text);
+			if (at < 0) return [];
+			const before = text.slice(0, at).split("\n");
+			return [
+				{
+					path: "",
+					expected,
+					received: received(text.codePointAt(at) ?? 0),
+					line: before.length,
+					column: (before.at(-1) ?? "").length + 1,
+				},
+			];
+		},
+	);
+	if (problems.length === 0 && text.trim() === "")
+		problems.push({
+			path: "",
+			expected: "a scenario",
+			received: "an empty file",
+		});
+	return { text, problems };
+}
+
+/** The text of a file's bytes; what is not UTF-8 becomes U+FFFD, which `checkText` refuses. */
+export function scenarioText(bytes: Uint8Array): string {
+	return new TextDecoder("utf-8", { ignoreBOM: true }).decode(bytes);
+}
