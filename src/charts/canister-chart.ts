@@ -1,5 +1,10 @@
 import { type CanisterData, canisterPanel } from "./canister-panel.ts";
-import { type ChartOptions, chartRoot, chartTitle, setSize } from "./chart-root.ts";
+import {
+	type ChartOptions,
+	chartRoot,
+	chartTitle,
+	setSize,
+} from "./chart-root.ts";
 import { type Clock, timeRange } from "./clock.ts";
 import { percentWords } from "./probability.ts";
 import { volumeWords } from "./quantity.ts";

@@ -55,14 +55,33 @@ export function chartTitle(
 	root: SVGSVGElement,
 	document: Document,
 	options: ChartOptions,
-	words: { readonly title: string; readonly legend?: string; readonly leftPx: number; readonly roomPx: number },
+	words: {
+		readonly title: string;
+		readonly legend?: string;
+		readonly leftPx: number;
+		readonly roomPx: number;
+	},
 ): number {
 	if (options.titled === false) return 0;
 	const title = fittedText(words.title, 17, words.roomPx);
-	root.append(svgElement(document, "text", { class: "title", x: words.leftPx, y: 20 }, title));
+	root.append(
+		svgElement(
+			document,
+			"text",
+			{ class: "title", x: words.leftPx, y: 20 },
+			title,
+		),
+	);
 	if (words.legend === undefined) return 28;
 	const legend = fittedText(words.legend, 11.5, words.roomPx);
-	root.append(svgElement(document, "text", { class: "small muted", x: words.leftPx, y: 38 }, legend));
+	root.append(
+		svgElement(
+			document,
+			"text",
+			{ class: "small muted", x: words.leftPx, y: 38 },
+			legend,
+		),
+	);
 	return 46;
 }
 

@@ -1,5 +1,10 @@
 import type { AlarmProjection } from "../analysis/day-result.ts";
-import { type ChartOptions, chartRoot, chartTitle, setSize } from "./chart-root.ts";
+import {
+	type ChartOptions,
+	chartRoot,
+	chartTitle,
+	setSize,
+} from "./chart-root.ts";
 import { type Clock, timeRange } from "./clock.ts";
 import { cellMinutes, mergedBins } from "./heat-bins.ts";
 import { percentWords } from "./probability.ts";

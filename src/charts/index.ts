@@ -49,3 +49,4 @@ export {
 	sourceReasonWords,
 } from "./vocabulary.ts";
 export { type WaterLineData, waterLineChart } from "./water-line-chart.ts";
+export { waterLineLegend } from "./water-line-words.ts";

@@ -1,4 +1,11 @@
-import { type Clock, dateWords, dayOffset, monthWords, shortDate, timeOfDay } from "./clock.ts";
+import {
+	type Clock,
+	dateWords,
+	dayOffset,
+	monthWords,
+	shortDate,
+	timeOfDay,
+} from "./clock.ts";
 
 export interface TimeTick {
 	readonly atMin: number;
@@ -7,17 +14,27 @@ export interface TimeTick {
 	readonly date: string;
 }
 
-const stepsMin = [1, 2, 5, 10, 15, 30, 60, 120, 180, 240, 360, 720, 1440, 2880, 10080];
+const stepsMin = [
+	1, 2, 5, 10, 15, 30, 60, 120, 180, 240, 360, 720, 1440, 2880, 10080,
+];
 const minutesADay = 1440;
 /** Steps of hours fall on 07:00, so that both shift boundaries are among them. */
 const dayShiftMin = 420;
 
 /** Ticks at round clock times, at most about `most` of them; whole days are named by date. */
-export function timeTicks(fromMin: number, toMin: number, clock: Clock, most: number): TimeTick[] {
-	const step = stepsMin.find((candidate) => (toMin - fromMin) / candidate <= most) ?? 2 * 10080;
+export function timeTicks(
+	fromMin: number,
+	toMin: number,
+	clock: Clock,
+	most: number,
+): TimeTick[] {
+	const step =
+		stepsMin.find((candidate) => (toMin - fromMin) / candidate <= most) ??
+		2 * 10080;
 	const offset = clock.startClockMin - (step >= minutesADay ? 0 : dayShiftMin);
 	const ticks: TimeTick[] = [];
-	let named = step >= minutesADay ? "" : dateWords(dayOffset(fromMin, clock), clock);
+	let named =
+		step >= minutesADay ? "" : dateWords(dayOffset(fromMin, clock), clock);
 	for (
 		let number = Math.ceil((fromMin + offset) / step - 1e-9);
 		number * step - offset <= toMin + 1e-9;

@@ -73,12 +73,18 @@ export function waterBand(
 		svgElement(document, "path", {
 			class: "suction-edge",
 			d: edge(depth) ?? "",
-			"stroke-width": depth.length > 800 ? 0.3 : 1,
+			"stroke-width": slender ? 0 : 1,
 		}),
 		svgElement(document, "path", {
 			class: "water",
 			d: shape(liquidY)(liquid) ?? "",
-			...(slender ? { stroke: lightTheme.water, "stroke-width": 0.9, style: "stroke:var(--sw-water)" } : {}),
+			...(slender
+				? {
+						stroke: lightTheme.water,
+						"stroke-width": 0.9,
+						style: "stroke:var(--sw-water)",
+					}
+				: {}),
 		}),
 		svgElement(document, "line", {
 			class: "line",

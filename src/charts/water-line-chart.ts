@@ -7,6 +7,7 @@ import { canisterPanel } from "./canister-panel.ts";
 import {
 	type ChartOptions,
 	chartRoot,
+	chartTitle,
 	hatching,
 	setSize,
 } from "./chart-root.ts";

@@ -41,7 +41,12 @@ export function waterLineWords(data: WaterLineData): {
 }
 
 /** How to read the chart, in a line. */
-export function waterLineLegend(data: Pick<WaterLineData, "replications" | "projection">): string {
-	const band = data.replications > 1 && data.projection !== undefined ? " Pale band: where 8 days in 10 keep." : "";
+export function waterLineLegend(
+	data: Pick<WaterLineData, "replications" | "projection">,
+): string {
+	const band =
+		data.replications > 1 && data.projection !== undefined
+			? " Pale band: where 8 days in 10 keep."
+			: "";
 	return `Liquid stands above the line, hatched suction hangs below it. Shaded: night shift.${band}`;
 }

@@ -51,15 +51,24 @@ export class Simulation {
 		return this.#calendar.timeOf(event);
 	}
 
-	/** Executes every event of the half-open span up to `end`, then sets the clock to `end`. */
+	/**
+	 * Executes every event of the half-open span up to `end`, then sets the clock to `end`.
+	 * Throws RangeError where a million events follow each other at one instant: time would never move on.
+	 */
 	run(end: number): void {
 		const calendar = this.#calendar;
+		let atOnce = 0;
 		for (
 			let time = calendar.nextTime();
 			time < end;
 			time = calendar.nextTime()
 		) {
 			const event = calendar.pop();
+			atOnce = time === this.now ? atOnce + 1 : 0;
+			if (atOnce === 1_000_000)
+				throw new RangeError(
+					`time stands still at ${time}, at: ${this.#names[event]}`,
+				);
 			this.now = time;
 			this.executed++;
 			if (this.trace !== null)

@@ -177,9 +177,20 @@ function scaled(value: number, from: Unit, to: Unit): number {
 
 /** Words that people write for a symbol; offered as a correction, not accepted. */
 const spelledOut: Readonly<Record<string, string>> = {
-	second: "s", sec: "s", minute: "min", hour: "h", hr: "h", day: "d", week: "w",
-	litre: "L", liter: "L", millilitre: "mL", milliliter: "mL", cc: "mL", sqcm: "cm2",
-}; // biome-ignore format: a table
+	second: "s",
+	sec: "s",
+	minute: "min",
+	hour: "h",
+	hr: "h",
+	day: "d",
+	week: "w",
+	litre: "L",
+	liter: "L",
+	millilitre: "mL",
+	milliliter: "mL",
+	cc: "mL",
+	sqcm: "cm2",
+};
 
 function nearUnit(symbol: string, to: string): string | null {
 	const lower = symbol.toLowerCase();

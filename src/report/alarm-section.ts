@@ -8,7 +8,12 @@ import {
 	timeRange,
 } from "../charts/index.ts";
 import { htmlElement, htmlTable } from "./html-element.ts";
-import { type DressingParts, idOf, section } from "./sheet-section.ts";
+import {
+	type DressingParts,
+	headingOf,
+	idOf,
+	section,
+} from "./sheet-section.ts";
 import { aligned } from "./totals-table.ts";
 
 /** Above this chance in a half-hour an alarm counts as likely there. */
@@ -31,7 +36,7 @@ export function alarmSection(
 			document,
 			id,
 			"Likely alarms",
-			"alarms",
+			headingOf(parts),
 			htmlElement(document, "p", {}, none),
 		);
 	}
@@ -42,6 +47,7 @@ export function alarmSection(
 		{
 			idPrefix: `${id}-strip`,
 			styled: false,
+			titled: false,
 		},
 	);
 	const region = {
@@ -61,6 +67,7 @@ export function alarmSection(
 	);
 	const table = htmlTable(document, {
 		id: `${id}-table`,
+		under: headingOf(parts),
 		caption: `Alarms that start in 24 h, mean with its 95 % half-width (±), and the times when one starts with more than ${percentWords(likelyLevel)} in a half-hour.`,
 		columns: [
 			{ heading: "Condition" },
@@ -75,7 +82,14 @@ export function alarmSection(
 			windowWords(alarm.windows, scenario),
 		]),
 	});
-	return section(document, id, "Likely alarms", "alarms", figure, table);
+	return section(
+		document,
+		id,
+		"Likely alarms",
+		headingOf(parts),
+		figure,
+		table,
+	);
 }
 
 function windowWords(

@@ -49,8 +49,8 @@ function howSure(data: AnswerData): Sentence[] {
 		return [
 			[
 				"Chance is off: ",
-				strong("nothing fails by itself here"),
-				", and every time is exact only in that sense.",
+				strong("nothing fails by itself and nothing varies"),
+				", so there are no ranges.",
 			],
 		];
 	if (data.replications < 2)

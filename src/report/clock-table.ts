@@ -7,6 +7,7 @@ import type {
 import {
 	type Clock,
 	clockTime,
+	dayWords,
 	percentWords,
 	rangeWords,
 	shiftsBetween,
@@ -142,18 +143,28 @@ function roundRows({
 	return rows;
 }
 
+/** Coarser steps than this say nothing of the hour of a round. */
+const coarsestStepMin = 60;
+
 /** The content that a canister is likely to hold when a round comes by. */
 function roundLook(
 	{ canisterLevel }: DressingProjection,
 	dressing: DressingSummary,
 	atMin: number,
 ): string {
-	// A level just before the round: at the round itself a change may already have emptied it.
+	const rest = dressing.regimens.some((regimen) => regimen.fillMl > 0)
+		? "solution, edges"
+		: "edges";
+	// The level just before the round: at the round itself a change may already have emptied it.
 	const index = Math.max(0, Math.ceil(atMin / canisterLevel.stepMin) - 1);
 	const [low, high] = [canisterLevel.p10Ml[index], canisterLevel.p90Ml[index]];
-	if (low === undefined || high === undefined)
-		return "canister, solution, edges";
-	return `canister ${rangeWords(low, high, volumeNumber)} of ${volumeWords(dressing.canisterMl)}; solution, edges`;
+	if (
+		low === undefined ||
+		high === undefined ||
+		canisterLevel.stepMin > coarsestStepMin
+	)
+		return `canister, ${rest}`;
+	return `canister ${rangeWords(low, high, volumeNumber)} of ${volumeWords(dressing.canisterMl)}; ${rest}`;
 }
 
 interface ChangeLook {
@@ -189,6 +200,14 @@ const chanceWords = (change: ChangeTime): string =>
 		? ` (${percentWords(change.probabilityWithinHorizon)})`
 		: "";
 
-/** The time as the table writes it. */
-export const rowTime = (row: ClockRow, clock: Clock): string =>
-	clockTime(row.atMin, clock);
+/** The times of rows as a table writes them: the day with the first row of each day, then the time alone. */
+export function rowTimes(rows: readonly ClockRow[], clock: Clock): string[] {
+	let day = dayWords(0, clock);
+	return rows.map((row) => {
+		const words = dayWords(row.atMin, clock);
+		const time =
+			words === day ? timeOfDay(row.atMin, clock) : clockTime(row.atMin, clock);
+		day = words;
+		return time;
+	});
+}

@@ -20,7 +20,7 @@ export function suppliesSection(
 			document,
 			"supplies",
 			"Supplies",
-			"supplies",
+			null,
 			htmlElement(document, "p", {}, "Nothing is used up in the time shown."),
 		);
 	const table = htmlTable(document, {
@@ -35,7 +35,7 @@ export function suppliesSection(
 		],
 		rows,
 	});
-	return section(document, "supplies", "Supplies", "supplies", table);
+	return section(document, "supplies", "Supplies", null, table);
 }
 
 /** Cautions: those that every report carries, then those that this scenario raised. */
@@ -57,7 +57,7 @@ export function cautionsSection(
 		document,
 		"cautions",
 		"Cautions",
-		"cautions",
+		null,
 		htmlElement(document, "ul", { class: "plain" }, ...items),
 	);
 }
@@ -110,7 +110,7 @@ export function sourcesSection(
 		document,
 		"sources",
 		"Where the numbers come from",
-		"sources",
+		null,
 		htmlElement(document, "dl", {}, ...list),
 		htmlElement(document, "p", {}, words),
 		table,

@@ -24,13 +24,17 @@ export function htmlElement<N extends keyof HTMLElementTagNameMap>(
 	return element;
 }
 
-/** A sentence as nodes, its strong pieces in <strong>. */
+/** A sentence as nodes, its strong pieces in <strong>; a number and its unit stay on one line. */
 export const sentenceNodes = (document: Document, sentence: Sentence): Node[] =>
 	sentence.map((piece) =>
 		typeof piece === "string"
-			? document.createTextNode(legalText(piece))
-			: htmlElement(document, "strong", {}, piece.strong),
+			? document.createTextNode(unbroken(legalText(piece)))
+			: htmlElement(document, "strong", {}, unbroken(piece.strong)),
 	);
+
+/** The text with no line break between a number and its unit. */
+export const unbroken = (text: string): string =>
+	text.replace(/(\d) (mL|L|min|h|d|s|%|mmHg)(?![a-z])/g, "$1\u00A0$2");
 
 export interface Column {
 	readonly heading: string;
@@ -46,6 +50,10 @@ export function htmlTable(
 		readonly caption: string;
 		readonly columns: readonly Column[];
 		readonly rows: readonly (readonly Child[])[];
+		/** Id of the heading that the table stands under, where other tables of the page have the same caption. */
+		readonly under?: string;
+		/** True where a narrow page stacks the cells of a row; roles then say what the layout no longer does. */
+		readonly stacks?: boolean;
 	},
 ): HTMLElement {
 	const element = (
@@ -55,17 +63,23 @@ export function htmlTable(
 	) => htmlElement(document, name, attributes, ...children);
 	const numeric = (index: number): { [name: string]: string } =>
 		table.columns[index]?.numeric === true ? { class: "number" } : {};
+	const role = (name: string): { [name: string]: string } =>
+		table.stacks === true ? { role: name } : {};
 	const head = table.columns.map((column, index) =>
-		element("th", { scope: "col", ...numeric(index) }, column.heading),
+		element(
+			"th",
+			{ scope: "col", ...role("columnheader"), ...numeric(index) },
+			column.heading,
+		),
 	);
 	const body = table.rows.map((row) =>
 		element(
 			"tr",
-			{},
+			role("row"),
 			...row.map((cell, index) =>
 				index === 0
-					? element("th", { scope: "row" }, cell)
-					: element("td", numeric(index), cell),
+					? element("th", { scope: "row", ...role("rowheader") }, cell)
+					: element("td", { ...role("cell"), ...numeric(index) }, cell),
 			),
 		),
 	);
@@ -76,14 +90,15 @@ export function htmlTable(
 			class: "scroll",
 			role: "region",
 			tabindex: "0",
-			"aria-labelledby": captionId,
+			"aria-labelledby":
+				table.under === undefined ? captionId : `${captionId} ${table.under}`,
 		},
 		element(
 			"table",
-			{},
+			role("table"),
 			element("caption", { id: captionId }, table.caption),
-			element("thead", {}, element("tr", {}, ...head)),
-			element("tbody", {}, ...body),
+			element("thead", role("rowgroup"), element("tr", role("row"), ...head)),
+			element("tbody", role("rowgroup"), ...body),
 		),
 	);
 }

@@ -18,6 +18,7 @@ import { reportStyle } from "./report-style.ts";
 import {
 	type DressingParts,
 	dressingParts,
+	headingOf,
 	idOf,
 	section,
 	sheetSection,
@@ -118,7 +119,7 @@ function dressingSection(
 	const id = idOf(parts);
 	const totals = totalsTable(
 		document,
-		`${id}-totals`,
+		{ id: `${id}-totals`, under: headingOf(parts) },
 		parts.day.totals,
 		parts.projection.totals,
 		result.projection.replications,
@@ -126,10 +127,10 @@ function dressingSection(
 	return htmlElement(
 		document,
 		"section",
-		{ class: "dressing", id, "aria-labelledby": `${id}-heading` },
+		{ class: "dressing", id, "aria-labelledby": headingOf(parts) },
 		sheetSection(result, parts, document),
 		alarmSection(result, parts, document),
-		section(document, `${id}-totals`, "Totals", "totals", totals),
+		section(document, `${id}-totals`, "Totals", headingOf(parts), totals),
 	);
 }
 

@@ -2,8 +2,8 @@ import type { DayResult } from "../analysis/day-result.ts";
 import { sparkline } from "../charts/index.ts";
 import { answers } from "./answers.ts";
 import { regimenLine } from "./dressing-words.ts";
-import { htmlElement } from "./html-element.ts";
-import { sentenceText } from "./sentence.ts";
+import { htmlElement, sentenceNodes } from "./html-element.ts";
+import { type Sentence, sentenceText } from "./sentence.ts";
 import { type DressingParts, idOf } from "./sheet-section.ts";
 
 /** Several dressings at a glance: each with its regimen, its water line at the height of a row, and its next canister. */
@@ -29,21 +29,26 @@ export function overviewSection(
 			dressing: parts.summary,
 			projection: parts.projection,
 			replications: projection.replications,
-		}).map(sentenceText);
-		const canister =
-			sentences.find((sentence) => sentence.startsWith("Canister")) ?? "";
+		});
+		const canister = sentences.find((sentence) =>
+			sentenceText(sentence).startsWith("Canister"),
+		);
+		const alarm = sentences.find((sentence) =>
+			/alarm/i.test(sentenceText(sentence)),
+		);
+		const words: Sentence = [
+			`${regimenLine(parts.summary, scenario)}. `,
+			...(canister ?? []),
+			" ",
+			...(alarm ?? []),
+		];
 		return htmlElement(
 			document,
 			"li",
 			{},
 			htmlElement(document, "a", { href: `#${id}` }, parts.summary.id),
 			chart,
-			htmlElement(
-				document,
-				"span",
-				{},
-				`${regimenLine(parts.summary, scenario)}. ${canister}`,
-			),
+			htmlElement(document, "span", {}, ...sentenceNodes(document, words)),
 		);
 	});
 	return htmlElement(

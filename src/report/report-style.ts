@@ -11,7 +11,8 @@ body>header{padding-top:clamp(1rem,3vw,2.25rem)}
 h1{font-size:1.75rem;line-height:1.2;margin:0 0 .5rem;font-weight:650;overflow-wrap:anywhere}
 h2{font-size:1.35rem;line-height:1.25;margin:0 0 .4rem;overflow-wrap:anywhere}
 h3{font-size:1.05rem;margin:0 0 .5rem}
-p{margin:0 0 .5rem;max-width:68ch}
+p{margin:0 0 .5rem;max-width:72ch}
+body>header p,.sheet>p{max-width:110ch}
 .facts,.muted,figcaption,caption{color:var(--sw-muted)}
 .caution{border-left:4px solid var(--sw-alarm);padding:.1rem 0 .1rem .75rem}
 strong{font-weight:680}
@@ -21,13 +22,15 @@ a{color:var(--sw-water-text)}
 .skip:focus{left:1rem;top:1rem;background:var(--sw-paper);padding:.5rem 1rem;z-index:1}
 .dressing,.common{border-top:2px solid var(--sw-line);margin-top:2rem;padding-top:1.25rem}
 .dressing>section,.sheet>section,.common>section{margin-top:1.75rem}
+.pair{margin-top:1.25rem}
+.answers .caution{margin-top:.75rem}
 .answers ul{margin:0;padding:0;list-style:none;max-width:68ch}
 .answers li{padding:.35rem 0;border-bottom:1px solid var(--sw-rule)}
 .answers li:last-child{border-bottom:0}
 ul.plain{margin:0;padding-left:1.2rem;max-width:72ch}
 .scroll{overflow-x:auto;max-width:100%}
 table{border-collapse:collapse;font-variant-numeric:tabular-nums;line-height:1.35}
-caption{text-align:left;padding:0 0 .4rem;font-size:.9rem;max-width:68ch}
+caption{text-align:left;padding:0 0 .4rem;font-size:.9rem;max-width:min(68ch,100vw - 2rem)}
 th,td{text-align:left;vertical-align:top;padding:.3rem 1.1rem .3rem 0;border-bottom:1px solid var(--sw-rule)}
 th{font-weight:600}
 tbody th{font-weight:400}
@@ -41,7 +44,14 @@ td:last-child,th:last-child{padding-right:0}
 .sources code{font-size:1em;overflow-wrap:normal}
 figure{margin:0}
 figure svg{display:block;width:100%;min-width:54rem;height:auto}
-figcaption{font-size:.9rem;margin-top:.35rem;max-width:68ch}
+figcaption{font-size:.9rem;margin-top:.35rem;max-width:110ch}
+.line figcaption{margin-bottom:0}
+.clock table{min-width:27rem}
+.clock td{min-width:8rem}
+.totals table{min-width:40rem}
+.totals tbody th{min-width:12rem}
+.alarms table{min-width:30rem;margin-top:1.25rem}
+.sources table{min-width:52rem}
 .overview ul{list-style:none;margin:0;padding:0}
 .overview li{display:flex;flex-wrap:wrap;gap:.35rem 1.25rem;align-items:center;padding:.6rem 0;border-bottom:1px solid var(--sw-rule)}
 .overview svg{flex:none;width:15rem;max-width:100%;height:24px}
@@ -55,6 +65,16 @@ dd{margin:0;overflow-wrap:anywhere}
 body>footer{margin-top:2.5rem;padding-top:1rem;padding-bottom:3rem;border-top:2px solid var(--sw-line);font-size:.92rem}
 .paper-only{display:none}
 @media (min-width:72rem){.pair{display:grid;grid-template-columns:minmax(0,5fr) minmax(0,6fr);gap:0 3rem}}
+@media (max-width:72rem){.pair section+section{margin-top:1.75rem}}
+@media screen and (max-width:40rem){
+.clock table{display:block;min-width:0}
+.clock thead{position:absolute;left:-999rem}
+.clock caption,.clock tbody{display:block}
+.clock tr{display:grid;grid-template-columns:4.2rem 1fr max-content;gap:0 .5rem;padding:.4rem 0;border-bottom:1px solid var(--sw-rule)}
+.clock th,.clock td{border:0;padding:0;min-width:0}
+.clock tbody th{white-space:normal}
+.clock td:last-child{grid-column:2/4;color:var(--sw-muted)}
+}
 @media (max-width:40rem){h1{font-size:1.4rem}dl{grid-template-columns:1fr;gap:0}dd{margin-bottom:.5rem}th,td{padding-right:.75rem}}
 @media print{
 @page{size:A4;margin:10mm 11mm}
@@ -63,16 +83,25 @@ body{line-height:1.35}
 body>header,main,body>footer{max-width:none;padding:0}
 h1{font-size:15pt;margin-bottom:1mm}h2{font-size:12pt;margin-bottom:.5mm}h3{font-size:10pt;margin-bottom:1mm}
 p{max-width:none;margin-bottom:1mm}
-.answers ul,ul.plain,caption,figcaption{max-width:none}
+.answers ul,ul.plain,caption,figcaption,body>header p,.sheet>p{max-width:none}
+.pair{margin-top:2.5mm}.pair section+section{margin-top:2.5mm}
+.clock table,.clock td,.totals table,.totals tbody th,.alarms table,.sources table{min-width:0}
+.alarms table{margin-top:3mm}
 .answers li{padding:.5mm 0}
 .dressing,.common{margin-top:3mm;padding-top:2.5mm;border-top-width:1px}
 .dressing>section,.sheet>section,.common>section{margin-top:3mm}
 th,td{padding-top:.6mm;padding-bottom:.6mm}
 .scroll{overflow:visible}
-figure svg{min-width:0;max-height:112mm}
+figure svg{min-width:0}
+.alarms figure svg{max-height:60mm}
 .skip,details:not([open]),.screen-only{display:none}
 .paper-only{display:block}
-.sheet{break-after:page}
+.sheet{display:flex;flex-direction:column;height:calc(275mm - var(--head));break-after:page;break-inside:avoid}
+.sheet .line,.sheet .line figure{flex:1 1 0;display:flex;flex-direction:column}
+.sheet .line{min-height:70mm}
+.sheet .line figure,.sheet .line .scroll{min-height:0}
+.sheet .line .scroll{flex:1 1 0}
+.sheet .line svg{height:100%}
 .several .dressing{break-before:page}
 tr,li,figure{break-inside:avoid}
 h2,h3,caption{break-after:avoid}

@@ -10,7 +10,7 @@ import { cautionInALine } from "./caution.ts";
 import {
 	type ClockRow,
 	clockRows,
-	rowTime,
+	rowTimes,
 	sheetEndMin,
 } from "./clock-table.ts";
 import { dressingLine, regimenLine } from "./dressing-words.ts";
@@ -39,6 +39,10 @@ export const dressingParts = (result: DayResult): DressingParts[] =>
 			: [{ index, summary, day, projection }];
 	});
 
+/** Id of the heading of a dressing. */
+export const headingOf = (parts: DressingParts): string =>
+	`${idOf(parts)}-heading`;
+
 /** Ids within a report are made of the dressing's number, whatever its name holds. */
 export const idOf = (parts: DressingParts): string =>
 	`dressing-${parts.index + 1}`;
@@ -53,7 +57,6 @@ export function sheetSection(
 	document: Document,
 ): HTMLElement {
 	const { scenario } = result;
-	const id = idOf(parts);
 	const element = htmlElement.bind(null, document);
 	const several = scenario.dressings.length > 1;
 	const paperHead = several
@@ -65,9 +68,9 @@ export function sheetSection(
 		: null;
 	return element(
 		"div",
-		{ class: "sheet" },
+		{ class: "sheet", style: `--head:${headMm(result)}mm` },
 		paperHead,
-		element("h2", { id: `${id}-heading` }, `Dressing ${parts.summary.id}`),
+		element("h2", { id: headingOf(parts) }, `Dressing ${parts.summary.id}`),
 		element("p", {}, `${capital(regimenLine(parts.summary, scenario))}.`),
 		element(
 			"p",
@@ -83,6 +86,13 @@ export function sheetSection(
 		chartSection(result, parts, document),
 		signature(document),
 	);
+}
+
+/** Height of what stands above a sheet on its page of paper: title, facts and caution with one dressing, a rule with several. */
+function headMm(result: DayResult): number {
+	if (result.scenario.dressings.length > 1) return 8;
+	const lettersALine = 62;
+	return 26 + 6.4 * Math.ceil(result.scenario.title.length / lettersALine);
 }
 
 const capital = (text: string): string =>
@@ -114,7 +124,7 @@ function answersSection(
 		document,
 		`${idOf(parts)}-answers`,
 		"Answers",
-		"answers",
+		headingOf(parts),
 		htmlElement(document, "ul", {}, ...items),
 		...warnings,
 	);
@@ -127,6 +137,7 @@ function clockSection(
 ): HTMLElement {
 	const { scenario } = result;
 	const id = `${idOf(parts)}-clock`;
+	const under = headingOf(parts);
 	const rows = clockRows({
 		clock: scenario,
 		roundsClockMin: scenario.roundsClockMin,
@@ -154,36 +165,44 @@ function clockSection(
 						{},
 						`Later: ${later.length} rows${more}`,
 					),
-					table(document, `${id}-later`, "What comes later.", later, result),
+					table(
+						document,
+						{ id: `${id}-later`, under },
+						"What comes later.",
+						later,
+						result,
+					),
 				);
 	return section(
 		document,
 		id,
 		"On the clock",
-		"clock",
-		table(document, `${id}-next`, caption, first, result),
+		headingOf(parts),
+		table(document, { id: `${id}-next`, under }, caption, first, result),
 		details,
 	);
 }
 
 function table(
 	document: Document,
-	id: string,
+	ids: { readonly id: string; readonly under: string },
 	caption: string,
 	rows: readonly ClockRow[],
 	result: DayResult,
 ): HTMLElement {
+	const times = rowTimes(rows, result.scenario);
 	return htmlTable(document, {
-		id,
+		...ids,
 		caption,
+		stacks: true,
 		columns: [
 			{ heading: "Time" },
 			{ heading: "What" },
 			{ heading: "Volume", numeric: true },
 			{ heading: "Look at" },
 		],
-		rows: rows.map((row) => [
-			rowTime(row, result.scenario),
+		rows: rows.map((row, index) => [
+			times[index] ?? "",
 			row.what,
 			row.volume,
 			row.look,
@@ -217,7 +236,10 @@ function chartSection(
 		tabindex: "0",
 		"aria-label": `Water-line chart of ${parts.summary.id}`,
 	};
-	const legend = waterLineLegend({ ...projection, projection: parts.projection });
+	const legend = waterLineLegend({
+		...projection,
+		projection: parts.projection,
+	});
 	const drawn =
 		projection.replications > 1
 			? ` Drawn is one day of ${projection.replications}; the band and the change times come from all of them.`
@@ -230,7 +252,13 @@ function chartSection(
 		htmlElement(document, "div", region, chart),
 		caption,
 	);
-	return section(document, `${id}-line`, "Water line", "line", figure);
+	return section(
+		document,
+		`${id}-line`,
+		"Water line",
+		headingOf(parts),
+		figure,
+	);
 }
 
 /** Room for names and times by hand; on paper only. */
@@ -245,19 +273,23 @@ function signature(document: Document): HTMLElement {
 	);
 }
 
-/** A section named by its heading. */
+/** A section named by its heading, and by the heading it stands under, so that those of two dressings differ. */
 export function section(
 	document: Document,
 	id: string,
 	heading: string,
-	className: string,
+	under: string | null,
 	...children: readonly (Node | null)[]
 ): HTMLElement {
 	const headingId = `${id}-heading`;
+	const kind = id.split("-").at(-1) ?? id;
 	return htmlElement(
 		document,
 		"section",
-		{ class: className, "aria-labelledby": headingId },
+		{
+			class: kind,
+			"aria-labelledby": under === null ? headingId : `${headingId} ${under}`,
+		},
 		htmlElement(document, "h3", { id: headingId }, heading),
 		...children,
 	);

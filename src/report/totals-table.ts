@@ -1,5 +1,5 @@
 import type { Spread, TotalName, Totals } from "../analysis/day-result.ts";
-import { durationWords, plainNumber } from "../charts/index.ts";
+import { plainNumber } from "../charts/index.ts";
 import { htmlElement, htmlTable } from "./html-element.ts";
 
 /** How a total is called and written. */
@@ -53,7 +53,7 @@ export const totalNames = Object.keys(totalWords) as TotalName[]; // the keys of
 /** Totals of the traced day beside what the replications say: mean with its half-width, and the middle 8 in 10. */
 export function totalsTable(
 	document: Document,
-	id: string,
+	ids: { readonly id: string; readonly under: string },
 	traced: Totals,
 	projected: { readonly [N in TotalName]: Spread },
 	replications: number,
@@ -63,10 +63,6 @@ export function totalsTable(
 		const spread = projected[name];
 		const number = (value: number | null): Node | string =>
 			value === null ? "" : aligned(document, value, decimals);
-		const label =
-			unit === "min" && spread.mean >= 120
-				? `min (${durationWords(spread.mean)})`
-				: unit;
 		return [
 			totalWords[name].name,
 			number(spread.mean),
@@ -74,7 +70,7 @@ export function totalsTable(
 			number(spread.p10),
 			number(spread.p50),
 			number(spread.p90),
-			label,
+			unit,
 			number(traced[name]),
 		];
 	});
@@ -83,7 +79,7 @@ export function totalsTable(
 		numeric: true,
 	}));
 	return htmlTable(document, {
-		id,
+		...ids,
 		caption: `Totals of the time shown over ${replications} ${replications === 1 ? "replication" : "replications"}: mean with its 95 % half-width (±), the values that one day in ten (P10), half (P50) and nine in ten (P90) stay at or below, and the one day that is drawn.`,
 		columns: [
 			{ heading: "Total" },

@@ -2,6 +2,9 @@ import { z } from "zod";
 import { nearest } from "./nearest.ts";
 import { refuse } from "./quantity.ts";
 
+// Without this zod tries to compile code from text, which a page under a strict content policy must refuse.
+z.config({ jitless: true });
+
 // Control characters, and the marks that turn or break a line of text on its way to a reader.
 const unprintable = /[\p{Cc}\p{Cs}\u2028\u2029\u202A-\u202E\u2066-\u2069]/u;
 

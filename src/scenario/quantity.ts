@@ -1,5 +1,10 @@
 import { z } from "zod";
-import { type Reading, readQuantity, unitsLike } from "../physics/index.ts";
+import {
+	type Reading,
+	readQuantity,
+	sameDimension,
+	unitsLike,
+} from "../physics/index.ts";
 import { nearest } from "./nearest.ts";
 import { received } from "./path.ts";
 
@@ -34,7 +39,7 @@ export function judge(
 	words: readonly string[] = [],
 ): Judged {
 	const also = words.map((word) => ` or ${word}`).join("");
-	const bare = rule.unit === "";
+	const bare = isRatio(rule.unit);
 	if (
 		typeof raw !== "string" &&
 		!(bare && typeof raw === "number" && Number.isFinite(raw))
@@ -58,17 +63,16 @@ function misread(
 ): Judged {
 	const suggestion =
 		reading.hint === null ? {} : { suggestion: `"${reading.hint}"` };
-	const sample =
-		rule.unit === ""
-			? `a number such as ${rule.example}`
-			: `such as "${rule.example}"`;
+	const sample = isRatio(rule.unit)
+		? `a number such as ${rule.example}`
+		: `such as "${rule.example}"`;
 	if (reading.fault === "comma")
 		return {
 			ok: false,
 			expected: `${rule.what} ${sample}, with a point and no comma`,
 			...suggestion,
 		};
-	const units = rule.unit === "" ? "" : `, in ${unitList(rule.unit)}`;
+	const units = isRatio(rule.unit) ? "" : `, in ${unitList(rule.unit)}`;
 	// A bare number is not corrected: which unit was meant is not ours to guess.
 	return {
 		ok: false,
@@ -76,6 +80,9 @@ function misread(
 		...(reading.fault === "no unit" ? {} : suggestion),
 	};
 }
+
+/** A bare number will do. */
+const isRatio = (unit: string) => sameDimension(unit, "");
 
 const unitList = (unit: string) =>
 	unitsLike(unit)
@@ -120,22 +127,22 @@ function form(
 	rule: QuantityRule,
 	words: readonly string[],
 ): Record<string, unknown> {
-	const pattern =
-		rule.unit === ""
-			? `^${numberPart}\\s*%?$`
-			: `^\\s*${numberPart}\\s*[^\\s\\d.,][^,]*$`;
-	const number = rule.unit === "" ? [{ type: "number" }] : [];
+	const pattern = isRatio(rule.unit)
+		? `^${numberPart}\\s*(?:[^\\s\\d.,][^,]*)?$`
+		: `^\\s*${numberPart}\\s*[^\\s\\d.,][^,]*$`;
+	const number = isRatio(rule.unit) ? [{ type: "number" }] : [];
 	const bounds = range(rule) === "" ? "" : ` (${range(rule).trim()})`;
-	const units = rule.unit === "" ? "" : `; units: ${unitList(rule.unit)}`;
+	const units = isRatio(rule.unit) ? "" : `; units: ${unitList(rule.unit)}`;
 	const description = `${rule.description ?? rule.what}${bounds}${units}`;
 	const forms = [
 		...(words.length > 0 ? [{ enum: words }] : []),
 		...number,
 		{ type: "string", pattern },
 	];
+	const example = rule.unit === "" ? Number(rule.example) : rule.example;
 	return forms.length === 1
-		? { ...forms[0], description, examples: [rule.example] }
-		: { anyOf: forms, description, examples: [...words, rule.example] };
+		? { ...forms[0], description, examples: [example] }
+		: { anyOf: forms, description, examples: [...words, example] };
 }
 
 /** A quantity as text with a unit, read to a number in the engine's unit. */

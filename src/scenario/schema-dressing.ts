@@ -123,7 +123,7 @@ const wound = record("a wound", {
 		"how hard the drape is to seal",
 	).prefault(defaults["dressings[].wound.difficulty"].write),
 	outflow: outflow.prefault(defaults["dressings[].wound.outflow"].write),
-});
+}).meta({ description: "the wound under the dressing" });
 
 const depthRule: QuantityRule = {
 	unit: "mmHg",

@@ -3,8 +3,8 @@ import type { Problem } from "./problem.ts";
 
 /** Deepest nesting that is read; a scenario needs six levels. */
 export const maxDepth = 32;
-/** Most marks of YAML or JSON that are read; a hundred dressings need some ten thousand. */
-const maxTokens = 100_000;
+/** Most marks of YAML or JSON that are read: enough for the most values of a file with all defaults filled in. */
+const maxTokens = 130_000;
 const maxIndent = 200;
 
 /**

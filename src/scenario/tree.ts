@@ -31,8 +31,8 @@ export interface Tree {
 	placeOf(keys: Keys): Place | undefined;
 }
 
-/** Most values that aliases may blow a file up to. */
-const maxValues = 100_000;
+/** Most values of a file, aliases counted as often as they are used; a hundred dressings and a thousand happenings have 9000. */
+const maxValues = 11_000;
 
 /** Reads YAML or JSON (which is read as the YAML that it is, then held to JSON's own rules). Never throws. */
 export function readTree(text: string, format: Format): Tree {
@@ -155,8 +155,8 @@ function grow(
 			blown = true;
 			complain(
 				[],
-				"a scenario of reasonable size",
-				"aliases or nesting that blow it up",
+				`at most ${maxValues} values, ${maxDepth} deep`,
+				"more (an alias counts as often as it is used)",
 				at,
 			);
 			return null;
@@ -166,7 +166,15 @@ function grow(
 		if (node === null) return null;
 		if (isAlias(node)) {
 			const target = node.resolve(document);
-			if (target === undefined) return null; // the parser has complained
+			if (target === undefined) {
+				complain(
+					keys,
+					"an alias of an anchor that stands before it",
+					`*${shorten(node.source)}`,
+					here,
+				);
+				return null;
+			}
 			if (open.includes(target)) {
 				complain(
 					keys,
@@ -238,7 +246,8 @@ function grow(
 		return result;
 	};
 
-	const data = plain(root, [], undefined, []);
+	const whole = plain(root, [], undefined, []);
+	const data = blown ? undefined : whole; // what is left of it would only raise more problems
 	const placeOf = (keys: Keys): Place | undefined => {
 		for (let length = keys.length; length >= 0; length--) {
 			const found = places.get(pathText(keys.slice(0, length)));

@@ -532,7 +532,7 @@ export class DressingProcess implements Watched {
 	#planWetHazard(now: number, spanMin: number): void {
 		const { liquid } = this;
 		const rise = liquid.exudateRate + liquid.fillRate;
-		const over = liquid.level >= liquid.capacity;
+		const over = liquid.level >= liquid.capacity - same;
 		let ends = Math.min(this.#horizon, now + spanMin);
 		if (liquid.outflow !== "draining" && !over && rise > 0)
 			ends = Math.min(ends, now + (liquid.capacity - liquid.level) / rise);
@@ -813,7 +813,7 @@ export class DressingProcess implements Watched {
 	}
 
 	#pause(reason: PauseReason): void {
-		if (this.#pausedSince[reason] === this.#pausedSince[reason]) return;
+		if (this.#pausedSince[reason] >= 0) return;
 		this.#pausedSince[reason] = this.#sim.now;
 		this.#pauses++;
 		this.#runPump();

@@ -1,0 +1,50 @@
+import { sentence, UnusableInput } from "../scenario/problem.ts";
+
+/** Exit status: 0 done; 1 it could not finish; 2 the input, an option or `--out` is unusable. */
+export type ExitStatus = 0 | 1 | 2;
+
+/** The program could not finish for a reason outside the input: a full disk, a folder that vanished. */
+export class CouldNotFinish extends Error {
+	override readonly name = "CouldNotFinish";
+}
+
+const reasons: Readonly<Record<string, string>> = {
+	ENOSPC: "there is no space left on the disk",
+	EDQUOT: "the disk quota is used up",
+	EACCES: "writing there is not allowed",
+	EPERM: "writing there is not allowed",
+	EROFS: "the disk is read-only",
+	ENOENT: "it is not there",
+	EISDIR: "it is a folder, not a file",
+	ENOTDIR: "part of the path is a file, not a folder",
+	EMFILE: "too many files are open",
+	EIO: "the disk reports an error",
+	ENAMETOOLONG: "the name is too long",
+	ELOOP: "it is a link that leads to itself",
+};
+
+/** What the system said, in words; its own words where it is not in the list. */
+export function reasonOf(error: unknown): string {
+	const code =
+		error instanceof Error && "code" in error ? String(error.code) : "";
+	return (
+		reasons[code] ?? (error instanceof Error ? error.message : String(error))
+	);
+}
+
+/** Says on standard error what went wrong, one problem a line and no stack trace, and gives the exit status. */
+export function explain(error: unknown): ExitStatus {
+	if (error instanceof UnusableInput) {
+		for (const problem of error.problems)
+			process.stderr.write(`slackwater: ${sentence(problem)}\n`);
+		return 2;
+	}
+	if (error instanceof CouldNotFinish) {
+		process.stderr.write(`slackwater: ${error.message}\n`);
+		return 1;
+	}
+	process.stderr.write(
+		`slackwater: a fault of the program: ${reasonOf(error)}\n`,
+	);
+	return 1;
+}
