@@ -97,15 +97,24 @@ export function timeSpan(fromMin: number, toMin: number, clock: Clock): string {
 	return `${clockTime(fromMin, clock)} to ${last}`;
 }
 
-/** 'between 19:05 and 21:40', 'between 23:05 and tomorrow 01:10', 'tomorrow between 01:05 and 02:40', 'at 19:00'. */
+/** Whether both ends of a range are written alike. */
+export const isInstant = (
+	fromMin: number,
+	toMin: number,
+	clock: Clock,
+): boolean => clockTime(fromMin, clock) === clockTime(toMin, clock);
+
+/** 'between 19:05 and 21:40', 'between 23:05 and tomorrow 01:10', 'tomorrow between 01:05 and 02:40', 'at 19:00', 'tomorrow at 02:10'. */
 export function timeRange(
 	fromMin: number,
 	toMin: number,
 	clock: Clock,
 ): string {
 	const [first, last] = [dayWords(fromMin, clock), dayWords(toMin, clock)];
-	if (clockTime(fromMin, clock) === clockTime(toMin, clock))
-		return `at ${clockTime(fromMin, clock)}`;
+	if (isInstant(fromMin, toMin, clock))
+		return first === ""
+			? `at ${timeOfDay(fromMin, clock)}`
+			: `${first} at ${timeOfDay(fromMin, clock)}`;
 	if (first === last && first !== "")
 		return `${first} between ${timeOfDay(fromMin, clock)} and ${timeOfDay(toMin, clock)}`;
 	return `between ${clockTime(fromMin, clock)} and ${clockTime(toMin, clock)}`;

@@ -63,7 +63,7 @@ export function heatStrip(
 	);
 	const span = { fromMin: 0, toMin: data.clock.horizonMin };
 	const plot = timePlot(document, options.idPrefix, data.clock, span, {
-		leftPx: 170,
+		leftPx: 186,
 		rightPx: widthPx - 34,
 	});
 	const headPx = chartTitle(root, document, options, {

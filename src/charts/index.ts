@@ -9,6 +9,7 @@ export {
 	dayOffset,
 	dayWords,
 	fullDate,
+	isInstant,
 	timeOfDay,
 	timeRange,
 	timeSpan,

@@ -23,75 +23,96 @@ export const themeRules = (selector: string): string =>
 const kebab = (name: string): string =>
 	name.replace(/[A-Z]/g, (letter) => `-${letter.toLowerCase()}`);
 
-const paint = (className: string, declarations: string): string =>
-	`.sw-chart .${className}{${declarations}}`;
+type Role = Exclude<keyof Theme, "heat">;
 
-/** A colour with the light one before it, for a viewer that knows no custom properties. */
-const colour = (property: string, name: Exclude<keyof Theme, "heat">): string =>
-	`${property}:${lightTheme[name]};${property}:var(--sw-${kebab(name)})`;
+/** What is painted in which colour: selector within a chart, property, role in the theme. */
+const paints: readonly (readonly [
+	selector: string,
+	property: "fill" | "stroke",
+	role: Role,
+])[] = [
+	["text", "fill", "ink"],
+	["text.muted", "fill", "muted"],
+	["text.alarm-text", "fill", "alarmText"],
+	["text.canister-text", "fill", "canisterText"],
+	[".paper", "fill", "paper"],
+	[".night", "fill", "night"],
+	[".rule", "stroke", "rule"],
+	[".boundary", "stroke", "muted"],
+	[".line", "stroke", "line"],
+	[".water", "fill", "water"],
+	[".water-slender", "stroke", "water"],
+	[".hatch-ground", "fill", "suctionGround"],
+	[".hatch-stroke", "stroke", "suctionHatch"],
+	[".suction-edge", "stroke", "suctionHatch"],
+	[".alarm", "fill", "alarm"],
+	[".alarm-edge", "stroke", "alarm"],
+	[".care-edge", "stroke", "care"],
+	[".canister", "fill", "canister"],
+	[".canister-band", "fill", "canister"],
+	[".canister-edge", "stroke", "canisterEdge"],
+	[".canister-mark", "fill", "canisterEdge"],
+	[".band-edge", "stroke", "canisterEdge"],
+	[".level", "stroke", "canisterEdge"],
+	[".source", "fill", "source"],
+	[".source-edge", "stroke", "sourceEdge"],
+	[".pale", "stroke", "muted"],
+];
 
-const heatRules = lightTheme.heat.flatMap((step, index) => [
-	paint(`heat${index}`, `fill:${step.ground};fill:var(--sw-heat${index})`),
-	paint(
-		`heat${index}-text`,
-		`fill:${step.text};fill:var(--sw-heat${index}-text)`,
-	),
-]);
+/** The same marks without their colours. */
+const shapes: readonly string[] = [
+	".rule,.boundary,.line,.suction-edge,.alarm-edge,.care-edge,.canister-edge,.band-edge,.level,.source-edge,.pale{fill:none}",
+	".boundary{stroke-dasharray:1 3}",
+	".line,.alarm-edge{stroke-width:1.5}",
+	".water-slender{stroke-width:.9}",
+	".hatch-stroke{stroke-width:1.6}",
+	".care-edge,.canister-edge{stroke-width:1.4}",
+	".canister{fill-opacity:.75}",
+	".canister-band{fill-opacity:.28}",
+	".band-edge{stroke-width:.8;stroke-dasharray:2 2}",
+	".level{stroke-dasharray:6 3}",
+	".source{fill-opacity:.45}",
+	".source-edge{stroke-width:1.2}",
+	".pale{stroke-opacity:.45}",
+	"text.title{font-size:16px;font-weight:600}",
+	"text.heading{font-weight:600}",
+	"text.small{font-size:11.5px}",
+];
 
-/** The style sheet that every chart carries in itself, so that it stands alone; no selector is loud enough to stop a page's own. */
+/** Every selector of a list, under the class of the chart. */
+const inChart = (rule: string): string => {
+	const [selectors = "", body = ""] = rule.split("{");
+	return `${selectors
+		.split(",")
+		.map((selector) => `.sw-chart ${selector}`)
+		.join(",")}{${body}`;
+};
+
+/** The paints, each with its light colour or with its custom property. */
+const painted = (colour: (name: string, light: string) => string): string =>
+	[
+		...paints.map(
+			([selector, property, role]) =>
+				`${selector}{${property}:${colour(kebab(role), lightTheme[role])}}`,
+		),
+		...lightTheme.heat.flatMap((step, index) => [
+			`.heat${index}{fill:${colour(`heat${index}`, step.ground)}}`,
+			`text.heat${index}-text{fill:${colour(`heat${index}-text`, step.text)}}`,
+		]),
+	]
+		.map(inChart)
+		.join("\n");
+
+/**
+ * The style sheet that every chart carries in itself, so that it stands alone; the colours are under a selector too quiet to
+ * stop a page's own. A viewer that knows no custom properties paints the light theme.
+ */
 export const chartStyle: string = [
 	themeRules(":where(.sw-chart)"),
 	`.sw-chart{font-family:system-ui,-apple-system,"Segoe UI",Roboto,"Noto Sans","DejaVu Sans",sans-serif;font-size:13px;font-variant-numeric:tabular-nums;print-color-adjust:exact;-webkit-print-color-adjust:exact}`,
-	`.sw-chart text{${colour("fill", "ink")}}`,
-	paint("paper", colour("fill", "paper")),
-	paint("night", colour("fill", "night")),
-	paint("rule", `${colour("stroke", "rule")};fill:none`),
-	paint(
-		"boundary",
-		`${colour("stroke", "muted")};fill:none;stroke-dasharray:1 3`,
-	),
-	paint("frame", `${colour("stroke", "muted")};fill:none`),
-	paint("line", `${colour("stroke", "line")};fill:none;stroke-width:1.5`),
-	paint("water", colour("fill", "water")),
-	paint("water-edge", `${colour("stroke", "water")};fill:none`),
-	paint("hatch-ground", colour("fill", "suctionGround")),
-	paint("hatch-stroke", `${colour("stroke", "suctionHatch")};stroke-width:1.6`),
-	paint("suction-edge", `${colour("stroke", "suctionHatch")};fill:none`),
-	paint("suction-plain", colour("fill", "suctionHatch")),
-	paint("alarm", colour("fill", "alarm")),
-	paint(
-		"alarm-edge",
-		`${colour("stroke", "alarm")};fill:none;stroke-width:1.5`,
-	),
-	paint("care", colour("fill", "care")),
-	paint("care-edge", `${colour("stroke", "care")};fill:none;stroke-width:1.4`),
-	paint("canister", `${colour("fill", "canister")};fill-opacity:.75`),
-	paint("canister-band", `${colour("fill", "canister")};fill-opacity:.28`),
-	paint(
-		"canister-edge",
-		`${colour("stroke", "canisterEdge")};fill:none;stroke-width:1.4`,
-	),
-	paint("canister-mark", colour("fill", "canisterEdge")),
-	paint(
-		"band-edge",
-		`${colour("stroke", "canisterEdge")};fill:none;stroke-width:.8;stroke-dasharray:2 2`,
-	),
-	paint(
-		"level",
-		`${colour("stroke", "canisterEdge")};fill:none;stroke-dasharray:6 3`,
-	),
-	paint("source", `${colour("fill", "source")};fill-opacity:.45`),
-	paint(
-		"source-edge",
-		`${colour("stroke", "sourceEdge")};fill:none;stroke-width:1.2`,
-	),
-	paint("pale", `${colour("stroke", "muted")};fill:none;stroke-opacity:.45`),
-	...heatRules,
-	`.sw-chart text.title{font-size:16px;font-weight:600}`,
-	`.sw-chart text.heading{font-weight:600}`,
-	`.sw-chart text.small{font-size:11.5px}`,
-	`.sw-chart text.muted{${colour("fill", "muted")}}`,
-	`.sw-chart text.alarm-text{${colour("fill", "alarmText")}}`,
-	`.sw-chart text.canister-text{${colour("fill", "canisterText")}}`,
-	`.sw-chart text.halo{${colour("stroke", "paper")};stroke-width:3px;paint-order:stroke;stroke-linejoin:round}`,
+	...shapes.map(inChart),
+	painted((_, light) => light),
+	`@supports (fill:var(--sw-ink)){`,
+	painted((name) => `var(--sw-${name})`),
+	"}",
 ].join("\n");

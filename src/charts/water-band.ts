@@ -1,7 +1,6 @@
 import { scaleLinear } from "d3-scale";
 import { area, line } from "d3-shape";
 import type { DayCurve } from "../analysis/day-result.ts";
-import { lightTheme } from "./palette.ts";
 import { depthWords, volumeWords } from "./quantity.ts";
 import { svgElement } from "./svg-element.ts";
 import { type Point, thinnedCurve } from "./thin-curve.ts";
@@ -76,15 +75,8 @@ export function waterBand(
 			"stroke-width": slender ? 0 : 1,
 		}),
 		svgElement(document, "path", {
-			class: "water",
+			class: slender ? "water water-slender" : "water",
 			d: shape(liquidY)(liquid) ?? "",
-			...(slender
-				? {
-						stroke: lightTheme.water,
-						"stroke-width": 0.9,
-						style: "stroke:var(--sw-water)",
-					}
-				: {}),
 		}),
 		svgElement(document, "line", {
 			class: "line",

@@ -4,6 +4,7 @@ import type {
 	DressingSummary,
 } from "../analysis/day-result.ts";
 import { canisterPanel } from "./canister-panel.ts";
+import { alarmEvents, careEvents } from "./chart-events.ts";
 import {
 	type ChartOptions,
 	chartRoot,
@@ -14,7 +15,7 @@ import {
 import type { Clock } from "./clock.ts";
 import { cycleLens } from "./cycle-lens.ts";
 import { type CycleSpan, cycleSpan } from "./cycle-span.ts";
-import { alarmEvents, careEvents, eventRows } from "./event-rows.ts";
+import { eventRows } from "./event-rows.ts";
 import { sourcePanel } from "./source-panel.ts";
 import { svgElement } from "./svg-element.ts";
 import { timeAxis, timeGround, timePlot } from "./time-plot.ts";
@@ -97,7 +98,7 @@ export function waterLineChart(
 			canisterMl: dressing.canisterMl,
 			roundShare: data.roundShare,
 			curve: day.curve,
-			changes: data.projection?.canisterChanges ?? [],
+			changes: varies ? (data.projection?.canisterChanges ?? []) : [],
 			...(varies ? { band: data.projection?.canisterLevel } : {}),
 		},
 		y + 12,

@@ -1,5 +1,5 @@
+import { alarmEvents, careEvents } from "./chart-events.ts";
 import { clockTime } from "./clock.ts";
-import { alarmEvents, careEvents } from "./event-rows.ts";
 import { counted, numberWord, volumeWords } from "./quantity.ts";
 import { regimenWords } from "./regimen-words.ts";
 import type { WaterLineData } from "./water-line-chart.ts";

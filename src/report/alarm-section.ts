@@ -7,13 +7,9 @@ import {
 	shownConditions,
 	timeRange,
 } from "../charts/index.ts";
+import { type DressingParts, headingOf, idOf } from "./dressing-parts.ts";
 import { htmlElement, htmlTable } from "./html-element.ts";
-import {
-	type DressingParts,
-	headingOf,
-	idOf,
-	section,
-} from "./sheet-section.ts";
+import { section } from "./section.ts";
 import { aligned } from "./totals-table.ts";
 
 /** Above this chance in a half-hour an alarm counts as likely there. */

@@ -97,8 +97,8 @@ function cycleWords(
 ): string {
 	const until = dwell?.endMin ?? fill.endMin;
 	if (drain === undefined)
-		return `Fill, dwell until ${timeOfDay(until, clock)}`;
-	return `Fill, dwell, drain at ${timeOfDay(drain.startMin, clock)}`;
+		return `Fill; dwells until ${timeOfDay(until, clock)}`;
+	return `Fill; drains at ${timeOfDay(drain.startMin, clock)}`;
 }
 
 const drainLook = (drain: Phase | undefined, clock: Clock): string =>

@@ -2,7 +2,7 @@ import type { Assumption, DayResult } from "../analysis/day-result.ts";
 import { plainNumber } from "../charts/index.ts";
 import { cautionSentences } from "./caution.ts";
 import { htmlElement, htmlTable } from "./html-element.ts";
-import { section } from "./sheet-section.ts";
+import { section } from "./section.ts";
 
 /** What the dressings need together, in pieces. */
 export function suppliesSection(
@@ -38,13 +38,20 @@ export function suppliesSection(
 	return section(document, "supplies", "Supplies", null, table);
 }
 
+/** Codes of the cautions that `cautionSentences` says already. */
+const standing = new Set([
+	"planning-only",
+	"call-a-clinician",
+	"not-validated",
+]);
+
 /** Cautions: those that every report carries, then those that this scenario raised. */
 export function cautionsSection(
 	result: DayResult,
 	document: Document,
 ): HTMLElement {
 	const raised = result.cautions
-		.filter((caution) => caution.code !== "planning-only")
+		.filter((caution) => !standing.has(caution.code))
 		.map((caution) =>
 			caution.dressing === undefined
 				? caution.text
@@ -117,11 +124,19 @@ export function sourcesSection(
 	);
 }
 
+/** A dotted name that may break after a dot. */
+const breakable = (name: string, document: Document): (Node | string)[] =>
+	name
+		.split(/(?<=\.)/)
+		.flatMap((part, index) =>
+			index === 0 ? [part] : [htmlElement(document, "wbr"), part],
+		);
+
 const assumptionRow = (
 	assumption: Assumption,
 	document: Document,
 ): (Node | string)[] => [
-	htmlElement(document, "code", {}, assumption.name),
+	htmlElement(document, "code", {}, ...breakable(assumption.name, document)),
 	assumption.meaning,
 	typeof assumption.value === "number"
 		? String(assumption.value)

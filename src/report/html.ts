@@ -12,17 +12,17 @@ import {
 	sourcesSection,
 	suppliesSection,
 } from "./common-sections.ts";
-import { htmlElement } from "./html-element.ts";
-import { overviewSection } from "./overview-section.ts";
-import { reportStyle } from "./report-style.ts";
 import {
 	type DressingParts,
 	dressingParts,
 	headingOf,
 	idOf,
-	section,
-	sheetSection,
-} from "./sheet-section.ts";
+} from "./dressing-parts.ts";
+import { htmlElement } from "./html-element.ts";
+import { overviewSection } from "./overview-section.ts";
+import { reportStyle } from "./report-style.ts";
+import { section } from "./section.ts";
+import { sheetSection } from "./sheet-section.ts";
 import { totalsTable } from "./totals-table.ts";
 
 const policy = "default-src 'none'; style-src 'unsafe-inline'";

@@ -1,10 +1,11 @@
 import type { DayResult } from "../analysis/day-result.ts";
 import { sparkline } from "../charts/index.ts";
-import { answers } from "./answers.ts";
+import { alarmAnswer } from "./alarm-answer.ts";
+import { canisterAnswer } from "./canister-answer.ts";
+import { answerData, type DressingParts, idOf } from "./dressing-parts.ts";
 import { regimenLine } from "./dressing-words.ts";
 import { htmlElement, sentenceNodes } from "./html-element.ts";
-import { type Sentence, sentenceText } from "./sentence.ts";
-import { type DressingParts, idOf } from "./sheet-section.ts";
+import type { Sentence } from "./sentence.ts";
 
 /** Several dressings at a glance: each with its regimen, its water line at the height of a row, and its next canister. */
 export function overviewSection(
@@ -12,7 +13,7 @@ export function overviewSection(
 	all: readonly DressingParts[],
 	document: Document,
 ): HTMLElement {
-	const { scenario, projection } = result;
+	const { scenario } = result;
 	const items = all.map((parts) => {
 		const id = idOf(parts);
 		const chart = sparkline(
@@ -23,24 +24,12 @@ export function overviewSection(
 				styled: false,
 			},
 		);
-		const sentences = answers({
-			clock: scenario,
-			chance: scenario.chance,
-			dressing: parts.summary,
-			projection: parts.projection,
-			replications: projection.replications,
-		});
-		const canister = sentences.find((sentence) =>
-			sentenceText(sentence).startsWith("Canister"),
-		);
-		const alarm = sentences.find((sentence) =>
-			/alarm/i.test(sentenceText(sentence)),
-		);
+		const data = answerData(result, parts);
 		const words: Sentence = [
 			`${regimenLine(parts.summary, scenario)}. `,
-			...(canister ?? []),
+			...canisterAnswer(data),
 			" ",
-			...(alarm ?? []),
+			...alarmAnswer(data),
 		];
 		return htmlElement(
 			document,

@@ -51,6 +51,7 @@ figcaption{font-size:.9rem;margin-top:.35rem;max-width:110ch}
 .totals table{min-width:40rem}
 .totals tbody th{min-width:12rem}
 .alarms table{min-width:30rem;margin-top:1.25rem}
+.sources .number{white-space:normal;overflow-wrap:anywhere;min-width:6rem}
 .sources table{min-width:52rem}
 .overview ul{list-style:none;margin:0;padding:0}
 .overview li{display:flex;flex-wrap:wrap;gap:.35rem 1.25rem;align-items:center;padding:.6rem 0;border-bottom:1px solid var(--sw-rule)}
@@ -84,8 +85,10 @@ body>header,main,body>footer{max-width:none;padding:0}
 h1{font-size:15pt;margin-bottom:1mm}h2{font-size:12pt;margin-bottom:.5mm}h3{font-size:10pt;margin-bottom:1mm}
 p{max-width:none;margin-bottom:1mm}
 .answers ul,ul.plain,caption,figcaption,body>header p,.sheet>p{max-width:none}
-.pair{margin-top:2.5mm}.pair section+section{margin-top:2.5mm}
+.pair{display:grid;grid-template-columns:minmax(0,7fr) minmax(0,10fr);gap:0 6mm;margin-top:2.5mm}.pair section+section{margin-top:0}
+.clock th,.clock td{padding-right:2.5mm}
 .clock table,.clock td,.totals table,.totals tbody th,.alarms table,.sources table{min-width:0}
+.sources .number{min-width:16mm}.sources td,.sources th{font-size:7.6pt}
 .alarms table{margin-top:3mm}
 .answers li{padding:.5mm 0}
 .dressing,.common{margin-top:3mm;padding-top:2.5mm;border-top-width:1px}

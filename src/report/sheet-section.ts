@@ -1,9 +1,4 @@
-import type {
-	DayResult,
-	DressingDay,
-	DressingProjection,
-	DressingSummary,
-} from "../analysis/day-result.ts";
+import type { DayResult } from "../analysis/day-result.ts";
 import { clockTime, waterLineChart, waterLineLegend } from "../charts/index.ts";
 import { answers } from "./answers.ts";
 import { cautionInALine } from "./caution.ts";
@@ -13,39 +8,21 @@ import {
 	rowTimes,
 	sheetEndMin,
 } from "./clock-table.ts";
+import {
+	answerData,
+	type DressingParts,
+	headingOf,
+	idOf,
+} from "./dressing-parts.ts";
 import { dressingLine, regimenLine } from "./dressing-words.ts";
-import { htmlElement, htmlTable, sentenceNodes } from "./html-element.ts";
+import {
+	htmlElement,
+	htmlTable,
+	sentenceNodes,
+	unbroken,
+} from "./html-element.ts";
 import { roundShare } from "./round-share.ts";
-
-/** One dressing of a result: what was asked, its traced day, its projection. */
-export interface DressingParts {
-	readonly index: number;
-	readonly summary: DressingSummary;
-	readonly day: DressingDay;
-	readonly projection: DressingProjection;
-}
-
-/** The dressings of a result with their parts side by side. */
-export const dressingParts = (result: DayResult): DressingParts[] =>
-	result.scenario.dressings.flatMap((summary, index) => {
-		const day = result.dressings.find(
-			(candidate) => candidate.id === summary.id,
-		);
-		const projection = result.projection.dressings.find(
-			(candidate) => candidate.id === summary.id,
-		);
-		return day === undefined || projection === undefined
-			? []
-			: [{ index, summary, day, projection }];
-	});
-
-/** Id of the heading of a dressing. */
-export const headingOf = (parts: DressingParts): string =>
-	`${idOf(parts)}-heading`;
-
-/** Ids within a report are made of the dressing's number, whatever its name holds. */
-export const idOf = (parts: DressingParts): string =>
-	`dressing-${parts.index + 1}`;
+import { section } from "./section.ts";
 
 const mostOnSheet = 14;
 const mostLater = 120;
@@ -71,11 +48,15 @@ export function sheetSection(
 		{ class: "sheet", style: `--head:${headMm(result)}mm` },
 		paperHead,
 		element("h2", { id: headingOf(parts) }, `Dressing ${parts.summary.id}`),
-		element("p", {}, `${capital(regimenLine(parts.summary, scenario))}.`),
+		element(
+			"p",
+			{},
+			unbroken(`${capital(regimenLine(parts.summary, scenario))}.`),
+		),
 		element(
 			"p",
 			{ class: "facts" },
-			`${capital(dressingLine(parts.summary))}.`,
+			unbroken(`${capital(dressingLine(parts.summary))}.`),
 		),
 		element(
 			"div",
@@ -103,14 +84,7 @@ function answersSection(
 	parts: DressingParts,
 	document: Document,
 ): HTMLElement {
-	const { scenario, projection } = result;
-	const sentences = answers({
-		clock: scenario,
-		chance: scenario.chance,
-		dressing: parts.summary,
-		projection: parts.projection,
-		replications: projection.replications,
-	});
+	const sentences = answers(answerData(result, parts));
 	const cautions = result.cautions.filter(
 		(caution) => caution.dressing === parts.summary.id,
 	);
@@ -270,27 +244,5 @@ function signature(document: Document): HTMLElement {
 		"div",
 		{ class: "paper-only" },
 		htmlElement(document, "div", { class: "sign" }, ...spans),
-	);
-}
-
-/** A section named by its heading, and by the heading it stands under, so that those of two dressings differ. */
-export function section(
-	document: Document,
-	id: string,
-	heading: string,
-	under: string | null,
-	...children: readonly (Node | null)[]
-): HTMLElement {
-	const headingId = `${id}-heading`;
-	const kind = id.split("-").at(-1) ?? id;
-	return htmlElement(
-		document,
-		"section",
-		{
-			class: kind,
-			"aria-labelledby": under === null ? headingId : `${headingId} ${under}`,
-		},
-		htmlElement(document, "h3", { id: headingId }, heading),
-		...children,
 	);
 }

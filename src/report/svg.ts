@@ -1,7 +1,7 @@
 import type { DayResult } from "../analysis/day-result.ts";
 import { legalText, svgElement, waterLineChart } from "../charts/index.ts";
+import { dressingParts } from "./dressing-parts.ts";
 import { roundShare } from "./round-share.ts";
-import { dressingParts } from "./sheet-section.ts";
 
 const svgNamespace = "http://www.w3.org/2000/svg";
 

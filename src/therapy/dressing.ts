@@ -377,18 +377,11 @@ export class DressingProcess implements Watched {
 		this.alarms.close();
 	}
 
+	/** A day that begins in fill is for no time in suction with the period over: its first fill starts, or is withheld, like any other. */
 	#begin(): void {
-		const withheld = this.alarms.withholding > 0 || this.#pauses > 0;
-		if (this.regimen.begin === "fill" && this.regimen.fillMl > 0 && !withheld) {
-			this.#beginFill();
-			this.#replan();
-			return;
-		}
 		this.#setPhase("suction");
-		this.#periodDone =
-			this.regimen.begin === "fill" && this.regimen.fillMl > 0
-				? this.regimen.suctionMin
-				: 0;
+		const { begin, suctionMin, fillMl } = this.regimen;
+		this.#periodDone = begin === "fill" && fillMl > 0 ? suctionMin : 0;
 		this.#enterSuction();
 		this.#runPump(true);
 		this.#replan();
@@ -685,11 +678,6 @@ export class DressingProcess implements Watched {
 	#fillStarts(): void {
 		this.#settle();
 		this.#leaveSuction();
-		this.#beginFill();
-		this.#replan();
-	}
-
-	#beginFill(): void {
 		const now = this.#sim.now;
 		this.#stopPump();
 		this.#closeOff();
@@ -702,6 +690,7 @@ export class DressingProcess implements Watched {
 		this.#at(this.#eOverdue, now + this.regimen.fillMl / this.#k["fill.flow"]);
 		if (this.#chance) this.#seal.beginWet(now);
 		if (this.liquid.source <= same) this.#sourceRunsOut();
+		this.#replan();
 	}
 
 	#fillEnds(): void {
@@ -941,12 +930,12 @@ export class DressingProcess implements Watched {
 
 	/** As at a round: in suction or drain the pump stops for a minute and the canister is empty at its end, else at once. */
 	changeCanisterAsAtRound(reason: CanisterReason): void {
+		if (this.#sim.isPending(this.#eRoundDone)) return;
 		this.alarms.nurseMin += this.#k["hands.canister"];
 		if (this.phase !== "suction" && this.phase !== "drain") {
 			this.changeCanister(reason);
 			return;
 		}
-		if (this.#sim.isPending(this.#eRoundDone)) return;
 		this.#settle();
 		this.#roundReason = reason;
 		this.#pause("round");

@@ -315,6 +315,8 @@ export class Liquid {
 	/** Minutes until the canister holds `content`, within `limit`; Infinity: not. */
 	timeToCanister(content: number, air: Air, limit: number): number {
 		const room = content - this.canister;
+		const flows = this.outflow === "held" || this.outflow === "draining";
+		if (flows && room <= same) return 0;
 		if (this.outflow === "held")
 			return this.exudateRate > 0
 				? room / this.exudateRate

@@ -1,3 +1,6 @@
+/** Sums that should be equal are equal within this, mL: more than the limit is more than it by this much. */
+const same = 1e-9;
+
 /**
  * How much exudate reached the dressing within the last `window` minutes: a sum that grows with the rate at its
  * leading edge and shrinks with the rate that was in force `window` ago. What leaves the window has an event of its own.
@@ -57,18 +60,14 @@ export class OutputWindow {
 	pass(now: number): boolean {
 		const crossing = this.#crossing();
 		this.#advance(now);
-		const left = this.#leave(now);
-		if (!left && crossing <= now) {
-			this.#sum = this.#limit;
-			this.above = !this.above;
-		} else this.above = this.#sum > this.#limit + 1e-9;
+		if (!this.#leave(now) && crossing <= now) this.above = !this.above;
+		else this.compare();
 		return this.above;
 	}
 
 	/** Compares the sum with the limit after a jump. */
-	compare(): boolean {
-		this.above = this.#sum > this.#limit + 1e-9;
-		return this.above;
+	compare(): void {
+		this.above = this.#sum > this.#limit + same;
 	}
 
 	/** The time of the next crossing or leaving; Infinity where none can matter. */
@@ -83,7 +82,7 @@ export class OutputWindow {
 
 	#crossing(): number {
 		const slope = this.#rateIn - this.#rateOut;
-		const gap = this.#limit - this.#sum;
+		const gap = this.#limit + same - this.#sum;
 		if (this.above ? slope < 0 : slope > 0)
 			return this.#at + Math.max(0, gap / slope);
 		return Number.POSITIVE_INFINITY;

@@ -1,0 +1,79 @@
+import {
+	clockTime,
+	conditionWords,
+	counted,
+	numberWord,
+	percentWords,
+	plainNumber,
+	rangeWords,
+	timeRange,
+} from "../charts/index.ts";
+import { type AnswerData, varies } from "./answer-data.ts";
+import { type Sentence, strong } from "./sentence.ts";
+
+const mostNamed = 3;
+
+/** When an alarm is likeliest and of what; honest words where nothing stands out; the alarms themselves where nothing varies. */
+export function alarmAnswer(data: AnswerData): Sentence {
+	const { projection, clock, replications } = data;
+	if (!varies(data)) return tracedAnswer(data);
+	const windows = projection.alarms.flatMap((alarm) =>
+		alarm.windows.map((window) => ({ ...window, condition: alarm.condition })),
+	);
+	const byPeak = windows.toSorted(
+		(a, b) => b.peakProbability - a.peakProbability || a.startMin - b.startMin,
+	);
+	const [peak] = byPeak;
+	if (peak !== undefined)
+		return [
+			"An alarm is likeliest ",
+			strong(timeRange(peak.startMin, peak.endMin, clock)),
+			`: ${conditionWords[peak.condition]}, up to `,
+			strong(percentWords(peak.peakProbability)),
+			" in a half-hour.",
+		];
+	const [commonest] = projection.alarms.toSorted(
+		(a, b) => b.meanPerDay - a.meanPerDay,
+	);
+	if (commonest === undefined || commonest.meanPerDay === 0)
+		return [
+			strong("No alarm came"),
+			` in any of ${counted(replications, "replication")}.`,
+		];
+	return [
+		strong("No time stands out for alarms"),
+		`: no half-hour passes 5 %. The commonest is ${conditionWords[commonest.condition]}, ${perDay(commonest.meanPerDay, commonest.halfWidth95)}.`,
+	];
+}
+
+/** The alarms of the one day there is. */
+function tracedAnswer({ day, clock }: AnswerData): Sentence {
+	const { alarms } = day;
+	if (alarms.length === 0) return [strong("No alarm comes"), "."];
+	const named = alarms
+		.slice(0, mostNamed)
+		.map(
+			(alarm) =>
+				`${clockTime(alarm.startMin, clock)} ${conditionWords[alarm.condition]}`,
+		);
+	const more =
+		alarms.length > mostNamed
+			? ` and ${numberWord(alarms.length - mostNamed)} more`
+			: "";
+	const count =
+		alarms.length === 1
+			? "One alarm"
+			: `${capital(numberWord(alarms.length))} alarms`;
+	return [strong(count), `: ${named.join(", ")}${more}.`];
+}
+
+const capital = (text: string): string =>
+	`${text.charAt(0).toUpperCase()}${text.slice(1)}`;
+
+/** 'about 0.3 in 24 h (between 0.2 and 0.4)'. */
+export function perDay(mean: number, halfWidth95: number | null): string {
+	const number = (value: number): string =>
+		plainNumber(value, value < 1 ? 2 : 1);
+	if (halfWidth95 === null) return `${number(mean)} in 24 h`;
+	return `about ${number(mean)} in 24 h (${rangeWords(Math.max(0, mean - halfWidth95), mean + halfWidth95, number)})`;
+}

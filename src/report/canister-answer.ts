@@ -1,0 +1,63 @@
+import type { ChangeTime, Spread } from "../analysis/day-result.ts";
+import {
+	type Clock,
+	clockTime,
+	isInstant,
+	percentWords,
+	plainNumber,
+	rangeWords,
+	timeRange,
+	volumeWords,
+} from "../charts/index.ts";
+import type { AnswerData } from "./answer-data.ts";
+import { likely, unlikely, varies } from "./answer-data.ts";
+import { type Piece, type Sentence, strong } from "./sentence.ts";
+import { spreadRange } from "./spread-words.ts";
+
+/** When the canister next needs changing, or how full it will be where it does not. */
+export function canisterAnswer(data: AnswerData): Sentence {
+	const { projection, clock, dressing } = data;
+	const first = projection.canisterChanges.find(
+		(change) => change.ordinal === 1,
+	);
+	const until = clockTime(clock.horizonMin, clock);
+	if (first === undefined || first.probabilityWithinHorizon < unlikely) {
+		const content = projection.totals.toCanisterMl;
+		const chance =
+			first === undefined
+				? ""
+				: ` (${percentWords(first.probabilityWithinHorizon)})`;
+		return [
+			"Canister: ",
+			strong(
+				`${varies(data) ? "no change likely" : "no change"} before ${until}`,
+			),
+			`${chance}; ${volumeWords(content.p50)}${spreadRange(content, volumeWords)} of its ${volumeWords(dressing.canisterMl)} will be in it.`,
+		];
+	}
+	const when = changeWhen(first, clock);
+	const later = laterChanges(projection.totals.canisterChanges);
+	if (!varies(data)) return ["Canister: changed ", ...when, `.${later}`];
+	if (first.probabilityWithinHorizon >= likely)
+		return ["Canister: likely to need changing ", ...when, `.${later}`];
+	const chance = percentWords(first.probabilityWithinHorizon);
+	return [
+		"Canister: ",
+		strong(`may need changing (${chance})`),
+		"; if so, ",
+		...when,
+		`.${later}`,
+	];
+}
+
+/** 'between 19:05 and 21:40, most likely 20:15', or 'at 19:00'. */
+function changeWhen(change: ChangeTime, clock: Clock): Piece[] {
+	const range = strong(timeRange(change.p10Min, change.p90Min, clock));
+	if (isInstant(change.p10Min, change.p90Min, clock)) return [range];
+	return [range, ", most likely ", strong(clockTime(change.p50Min, clock))];
+}
+
+function laterChanges(changes: Spread): string {
+	if (changes.p90 < 1.5) return "";
+	return ` Over the whole time ${rangeWords(changes.p10, changes.p90, (value) => plainNumber(value, 0))} changes.`;
+}

@@ -1,0 +1,203 @@
+import { describe, expect, test } from "vitest";
+import type {
+	ChangeTime,
+	DayResult,
+	DressingProjection,
+} from "../../src/analysis/day-result.ts";
+import { answers } from "../../src/report/answers.ts";
+import { sentenceText } from "../../src/report/sentence.ts";
+import {
+	dayResult,
+	longWash,
+	quietDay,
+	spreadAround,
+	stepDown,
+	troubledDay,
+} from "../charts/fixture.ts";
+
+/** The answers of the first dressing as plain text, its projection changed where a test says so. */
+function said(
+	result: DayResult,
+	change: (
+		projection: DressingProjection,
+	) => Partial<DressingProjection> = () => ({}),
+): string[] {
+	const [dressing, day, projection] = [
+		result.scenario.dressings[0],
+		result.dressings[0],
+		result.projection.dressings[0],
+	];
+	if (dressing === undefined || day === undefined || projection === undefined)
+		throw new Error("a result without a dressing");
+	return answers({
+		clock: result.scenario,
+		chance: result.scenario.chance,
+		dressing,
+		day,
+		projection: { ...projection, ...change(projection) },
+		replications: result.projection.replications,
+	}).map(sentenceText);
+}
+
+const change = (
+	p10Min: number,
+	p50Min: number,
+	p90Min: number,
+	probabilityWithinHorizon: number,
+): ChangeTime => ({
+	ordinal: 1,
+	p10Min,
+	p50Min,
+	p90Min,
+	probabilityWithinHorizon,
+});
+
+describe("the canister", () => {
+	test("is said to need changing between two times, with the likeliest", () => {
+		expect(
+			said(quietDay(), () => ({
+				canisterChanges: [change(725, 795, 880, 0.98)],
+			})),
+		).toContain(
+			"Canister: likely to need changing between 19:05 and 21:40, most likely 20:15.",
+		);
+	});
+
+	test("may need changing where it does in some of the days", () => {
+		expect(
+			said(quietDay(), () => ({
+				canisterChanges: [change(1200, 1320, 1420, 0.54)],
+			})),
+		).toContain(
+			"Canister: may need changing (54 %); if so, tomorrow between 03:00 and 06:40, most likely tomorrow 05:00.",
+		);
+	});
+
+	test("needs no change where hardly any day has one, and its content is said", () => {
+		expect(
+			said(quietDay(), () => ({
+				canisterChanges: [change(1400, 1410, 1420, 0.004)],
+			})),
+		).toContain(
+			"Canister: no change likely before tomorrow 07:00 (<1 %); 706 mL (between 635 mL and 776 mL) of its 1000 mL will be in it.",
+		);
+	});
+
+	test("names the day, and how many changes there are, over weeks", () => {
+		const [first] = said(longWash());
+		expect(first).toBe(
+			"Canister: likely to need changing Tue 3 March between 05:19 and 08:26, most likely Tue 3 March 07:00. Over the whole time between 24 and 30 changes.",
+		);
+	});
+});
+
+describe("the solution", () => {
+	test("is one bag, good to the end, where one is enough", () => {
+		expect(said(quietDay())).toContain(
+			"Solution: 550 mL in 11 fills (between 495 mL and 605 mL); have one 1000 mL bag, good until tomorrow 07:00.",
+		);
+	});
+
+	test("is several bags where it is renewed, with the time of the first", () => {
+		const sentences = said(quietDay(), (projection) => ({
+			totals: {
+				...projection.totals,
+				sourceChanges: { ...spreadAround(1), p90: 1 },
+			},
+			sourceChanges: [change(600, 630, 660, 0.4)],
+		}));
+		expect(
+			sentences.find((sentence) => sentence.startsWith("Solution")),
+		).toMatch(
+			/have two 1000 mL bags; the first is renewed between 17:00 and 18:00 in 40 % of the days\.$/,
+		);
+	});
+
+	test("of a single fill is one fill", () => {
+		const result = dayResult([{ horizonMin: 180 }], { replications: 1 });
+		expect(
+			said(result).some((sentence) => sentence.includes("in 1 fill")),
+		).toBe(true);
+	});
+
+	test("is not spoken of where nothing is filled", () => {
+		const sentences = said(stepDown());
+		expect(
+			sentences.filter((sentence) => /Solution|come back/.test(sentence)),
+		).toEqual([]);
+		expect(sentences.length).toBe(3);
+	});
+});
+
+describe("alarms", () => {
+	test("are likeliest in the window with the highest peak", () => {
+		expect(said(troubledDay())).toContain(
+			"An alarm is likeliest between 12:30 and 14:00: seal leak, up to 34 % in a half-hour.",
+		);
+	});
+
+	test("stand out nowhere where no half-hour passes the level, and the commonest is named", () => {
+		expect(said(quietDay())).toContain(
+			"No time stands out for alarms: no half-hour passes 5 %. The commonest is seal leak, about 0.39 in 24 h (between 0.32 and 0.46).",
+		);
+	});
+
+	test("that never came are said never to have come", () => {
+		expect(said(dayResult([{}]))).toContain(
+			"No alarm came in any of 400 replications.",
+		);
+	});
+
+	test("of the one day are listed where nothing varies", () => {
+		const calm = {
+			...troubledDay(),
+			scenario: { ...troubledDay().scenario, chance: "off" as const },
+		};
+		expect(said(calm)).toContain(
+			"Five alarms: 13:11 fill path obstructed, 13:25 seal leak, 16:20 suction absent and two more.",
+		);
+	});
+});
+
+describe("honest words", () => {
+	test("chance off has no ranges", () => {
+		const [first] = said(dayResult([{}], { chance: "off", replications: 1 }));
+		expect(first).toBe(
+			"Chance is off: nothing fails by itself and nothing varies, so there are no ranges.",
+		);
+	});
+
+	test("one replication has no ranges, few have rough ones, many need no excuse", () => {
+		expect(said(dayResult([{}], { replications: 1 }))[0]).toBe(
+			"One replication only: there are no ranges. Run more to see them.",
+		);
+		expect(said(dayResult([{}], { replications: 12 }))[0]).toBe(
+			"Only 12 replications: the ranges are rough.",
+		);
+		expect(said(dayResult([{}], { replications: 400 }))[0]).toMatch(
+			/^Canister/,
+		);
+	});
+
+	test("time off suction is said, or said to be next to nothing", () => {
+		expect(said(troubledDay())).toContain(
+			"Off suction outside fills and dwells: 30 min (between 27 min and 33 min).",
+		);
+		expect(said(quietDay())).toContain(
+			"Off suction outside fills and dwells: hardly at all.",
+		);
+	});
+
+	test("there are three to six sentences", () => {
+		for (const result of [
+			quietDay(),
+			troubledDay(),
+			stepDown(),
+			longWash(),
+			dayResult([{}], { replications: 3 }),
+		]) {
+			expect(said(result).length).toBeGreaterThanOrEqual(3);
+			expect(said(result).length).toBeLessThanOrEqual(6);
+		}
+	});
+});
