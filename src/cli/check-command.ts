@@ -3,8 +3,11 @@ import {
 	fullScenario,
 	type Problem,
 	sentence,
+	UnusableInput,
 } from "../scenario/index.ts";
+import { type CheckedFile, checkJson } from "./check-json.ts";
 import type { ExitStatus } from "./failure.ts";
+import { fileName } from "./quoted.ts";
 import { readScenarioFile } from "./read-file.ts";
 
 export interface CheckOptions {
@@ -13,44 +16,92 @@ export interface CheckOptions {
 	readonly quiet?: boolean;
 }
 
-/** Says of every file whether it is a sound scenario: every problem at once. `--full` prints it with all defaults filled in. */
+/**
+ * Says of every file whether it is a sound scenario: every problem at once. `--full` prints it with all defaults filled
+ * in. `problems` are those of the command line; where there are any, throws UnusableInput with those of the files too.
+ */
 export function check(
 	files: readonly string[],
 	options: CheckOptions,
+	problems: Problem[],
 ): ExitStatus {
-	const results = files.map((file) => ({ file, ...checkFile(file) }));
-	if (options.json === true) {
-		const printed = results.map(({ file, problems, notes }) => ({
-			file,
-			sound: problems.length === 0,
-			problems,
-			notes,
-		}));
-		process.stdout.write(
-			`${JSON.stringify({ format: "slackwater/check@1", files: printed }, null, 2)}\n`,
-		);
-	} else {
-		for (const { file, problems, notes, text } of results) {
-			for (const problem of problems)
-				process.stderr.write(`${file}: ${sentence(problem)}\n`);
-			if (problems.length > 0) continue;
-			if (options.full === true) process.stdout.write(fullScenario(text));
-			else if (options.quiet !== true) process.stdout.write(`${file}: sound\n`);
-			if (options.quiet !== true)
-				for (const note of notes)
-					process.stderr.write(`${file}: note: ${note}\n`);
-		}
-	}
-	return results.some(({ problems }) => problems.length > 0) ? 2 : 0;
+	problems.push(...problemsOf(files, options));
+	const results = files.map(checkFile);
+	if (problems.length > 0)
+		throw new UnusableInput([...problems, ...results.flatMap(named)]);
+	if (options.json === true) process.stdout.write(checkJson(results));
+	else for (const result of results) say(result, options);
+	return results.every(({ sound }) => sound) ? 0 : 2;
 }
 
-function checkFile(file: string): {
+interface Result extends CheckedFile {
 	readonly text: string;
-	readonly problems: readonly Problem[];
-	readonly notes: readonly string[];
-} {
+}
+
+function problemsOf(
+	files: readonly string[],
+	{ full, json }: CheckOptions,
+): Problem[] {
+	const problems: Problem[] = [];
+	if (files.length === 0)
+		problems.push({
+			path: "check",
+			expected: "scenario files",
+			received: "nothing",
+		});
+	if (full === true && files.length > 1)
+		problems.push({
+			path: "--full",
+			expected: "one scenario file",
+			received: `${files.length} of them`,
+		});
+	if (full === true && json === true)
+		problems.push({
+			path: "--full",
+			expected: "no --json beside it",
+			received: "both",
+		});
+	return problems;
+}
+
+function checkFile(file: string): Result {
 	const read = readScenarioFile(file);
 	if ("problem" in read)
-		return { text: "", problems: [read.problem], notes: [] };
-	return { text: read.text, ...checkScenario(read.text) };
+		return {
+			file,
+			sound: false,
+			problems: [read.problem],
+			notes: [],
+			text: "",
+		};
+	const { problems, notes } = checkScenario(read.text);
+	return {
+		file,
+		sound: problems.length === 0,
+		problems,
+		notes,
+		text: read.text,
+	};
+}
+
+/** The problems of a file with its name before their paths. */
+const named = ({ file, problems }: CheckedFile): Problem[] =>
+	problems.map((problem) => ({
+		...problem,
+		path:
+			problem.path === ""
+				? fileName(file)
+				: `${fileName(file)}: ${problem.path}`,
+	}));
+
+function say(result: Result, options: CheckOptions): void {
+	for (const problem of named(result))
+		process.stderr.write(`${sentence(problem)}\n`);
+	if (!result.sound) return;
+	if (options.full === true) process.stdout.write(fullScenario(result.text));
+	else if (options.quiet !== true)
+		process.stdout.write(`${fileName(result.file)}: sound\n`);
+	if (options.quiet !== true)
+		for (const note of result.notes)
+			process.stderr.write(`${fileName(result.file)}: note: ${note}\n`);
 }

@@ -3,37 +3,52 @@ import { type DayResult, dayResult } from "../analysis/index.ts";
 import {
 	checkScenario,
 	type Problem,
+	type Scenario,
 	UnusableInput,
 } from "../scenario/index.ts";
 import type { ExitStatus } from "./failure.ts";
-import { override, readOptions, type TypedOptions } from "./options.ts";
+import {
+	type Overrides,
+	override,
+	readOptions,
+	type TypedOptions,
+} from "./options.ts";
+import { fileName } from "./quoted.ts";
 import { readScenarioFile } from "./read-file.ts";
-import { checkFolder, writeFolder } from "./report-folder.ts";
+import { checkFolder } from "./report-folder.ts";
 import { runScenario } from "./run-scenario.ts";
+import { uninterrupted } from "./uninterrupted.ts";
 import { version } from "./version.ts";
+import { writeFolder } from "./write-folder.ts";
 
-/** Simulates the day and its replications, and writes the report folder; with `--json` prints the result instead. Throws UnusableInput, CouldNotFinish. */
+/**
+ * Simulates the day and its replications, and writes the report folder; with `--json` prints the result instead.
+ * `problems` are those of the command line. Throws UnusableInput with these and all others, CouldNotFinish.
+ */
 export async function day(
-	file: string,
+	files: readonly string[],
 	typed: TypedOptions,
+	problems: Problem[],
 ): Promise<ExitStatus> {
-	const problems: Problem[] = [];
 	const overrides = readOptions(typed, problems);
-	const read = readScenarioFile(file);
-	if ("problem" in read) throw new UnusableInput([...problems, read.problem]);
-	const checked = checkScenario(read.text);
-	problems.push(...checked.problems);
-	const folder =
-		typed.out ??
-		(typed.json === true
-			? null
-			: join("out", basename(file).replace(/\.(ya?ml|json)$/i, "")));
+	const [file] = files;
+	if (files.length !== 1)
+		problems.push({
+			path: "day",
+			expected: "one scenario file",
+			received:
+				file === undefined
+					? "nothing"
+					: `${files.length}: ${files.map(fileName).join(", ")}`,
+		});
 	const scenario =
-		checked.scenario === null
-			? null
-			: override(checked.scenario, overrides, problems);
+		file === undefined ? null : readScenario(file, overrides, problems);
+	const folder =
+		typed.out ?? (typed.json === true ? null : join("out", nameOf(file ?? "")));
 	if (folder !== null && scenario !== null)
-		checkFolder(folder, scenario.title, typed.force === true, problems);
+		await uninterrupted(() =>
+			checkFolder(folder, scenario.title, typed.force === true, problems),
+		);
 	if (scenario === null || problems.length > 0)
 		throw new UnusableInput(problems);
 
@@ -44,11 +59,43 @@ export async function day(
 		version(),
 	);
 	const { dayJson } = await import("../report/json.ts");
-	if (folder !== null) writeFolder(folder, await reportFiles(result));
+	if (folder !== null) {
+		const report = await reportFiles(result);
+		await uninterrupted(() => writeFolder(folder, report));
+	}
 	if (typed.json === true) process.stdout.write(dayJson(result));
 	else if (!quiet && folder !== null)
-		process.stdout.write(`The report is in ${join(folder, "report.html")}\n`);
+		process.stdout.write(
+			`The report is in ${fileName(join(folder, "report.html"))}\n`,
+		);
 	return 0;
+}
+
+/** The scenario of a file with the options laid over it; null where there are problems, which are added. */
+function readScenario(
+	file: string,
+	overrides: Overrides,
+	problems: Problem[],
+): Scenario | null {
+	const read = readScenarioFile(file);
+	const checked =
+		"problem" in read
+			? { scenario: null, problems: [read.problem] }
+			: checkScenario(read.text);
+	problems.push(
+		...checked.problems.map((problem) =>
+			problem.path === "" ? { ...problem, path: fileName(file) } : problem,
+		),
+	);
+	return checked.scenario === null
+		? null
+		: override(checked.scenario, overrides, problems);
+}
+
+/** The name of a report's folder: the file's own without its ending. */
+function nameOf(file: string): string {
+	const name = basename(file).replace(/\.(ya?ml|json)$/i, "");
+	return ["", ".", "..", "-"].includes(name) ? "day" : name;
 }
 
 /** Every file of a report, by name. */

@@ -1,65 +1,126 @@
 import { Command, CommanderError } from "commander";
+import { type Problem, UnusableInput } from "../scenario/problem.ts";
+import type { CheckOptions } from "./check-command.ts";
 import { type ExitStatus, explain } from "./failure.ts";
 import type { TypedOptions } from "./options.ts";
 import { version } from "./version.ts";
+import { readWords } from "./words.ts";
 
 const caution = `
 For planning and teaching, not for setting a device or treating a patient: the prescription, the maker's
 instructions and local policy come first.
-Exit status: 0 done; 2 the input, an option or --out is unusable; 1 it could not finish.`;
+
+Exit status:
+  0    done
+  1    it could not finish: a full disk, a fault of the program
+  2    the input, an option or --out is unusable; every problem is listed, nothing is written
+  130  interrupted (Ctrl-C); an earlier report stays as it was, no part of a new one is left`;
 
 /** Runs the program on the words of a command line and returns its exit status. */
 export async function run(words: readonly string[]): Promise<ExitStatus> {
 	let status: ExitStatus = 0;
+	let problems: Problem[] = [];
+	const program = declare(
+		async (files, options) => {
+			const { check } = await import("./check-command.ts");
+			status = check(files, options, problems);
+		},
+		async (files, options) => {
+			const { day } = await import("./day-command.ts");
+			status = await day(files, options, problems);
+		},
+	);
+	if (words.length === 0) {
+		process.stderr.write(program.helpInformation());
+		return 2;
+	}
+	try {
+		const spoken = words[0] === "help" ? [...words.slice(1), "--help"] : words;
+		if (asksTheProgram(spoken)) await parse(program, spoken);
+		else {
+			const read = readWords(program, spoken);
+			problems = read.problems;
+			const [command] = read.readable;
+			const known = program.commands.some((one) => one.name() === command);
+			if (known) await parse(program, read.readable);
+			else throw new UnusableInput(problems);
+		}
+	} catch (error) {
+		return explain(error);
+	}
+	return status;
+}
+
+/** Help and version of the program itself: no command is named. */
+const asksTheProgram = (words: readonly string[]) =>
+	words.every((word) => word.startsWith("-")) &&
+	words.some((word) => ["--help", "-h", "--version"].includes(word));
+
+/** Lets commander read words in which nothing is left for it to complain of; having printed help or version it throws, which is no fault. */
+async function parse(
+	program: Command,
+	words: readonly string[],
+): Promise<void> {
+	try {
+		await program.parseAsync(words, { from: "user" });
+	} catch (error) {
+		if (!(error instanceof CommanderError) || error.exitCode !== 0) throw error;
+	}
+}
+
+type Action<O> = (files: readonly string[], options: O) => Promise<void>;
+
+function declare(
+	check: Action<CheckOptions>,
+	day: Action<TypedOptions>,
+): Command {
 	const program = new Command("slackwater")
 		.description(
 			"Simulates a therapy day of suction, fill, dwell and drain under a foam dressing.",
 		)
+		.usage("<command> [options]")
 		.version(version(), "--version", "print the version")
-		.helpOption("--help", "print this help")
+		.helpOption("-h, --help", "print this help")
+		.helpCommand(false)
 		.addHelpText(
 			"after",
 			`${caution}\n\nExamples:\n  slackwater check scenarios/*.yaml\n  slackwater day scenarios/thigh-short-dwell.yaml --out out/thigh`,
 		)
-		.exitOverride()
-		.configureOutput({ writeErr: () => {}, outputError: () => {} });
-	const command = (name: string, description: string, examples: string) =>
+		.exitOverride();
+	// Operands are declared as if they could be left out or come in excess: the command says what is wrong with them, with all else.
+	const command = (name: string, operands: string, description: string) =>
 		program
 			.command(name)
+			.usage(`[options] ${operands}`)
 			.description(description)
-			.helpOption("--help", "print this help")
-			.addHelpText("after", `${caution}\n\nExamples:\n${examples}`)
-			.exitOverride()
-			.configureOutput({ writeErr: () => {}, outputError: () => {} });
+			.helpOption("-h, --help", "print this help")
+			.allowExcessArguments()
+			.exitOverride();
 
-	command(
+	const checking = command(
 		"check",
+		"<file...>",
 		"says whether scenario files are sound: every problem at once",
-		"  slackwater check my-ward/*.yaml\n  slackwater check --full thigh.yaml > thigh-full.yaml",
 	)
-		.argument("<file...>", "scenario files, YAML or JSON")
+		.argument("[file...]", "scenario files, YAML or JSON; - is standard input")
 		.option(
 			"--full",
 			"print the scenario with every default filled in and where it comes from",
 		)
 		.option("--json", "print the problems as JSON")
 		.option("--quiet", "say nothing of sound files")
-		.action(
-			async (
-				files: string[],
-				options: { full?: boolean; json?: boolean; quiet?: boolean },
-			) => {
-				const { check } = await import("./check-command.ts");
-				status = check(files, options);
-			},
+		.addHelpText(
+			"after",
+			`${caution}\n\nExamples:\n  slackwater check my-ward/*.yaml\n  slackwater check --full thigh.yaml > thigh-full.yaml`,
 		);
+	checking.action(() => check(checking.args, checking.opts<CheckOptions>()));
 
-	command(
+	const daying = command(
 		"day",
+		"<file>",
 		"simulates the day and its replications, and writes a report",
-		"  slackwater day thigh.yaml\n  slackwater day thigh.yaml --replications 6000 --workers 2 --out out/thigh\n  slackwater day thigh.yaml --chance off --json > day.json",
 	)
-		.argument("<file>", "scenario file, YAML or JSON")
+		.argument("[file]", "scenario file, YAML or JSON; - is standard input")
 		.option("--seed <text>", "seed of chance")
 		.option("--replications <n>", "how many days to draw")
 		.option("--horizon <duration>", 'how long the day is, e.g. "48 h"')
@@ -72,24 +133,10 @@ export async function run(words: readonly string[]): Promise<ExitStatus> {
 			"print the result as JSON; without --out no file is written",
 		)
 		.option("--quiet", "say nothing but what went wrong")
-		.action(async (file: string, options: TypedOptions) => {
-			const { day } = await import("./day-command.ts");
-			status = await day(file, options);
-		});
-
-	try {
-		await program.parseAsync(words, { from: "user" });
-	} catch (error) {
-		if (!(error instanceof CommanderError)) return explain(error);
-		if (error.exitCode === 0) return 0;
-		if (error.code === "commander.help") {
-			process.stderr.write(program.helpInformation());
-			return 2;
-		}
-		process.stderr.write(
-			`slackwater: ${error.message.replace(/^error: /, "")}\n`,
+		.addHelpText(
+			"after",
+			`${caution}\n\nExamples:\n  slackwater day thigh.yaml\n  slackwater day thigh.yaml --replications 6000 --workers 2 --out out/thigh\n  slackwater day thigh.yaml --chance off --json > day.json`,
 		);
-		return 2;
-	}
-	return status;
+	daying.action(() => day(daying.args, daying.opts<TypedOptions>()));
+	return program;
 }

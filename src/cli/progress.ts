@@ -20,7 +20,6 @@ export class Progress {
 				format: "replications {value}/{total} [{bar}] {eta_formatted} left",
 				stream: process.stderr,
 				clearOnComplete: true,
-				hideCursor: true,
 			});
 			this.#bar.start(this.#total, done);
 		}

@@ -1,18 +1,20 @@
 import {
 	existsSync,
-	mkdirSync,
+	mkdtempSync,
 	readdirSync,
 	readFileSync,
-	renameSync,
-	rmSync,
+	rmdirSync,
 	statSync,
-	writeFileSync,
 } from "node:fs";
 import { dirname, join, resolve } from "node:path";
 import type { Problem } from "../scenario/index.ts";
-import { CouldNotFinish, reasonOf } from "./failure.ts";
+import { CouldNotFinish, codeOf, reasonOf } from "./failure.ts";
+import { fileName, quoted } from "./quoted.ts";
 
-/** Adds to `problems` what keeps a report of `title` from being written to `folder`: a file in its place, another scenario's report, foreign files. */
+/**
+ * Adds to `problems` what keeps a report of `title` from being written to `folder`: a file in its place, another scenario's
+ * report, foreign files, a place where nothing can be written. Throws CouldNotFinish where the disk is full already.
+ */
 export function checkFolder(
 	folder: string,
 	title: string,
@@ -23,66 +25,61 @@ export function checkFolder(
 		received: string,
 		expected = "a new folder, or one with an earlier report of this scenario",
 	) => problems.push({ path: "--out", expected, received });
-	let names: string[];
-	try {
-		if (!existsSync(folder)) return;
-		if (!statSync(folder).isDirectory()) {
-			refuse(`${folder}, which is a file`);
-			return;
-		}
-		names = readdirSync(folder).filter((name) => !name.startsWith("."));
-	} catch (error) {
-		refuse(`${folder}: ${reasonOf(error)}`);
+	const shown = fileName(folder);
+	if (folder === "") {
+		refuse("an empty name");
 		return;
 	}
-	if (force || names.length === 0) return;
-	const there = titleOf(folder);
-	if (there === null)
+	try {
+		if (existsSync(folder)) {
+			if (!statSync(folder).isDirectory()) {
+				refuse(`${shown}, which is a file`);
+				return;
+			}
+			const names = readdirSync(folder).filter((name) => !name.startsWith("."));
+			const there = titleOf(folder);
+			if (names.length === 0 || force || there === title) {
+				// Nothing of another's would be lost.
+			} else if (there === null)
+				refuse(
+					`${shown}, which holds other files (--force writes there all the same)`,
+				);
+			else
+				refuse(
+					`${shown}, which holds the report of ${quoted(there)} (--force overwrites it)`,
+				);
+		}
+		// Permissions alone do not tell: only trying does. It is not tried for an input that will be refused.
+		if (problems.length === 0) tryPlace(resolve(folder));
+	} catch (error) {
+		if (["ENOSPC", "EDQUOT", "EIO"].includes(codeOf(error)))
+			throw new CouldNotFinish(
+				`the report could not be written to ${shown}: ${reasonOf(error)}`,
+			);
 		refuse(
-			`${folder}, which holds other files (--force writes there all the same)`,
+			`${shown}: ${reasonOf(error)}`,
+			"a folder that reports can be written to",
 		);
-	else if (there !== title)
-		refuse(
-			`${folder}, which holds the report of ${JSON.stringify(there)} (--force overwrites it)`,
-		);
+	}
+}
+
+/** Makes a folder at the nearest place that is there already, and takes it away again. */
+function tryPlace(folder: string): void {
+	const parent = dirname(folder);
+	if (!existsSync(folder) && parent !== folder) tryPlace(parent);
+	else rmdirSync(mkdtempSync(join(folder, ".trial-")));
 }
 
 /** The title of the scenario whose report a folder holds; null where it holds none. */
 function titleOf(folder: string): string | null {
+	const path = join(folder, "day.json");
 	try {
-		const day: unknown = JSON.parse(
-			readFileSync(join(folder, "day.json"), "utf8"),
-		);
+		if (!statSync(path).isFile()) return null;
+		const day: unknown = JSON.parse(readFileSync(path, "utf8"));
 		const scenario = (day as { scenario?: { title?: unknown } } | null)
 			?.scenario; // looked at, not trusted
 		return typeof scenario?.title === "string" ? scenario.title : null;
 	} catch {
 		return null;
-	}
-}
-
-/** Writes the files beside their folder, then moves them in: nothing half-written is ever seen under its name. Throws CouldNotFinish. */
-export function writeFolder(
-	folder: string,
-	files: Readonly<Record<string, string>>,
-): void {
-	const target = resolve(folder);
-	const beside = `${target}.partial-${process.pid}`;
-	try {
-		mkdirSync(dirname(target), { recursive: true });
-		rmSync(beside, { recursive: true, force: true });
-		mkdirSync(beside);
-		for (const [name, text] of Object.entries(files))
-			writeFileSync(join(beside, name), text);
-		if (existsSync(target))
-			for (const name of Object.keys(files))
-				renameSync(join(beside, name), join(target, name));
-		else renameSync(beside, target);
-	} catch (error) {
-		throw new CouldNotFinish(
-			`the report could not be written to ${folder}: ${reasonOf(error)}`,
-		);
-	} finally {
-		rmSync(beside, { recursive: true, force: true });
 	}
 }

@@ -46,6 +46,9 @@ export function timeToLevel(to: number, d: Draining, limit: number): number {
 		const time = fall > 0 ? (d.level - to) / fall : Number.POSITIVE_INFINITY;
 		return time <= limit ? time : Number.POSITIVE_INFINITY;
 	}
+	// Not even the deepest suction of the span could take enough away.
+	if (d.conductance * Math.max(d.from, d.towards) * limit < d.level - to)
+		return Number.POSITIVE_INFINITY;
 	const excess = (t: number) => levelAfter(t, d) - to;
 	const slope = (t: number) =>
 		d.inflow - d.conductance * depthAfter(t, d.from, d.towards, d.tau);

@@ -55,9 +55,16 @@ export function mixLinear(
 				? logSeries(grown)
 				: ln(levelEnd / level) / grown;
 	const scaled = (minutes * log) / level;
-	const integral =
-		settled * minutes + gap * minutes * log * meanExp(-out * scaled);
-	return answer(settled + gap * exp(-inflow * scaled), integral);
+	const left = decay(inflow * scaled);
+	// At a held level what flows out is what flows in, and one exponential serves both.
+	const mean =
+		out === inflow && scaled * out > 0.02
+			? (1 - left) / (out * scaled)
+			: meanExp(-out * scaled);
+	return answer(
+		settled + gap * left,
+		settled * minutes + gap * minutes * log * mean,
+	);
 }
 
 /** ln(1 + g)/g for small g; error below 1e-18 at 1e-3. */
@@ -102,7 +109,7 @@ export function mixDraining(
 	const ratio = Math.max(d.level, levelEnd) / least;
 	const flushed = Math.min(1, (d.inflow * minutes) / least);
 	const panels = Math.ceil(
-		Math.max(minutes / d.tau, ln(ratio) / 0.336, 0.5) * (1 + 4 * flushed),
+		Math.max(minutes / d.tau, ln(ratio) / 0.336, 0.5) * (1 + 16 * flushed),
 	);
 	const wide = minutes / panels;
 	const flow = d.inflow * wide;

@@ -104,7 +104,7 @@ function cycleWords(
 const drainLook = (drain: Phase | undefined, clock: Clock): string =>
 	drain === undefined
 		? "foam draws down again"
-		: `foam drawn down by ${timeOfDay(Math.ceil(drain.endMin), clock)}`;
+		: `drawn down by ${timeOfDay(Math.ceil(drain.endMin), clock)}`;
 
 /** What the source gave during a fill, read from the curve. */
 function levelChange(day: DressingDay, fill: Phase): number {

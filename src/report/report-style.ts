@@ -47,12 +47,14 @@ figure svg{display:block;width:100%;min-width:54rem;height:auto}
 figcaption{font-size:.9rem;margin-top:.35rem;max-width:110ch}
 .line figcaption{margin-bottom:0}
 .clock table{min-width:27rem}
-.clock td{min-width:8rem}
+.clock td:nth-child(2){min-width:10.5rem}
+.clock td:last-child{min-width:9rem}
 .totals table{min-width:40rem}
 .totals tbody th{min-width:12rem}
 .alarms table{min-width:30rem;margin-top:1.25rem}
 .sources .number{white-space:normal;overflow-wrap:anywhere;min-width:6rem}
 .sources table{min-width:52rem}
+.overview{margin-top:1.5rem}
 .overview ul{list-style:none;margin:0;padding:0}
 .overview li{display:flex;flex-wrap:wrap;gap:.35rem 1.25rem;align-items:center;padding:.6rem 0;border-bottom:1px solid var(--sw-rule)}
 .overview svg{flex:none;width:15rem;max-width:100%;height:24px}
@@ -72,7 +74,7 @@ body>footer{margin-top:2.5rem;padding-top:1rem;padding-bottom:3rem;border-top:2p
 .clock thead{position:absolute;left:-999rem}
 .clock caption,.clock tbody{display:block}
 .clock tr{display:grid;grid-template-columns:4.2rem 1fr max-content;gap:0 .5rem;padding:.4rem 0;border-bottom:1px solid var(--sw-rule)}
-.clock th,.clock td{border:0;padding:0;min-width:0}
+.clock th,.clock td,.clock td:nth-child(2){border:0;padding:0;min-width:0}
 .clock tbody th{white-space:normal}
 .clock td:last-child{grid-column:2/4;color:var(--sw-muted)}
 }
@@ -85,9 +87,9 @@ body>header,main,body>footer{max-width:none;padding:0}
 h1{font-size:15pt;margin-bottom:1mm}h2{font-size:12pt;margin-bottom:.5mm}h3{font-size:10pt;margin-bottom:1mm}
 p{max-width:none;margin-bottom:1mm}
 .answers ul,ul.plain,caption,figcaption,body>header p,.sheet>p{max-width:none}
-.pair{display:grid;grid-template-columns:minmax(0,7fr) minmax(0,10fr);gap:0 6mm;margin-top:2.5mm}.pair section+section{margin-top:0}
-.clock th,.clock td{padding-right:2.5mm}
-.clock table,.clock td,.totals table,.totals tbody th,.alarms table,.sources table{min-width:0}
+.pair{display:grid;grid-template-columns:minmax(0,6fr) minmax(0,10fr);gap:0 6mm;margin-top:2.5mm}.pair section+section{margin-top:0}
+.clock th,.clock td{padding-right:2.5mm}.clock td:nth-child(2){min-width:31mm}
+.clock table,.clock td:last-child,.totals table,.totals tbody th,.alarms table,.sources table{min-width:0}
 .sources .number{min-width:16mm}.sources td,.sources th{font-size:7.6pt}
 .alarms table{margin-top:3mm}
 .answers li{padding:.5mm 0}

@@ -267,9 +267,9 @@ export class Seal {
 		);
 	}
 
-	/** By Gauss–Legendre panels of at most a quarter of a minute (at most 400): the exponent has corners where the level passes capacity. */
+	/** By Gauss–Legendre panels of at most two minutes (400 at the most). */
 	#overIntegral(from: number, to: number, liquid: LevelOver): number {
-		const panels = Math.min(400, Math.max(1, Math.ceil((to - from) * 4)));
+		const panels = Math.min(400, Math.max(1, Math.ceil((to - from) / 2)));
 		const wide = (to - from) / panels;
 		let sum = 0;
 		for (let i = 0; i < panels; i++) {

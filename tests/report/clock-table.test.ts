@@ -34,7 +34,7 @@ test("each fill has its time, its volume, its drain and what to look at", () => 
 		time: "09:00",
 		what: "Fill; drains at 09:06",
 		volume: "50 mL in",
-		look: "first fill: no pooling under the drape, edges dry; foam drawn down by 09:07",
+		look: "first fill: no pooling under the drape, edges dry; drawn down by 09:07",
 	});
 });
 
