@@ -67,8 +67,8 @@ export const checkJsonSchema = {
 				// A file is sound where it has no problem, and only there.
 				if: { properties: { sound: { const: true } } },
 				// biome-ignore lint/suspicious/noThenProperty: a keyword of JSON Schema
-				then: { properties: { problems: { maxItems: 0 } } },
-				else: { properties: { problems: { minItems: 1 } } },
+				then: { properties: { problems: { type: "array", maxItems: 0 } } },
+				else: { properties: { problems: { type: "array", minItems: 1 } } },
 			},
 		},
 	},

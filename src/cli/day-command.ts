@@ -45,9 +45,14 @@ export async function day(
 		file === undefined ? null : readScenario(file, overrides, problems);
 	const folder =
 		typed.out ?? (typed.json === true ? null : join("out", nameOf(file ?? "")));
-	if (folder !== null && scenario !== null)
+	if (folder !== null)
 		await uninterrupted(() =>
-			checkFolder(folder, scenario.title, typed.force === true, problems),
+			checkFolder(
+				folder,
+				scenario?.title ?? null,
+				typed.force === true,
+				problems,
+			),
 		);
 	if (scenario === null || problems.length > 0)
 		throw new UnusableInput(problems);

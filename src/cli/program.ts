@@ -82,6 +82,9 @@ function declare(
 		.version(version(), "--version", "print the version")
 		.helpOption("-h, --help", "print this help")
 		.helpCommand(false)
+		.configureHelp({
+			subcommandTerm: (command) => `${command.name()} ${command.usage()}`,
+		})
 		.addHelpText(
 			"after",
 			`${caution}\n\nExamples:\n  slackwater check scenarios/*.yaml\n  slackwater day scenarios/thigh-short-dwell.yaml --out out/thigh`,

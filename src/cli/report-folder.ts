@@ -1,5 +1,6 @@
 import {
 	existsSync,
+	lstatSync,
 	mkdtempSync,
 	readdirSync,
 	readFileSync,
@@ -13,11 +14,12 @@ import { fileName, quoted } from "./quoted.ts";
 
 /**
  * Adds to `problems` what keeps a report of `title` from being written to `folder`: a file in its place, another scenario's
- * report, foreign files, a place where nothing can be written. Throws CouldNotFinish where the disk is full already.
+ * report, foreign files, a place where nothing can be written. Where `title` is null the scenario could not be read, and
+ * whose report is there does not matter yet. Throws CouldNotFinish where the disk is full already.
  */
 export function checkFolder(
 	folder: string,
-	title: string,
+	title: string | null,
 	force: boolean,
 	problems: Problem[],
 ): void {
@@ -31,14 +33,15 @@ export function checkFolder(
 		return;
 	}
 	try {
-		if (existsSync(folder)) {
-			if (!statSync(folder).isDirectory()) {
-				refuse(`${shown}, which is a file`);
-				return;
-			}
+		const status = statSync(folder, { throwIfNoEntry: false });
+		if (status === undefined && lstatSync(folder, { throwIfNoEntry: false }))
+			refuse(`${shown}, which is a link to nothing`);
+		else if (status?.isDirectory() === false)
+			refuse(`${shown}, which is a file`);
+		else if (status !== undefined) {
 			const names = readdirSync(folder).filter((name) => !name.startsWith("."));
 			const there = titleOf(folder);
-			if (names.length === 0 || force || there === title) {
+			if (names.length === 0 || force || title === null || there === title) {
 				// Nothing of another's would be lost.
 			} else if (there === null)
 				refuse(

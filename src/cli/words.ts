@@ -64,7 +64,9 @@ function readOptionWords(
 	problems: Problem[],
 ): string[] {
 	const known = (flag: string | undefined) =>
-		options.find(({ long, short }) => long === flag || short === flag);
+		flag === undefined
+			? undefined
+			: options.find(({ long, short }) => long === flag || short === flag);
 	const help = ["--help", "-h"];
 	const kept: string[] = [];
 	for (let at = 0; at < words.length; at++) {

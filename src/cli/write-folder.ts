@@ -16,11 +16,11 @@ export function writeFolder(
 	files: Readonly<Record<string, string>>,
 ): void {
 	const target = resolve(folder);
-	const mark = `.partial-${randomBytes(6).toString("hex")}`;
 	// Inside a folder that is there, so that both are on one disk; else beside it, so that the folder appears whole.
-	const partial = existsSync(target) ? join(target, mark) : `${target}${mark}`;
+	const near = existsSync(target) ? target : dirname(target);
+	const partial = join(near, `.partial-${randomBytes(6).toString("hex")}`);
 	try {
-		mkdirSync(dirname(partial), { recursive: true });
+		mkdirSync(near, { recursive: true });
 		mkdirSync(partial);
 		for (const [name, text] of Object.entries(files))
 			writeFileSync(join(partial, name), text, { flush: true });

@@ -50,9 +50,10 @@ export class Air {
 
 	/** Depth `minutes` after the anchor, mmHg. */
 	depthAfter(minutes: number): number {
-		return this.tau === Number.POSITIVE_INFINITY
-			? this.depth
-			: depthAfter(minutes, this.depth, this.towards, this.tau);
+		if (this.tau === Number.POSITIVE_INFINITY) return this.depth;
+		const depth = depthAfter(minutes, this.depth, this.towards, this.tau);
+		// The time of a crossing is rounded, and a quick pump moves in that hair of a minute.
+		return Math.min(depth, this.setDepth);
 	}
 
 	/** Compares the flags afresh after a jump. */

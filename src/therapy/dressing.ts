@@ -407,6 +407,10 @@ export class DressingProcess implements Watched {
 		return this.liquid.sourceAfter(at - this.#anchor);
 	}
 
+	get canisterSize(): number {
+		return this.#spec.canisterMl;
+	}
+
 	get capacity(): number {
 		return this.liquid.capacity;
 	}

@@ -30,6 +30,11 @@ export class TherapyDay {
 		);
 	}
 
+	/** The clock: the horizon once a run is over. */
+	get now(): number {
+		return this.#sim.now;
+	}
+
 	/** Runs one replication over [0, horizon). Returns the number of events executed. */
 	run(
 		replication: number,

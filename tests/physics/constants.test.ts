@@ -108,7 +108,11 @@ describe("the constants", () => {
 
 	test("keep shares and chances within 0…1", () => {
 		for (const name of constantNames)
-			if (/^(turn|transfer)\.(held|wet|between)$|^clump|Share$|Above$|^pump\.(gentle|standard|brisk)$|^depth\.low$|^notice|^exudate\.corr/.test(name))
+			if (
+				/^(turn|transfer)\.(held|wet|between)$|^clump|Share$|Above$|^pump\.(gentle|standard|brisk)$|^depth\.low$|^notice|^exudate\.corr/.test(
+					name,
+				)
+			)
 				if (constantFacts[name].unit === "")
 					expect(constantFacts[name].value, name).toBeLessThanOrEqual(1);
 	});
@@ -139,7 +143,16 @@ describe("the constants", () => {
 	});
 
 	test("times are in minutes, hours or days, depths in mmHg, volumes in mL or L", () => {
-		const kinds = ["min", "mmHg", "mL", "/d", "mL/min", "L/min/mmHg", "", "mL/min/(L/min/mmHg)"];
+		const kinds = [
+			"min",
+			"mmHg",
+			"mL",
+			"/d",
+			"mL/min",
+			"L/min/mmHg",
+			"",
+			"mL/min/(L/min/mmHg)",
+		];
 		for (const [name, { unit }] of facts)
 			expect(
 				kinds.some((kind) => sameDimension(kind, unit)),

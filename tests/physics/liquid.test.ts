@@ -83,7 +83,7 @@ function scanned(d: Draining, to: number, limit: number, points: number) {
 
 /** A crossing that was found is one, is the first one, and agrees with the scan. */
 function expectFirst(d: Draining, to: number, limit: number, time: number) {
-	const seen = scanned(d, to, limit, 5000);
+	const seen = scanned(d, to, limit, 2000);
 	if (time === never) {
 		expect(seen).toBeNull();
 		return;

@@ -1,0 +1,87 @@
+import { JSDOM } from "jsdom";
+import { describe, expect, test } from "vitest";
+import { traceDay } from "../../src/analysis/trace-day.ts";
+import { reportHtml } from "../../src/report/index.ts";
+import { callsNurse, conditions, priorityOf } from "../../src/therapy/index.ts";
+import { troubledDay } from "../charts/fixture.ts";
+import { reference } from "../therapy/example.ts";
+
+/** IEC 60601-1-8 knows three priorities, highest first (from memory; the standard has no open page). */
+const categories = ["high", "medium", "low"];
+
+describe("alarm priorities after IEC 60601-1-8", () => {
+	test.each(conditions)(
+		"'%s' is of a category of the standard",
+		(condition) => {
+			expect(categories).toContain(priorityOf(condition));
+		},
+	);
+
+	test("large output alone is high, the rest are medium, none is low", () => {
+		// the model's own choice (common practice, no source): a large sudden output needs a clinician now
+		const by = (priority: string) =>
+			conditions.filter((condition) => priorityOf(condition) === priority);
+		expect(by("high")).toEqual(["large-output"]);
+		expect(by("medium").length).toBe(conditions.length - 1);
+	});
+
+	test("each alarm of a day carries the priority of its condition, whatever else stands", () => {
+		// cl. 6.3.2.2: one visual signal shows the priority of the highest-priority alarm condition that stands,
+		// standards.har-el.com, 60601-1-8, 6.3.2 visual generation (read): it must be told for each
+		const { alarms } = traceDay({
+			...reference,
+			happenings: [
+				{ atMin: 30, dressing: "thigh", what: "breach", size: 0.03 },
+				{
+					atMin: 31,
+					dressing: "thigh",
+					what: "bleed",
+					volumeMl: 250,
+					forMin: 3,
+				},
+			],
+		}).dressings[0];
+		const standing = alarms.filter(
+			(alarm) => alarm.startMin <= 34 && alarm.endMin > 34,
+		);
+		expect(standing.map((alarm) => alarm.condition).toSorted()).toEqual([
+			"large-output",
+			"seal-leak",
+		]);
+		for (const alarm of alarms)
+			expect(alarm.priority).toBe(priorityOf(alarm.condition));
+		expect(standing.map((alarm) => alarm.priority).toSorted()).toEqual([
+			"high",
+			"medium",
+		]);
+	});
+
+	test("what calls a nurse has a cause that a nurse can mend", () => {
+		// two symptoms call nobody: their causes do (the model's own)
+		expect(conditions.filter((condition) => !callsNurse(condition))).toEqual([
+			"suction-absent",
+			"large-output",
+		]);
+	});
+});
+
+test("a report flashes nothing: it must not be taken for an alarm light", () => {
+	// An indicator light flashes at 1.4–2.8 Hz (high; a project's compliance table, quoted; IEC 60073 has the same as its
+	// normal flash: IEEE P1621 draft of 15 December 2002, 4.4.2–3, quoted), or at 0.4–0.8 Hz (medium; from memory).
+	const high = { low: 1.4, high: 2.8 };
+	const medium = { low: 0.4, high: 0.8 };
+	expect(medium.high).toBeLessThan(high.low);
+	const html = reportHtml(troubledDay(), new JSDOM("").window.document);
+	const { document } = new JSDOM(html).window;
+	expect(
+		document.querySelectorAll("animate, animateTransform, set, marquee, blink")
+			.length,
+	).toBe(0);
+	const styles = [...document.querySelectorAll("style")]
+		.map((style) => style.textContent ?? "")
+		.join("\n");
+	expect(styles.length).toBeGreaterThan(0);
+	expect(styles).not.toMatch(
+		/@keyframes|animation(-name)?\s*:|text-decoration:[^;]*blink/u,
+	);
+});
