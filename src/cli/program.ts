@@ -14,7 +14,7 @@ Exit status:
   0    done
   1    it could not finish: a full disk, a fault of the program
   2    the input, an option or --out is unusable; every problem is listed, nothing is written
-  130  interrupted (Ctrl-C); an earlier report stays as it was, no part of a new one is left`;
+  130  interrupted (Ctrl-C); no half-written report is left`;
 
 /** Runs the program on the words of a command line and returns its exit status. */
 export async function run(words: readonly string[]): Promise<ExitStatus> {

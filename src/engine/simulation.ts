@@ -53,9 +53,12 @@ export class Simulation {
 
 	/**
 	 * Executes every event of the half-open span up to `end`, then sets the clock to `end`.
-	 * Throws RangeError where a million events follow each other at one instant: time would never move on.
+	 * Throws RangeError for an end before now, and where a million events follow each other at one instant:
+	 * time would never move on.
 	 */
 	run(end: number): void {
+		if (end < this.now)
+			throw new RangeError(`the end ${end} lies before ${this.now}`);
 		const calendar = this.#calendar;
 		let atOnce = 0;
 		for (

@@ -10,12 +10,6 @@ import ln from "@stdlib/math-base-special-ln";
  * towards p∞ with the time constant τ: p(t) = p∞ + (p0 − p∞)·e^(−t/τ). With C = 0 and pmax = Patm this is the
  * pump-down t = (V/S)·ln(P0/P1) of vacuum practice.
  */
-export interface Approach {
-	/** Depth towards which it runs, mmHg. */
-	readonly towards: number;
-	/** Time constant, min; Infinity where nothing moves. */
-	readonly tau: number;
-}
 
 /** p∞ = S/(S/pmax + C), mmHg. `flow` L/min at no suction, `maxDepth` mmHg, `leak` L/min/mmHg. */
 export function asymptote(
@@ -56,7 +50,7 @@ export function timeToDepth(
 ): number {
 	if (to === from) return 0;
 	const ratio = (towards - from) / (towards - to);
-	return ratio > 1 ? tau * ln(ratio) : Number.POSITIVE_INFINITY;
+	return ratio >= 1 ? tau * ln(ratio) : Number.POSITIVE_INFINITY;
 }
 
 /** ∫p dt over `minutes` of an approach: p∞·t + (p0 − p∞)·τ·(1 − e^(−t/τ)), mmHg·min. */

@@ -160,9 +160,6 @@ test("without --out the report goes to out/NAME", async () => {
 	expect(Object.keys(filesOf(join(cwd, "out", "scripted-failures")))).toEqual(
 		reportNames,
 	);
-	expect(Object.keys(filesOf(join(cwd, "out", "scripted-failures")))).toEqual(
-		reportNames,
-	);
 });
 
 test("of a file called ...yaml the report goes to a folder under out all the same", async () => {

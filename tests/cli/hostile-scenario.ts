@@ -3,11 +3,9 @@ import { stringify } from "yaml";
 /** Free texts that are hostile to whoever writes or reads them without care. */
 export const hostileTitle = `</script></style></title><img src=x onerror=alert(1)><svg onload=alert(2)> ]]> "&' \u200f`;
 export const hostileIds = [
-	"../../etc",
+	"../../etc\u200f",
 	`=HYPERLINK("x","y")`,
 	`"><b id=x onclick='alert(3)'>`,
-	"\u200fid\u200e",
-	"@SUM(A1:A9)",
 ];
 
 /** A sound scenario whose every free text is hostile. */
@@ -19,7 +17,7 @@ export const hostileScenario = stringify({
 	solution: { name: "+<i>saline</i>" },
 	dressings: hostileIds.map((id) => ({
 		id,
-		patient: "-1+<u>bed</u>",
+		patient: "@SUM(A1)<u>bed</u>",
 		wound: { tissue: "soft-tissue", exudate: "160 mL/d" },
 		foam: [{ area: "240 cm2", thickness: "1 cm" }],
 		regimen: {

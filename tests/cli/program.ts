@@ -108,10 +108,16 @@ export async function here(...words: string[]): Promise<Ran> {
 	}
 }
 
+const folders: string[] = [];
+afterAll(() => {
+	for (const folder of folders)
+		rmSync(folder, { recursive: true, force: true });
+});
+
 /** A temporary folder that goes when the tests of the file are done. */
 export function temporary(): string {
 	const folder = mkdtempSync(join(tmpdir(), "slackwater-test-"));
-	afterAll(() => rmSync(folder, { recursive: true, force: true }));
+	folders.push(folder);
 	return folder;
 }
 

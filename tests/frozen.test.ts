@@ -1,0 +1,49 @@
+import { readdirSync, readFileSync } from "node:fs";
+import { JSDOM } from "jsdom";
+import { describe, expect, test } from "vitest";
+import {
+	blockCount,
+	dayResult,
+	ProjectionGathering,
+	runBlocks,
+	traceDay,
+} from "../src/analysis/index.ts";
+import { version } from "../src/cli/version.ts";
+import { dayJson, daySvg, dayTables, reportHtml } from "../src/report/index.ts";
+import { readScenario } from "../src/scenario/index.ts";
+
+const read = (file: string) => readScenario(readFileSync(file, "utf8"));
+const files = readdirSync("scenarios").filter((name) => name.endsWith(".yaml"));
+
+describe("what is frozen", () => {
+	test("the trace of every scenario, event by event", async () => {
+		const lines = files.map((name) => {
+			const { events, hash } = traceDay(read(`scenarios/${name}`)).trace;
+			return `${name} ${events} ${hash}`;
+		});
+		await expect(`${lines.join("\n")}\n`).toMatchFileSnapshot(
+			"frozen/traces.txt",
+		);
+	});
+	test("the demo in reports/ is what this version writes (npm start renews it)", () => {
+		const scenario = read("scenarios/thigh-short-dwell.yaml");
+		const gathering = new ProjectionGathering(scenario);
+		gathering.add(runBlocks(scenario, 0, blockCount(scenario)));
+		const result = dayResult(scenario, gathering, version());
+		const { document } = new JSDOM(
+			"<!doctype html><html lang='en'><head></head><body></body></html>",
+		).window;
+		const written: Record<string, string> = {
+			"day.json": dayJson(result),
+			"day.svg": daySvg(result, document),
+			"report.html": reportHtml(result, document),
+			...dayTables(result),
+		};
+		for (const [name, text] of Object.entries(written)) {
+			const kept = readFileSync(`reports/thigh-short-dwell/${name}`, "utf8");
+			expect(kept === text, `reports/thigh-short-dwell/${name} is stale`).toBe(
+				true,
+			);
+		}
+	});
+});
