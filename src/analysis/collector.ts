@@ -162,7 +162,7 @@ export class Collector implements Observer {
 				addTo(sums.alarms[index][i], dressing.alarmCount[i]);
 			});
 			if (
-				process.offMin > constants["off.caution"] &&
+				process.off.minutes > constants["off.caution"] &&
 				mostWithin(dressing.spells, 1440) > constants["off.caution"]
 			)
 				dressing.offTooLong++;

@@ -59,10 +59,10 @@ export function needsOf(item: SupplyItem, day: TherapyDay): number {
 		const process = day.processes[index];
 		switch (item.kind) {
 			case "canister":
-				sum += 1 + process.canisterChanges;
+				sum += 1 + process.canister.changes;
 				break;
 			case "source":
-				sum += 1 + process.sourceChanges;
+				sum += 1 + process.source.changes;
 				break;
 			case "line":
 				sum += 1;

@@ -111,10 +111,10 @@ function script(happening: Happening, process: DressingProcess, at: At): void {
 			scripted(() => process.kink("suction"));
 			break;
 		case "canister-change":
-			scripted(() => process.changeCanisterAsAtRound("scripted"));
+			scripted(() => process.canister.changeAsAtRound("scripted"));
 			break;
 		case "source-change":
-			scripted(() => process.renewSourceAsAtRound("scripted"));
+			scripted(() => process.source.renewAsAtRound("scripted"));
 			break;
 		case "dressing-change":
 			scripted(() => process.changeDressing());
@@ -123,7 +123,7 @@ function script(happening: Happening, process: DressingProcess, at: At): void {
 			scripted(() => process.breach(happening.size));
 			break;
 		case "clog":
-			scripted(() => process.clog(happening.share));
+			scripted(() => process.port.add(happening.share));
 			break;
 		case "off":
 			scripted(() => process.switchOff(true));

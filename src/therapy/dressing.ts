@@ -1,8 +1,6 @@
-import exp from "@stdlib/math-base-special-exp";
 import {
 	type EventId,
 	exponential,
-	gamma2,
 	type Resource,
 	type Simulation,
 	Stream,
@@ -11,24 +9,22 @@ import { type Constants, weeping } from "../physics/index.ts";
 import type { Dressing, Regimen, Scenario } from "../scenario/index.ts";
 import { Air } from "./air-state.ts";
 import { Alarms, type Watched } from "./alarms.ts";
+import { Canister } from "./canister.ts";
+import { Clogging } from "./clogging.ts";
 import { type Condition, conditions, type Ending } from "./conditions.ts";
 import { Exudate } from "./exudate.ts";
 import { Liquid } from "./liquid-state.ts";
 import { never } from "./never.ts";
-import type {
-	CanisterReason,
-	Observer,
-	PauseReason,
-	Phase,
-	SourceReason,
-} from "./observer.ts";
+import type { Observer, PauseReason, Phase } from "./observer.ts";
+import { OffSuction } from "./off-suction.ts";
 import { order } from "./order.ts";
 import { OutputWindow } from "./output-window.ts";
+import type { Whole } from "./part.ts";
 import { type Purpose, purposeNumber, purposes } from "./purposes.ts";
+import { same } from "./same.ts";
 import { Seal } from "./seal.ts";
+import { Source } from "./source.ts";
 
-/** Volumes that should be equal are equal within this, mL. */
-const same = 1e-9;
 const pauseReasons: readonly PauseReason[] = [
 	"off",
 	"canister",
@@ -47,33 +43,30 @@ export type Move = "turn" | "transfer";
  * because the phases share that one state; the parts with a life of their own (air, liquid, seal, alarms, exudate,
  * output) stand in files of theirs.
  */
-export class DressingProcess implements Watched {
+export class DressingProcess implements Watched, Whole {
 	readonly id: string;
 	readonly air: Air;
 	readonly liquid: Liquid;
 	readonly alarms: Alarms;
+	readonly canister: Canister;
+	readonly source: Source;
+	readonly port: Clogging;
+	readonly off: OffSuction;
 	phase: Phase = "suction";
 	regimen: Regimen;
-	/** Share of the port that debris closes; 1 or more: closed. */
-	debris = 0;
 	lineKinked = false;
 	fillKinked = false;
 	fills = 0;
 	washes = 0;
 	breaches = 0;
-	canisterChanges = 0;
-	sourceChanges = 0;
 	dressingChanges = 0;
 	portsReplaced = 0;
-	solutionWasted = 0;
-	offMin = 0;
-	offWetMin = 0;
 	wetMin = 0;
 	observer: Observer;
-	readonly #sim: Simulation;
-	readonly #k: Constants;
+	readonly sim: Simulation;
+	readonly constants: Constants;
 	readonly #spec: Dressing;
-	readonly #index: number;
+	readonly index: number;
 	readonly #horizon: number;
 	readonly #chance: boolean;
 	/** Every how many minutes of age the dressing is changed; null: not by age. */
@@ -82,7 +75,6 @@ export class DressingProcess implements Watched {
 	readonly #exudate: Exudate;
 	readonly #output: OutputWindow;
 	readonly #mayBurst: boolean;
-	readonly #slough: number;
 	readonly #streams: { readonly [P in Purpose]: Stream };
 
 	/** Time of the anchor from which the closed forms run. */
@@ -97,17 +89,9 @@ export class DressingProcess implements Watched {
 	#dwellSince = 0;
 	/** A fill or dwell takes longer than it should. */
 	#overdue = false;
-	#offSince = never;
-	#offWet = false;
 	#drainLimit = 0;
 	#drainCounted = 0;
 	#drainSince = never;
-	/** 0 below the notice, 1 noted, 2 at capacity. */
-	#canisterMark = 0;
-	#sourceNoted = false;
-	#hungSince = 0;
-	#renewAfterFill = false;
-	#debrisSince = 0;
 	#offCount = 0;
 	readonly #pausedSince: Record<PauseReason, number> = {
 		off: never,
@@ -116,14 +100,10 @@ export class DressingProcess implements Watched {
 		port: never,
 	};
 	#pauses = 0;
-	#roundReason: CanisterReason = "round";
 
 	readonly #eAir: EventId;
 	readonly #eLevel: EventId;
-	readonly #eCanister: EventId;
 	readonly #eFillEnd: EventId;
-	readonly #eSourceOut: EventId;
-	readonly #eSourceLow: EventId;
 	readonly #eDwellEnd: EventId;
 	readonly #eFillStart: EventId;
 	readonly #eOverdue: EventId;
@@ -131,12 +111,9 @@ export class DressingProcess implements Watched {
 	readonly #eTakeover: EventId;
 	readonly #eChangeEnd: EventId;
 	readonly #eChangeDue: EventId;
-	readonly #eRoundDone: EventId;
-	readonly #eExpiry: EventId;
 	readonly #eBlock: EventId;
 	readonly #eBurst: EventId;
 	readonly #eKink: EventId;
-	readonly #eDebris: EventId;
 	readonly #eSealDry: EventId;
 	readonly #eSealWet: EventId;
 	readonly #eOutput: EventId;
@@ -152,10 +129,10 @@ export class DressingProcess implements Watched {
 	) {
 		const spec = scenario.dressings[index];
 		const k = scenario.constants;
-		this.#sim = sim;
-		this.#k = k;
+		this.sim = sim;
+		this.constants = k;
 		this.#spec = spec;
-		this.#index = index;
+		this.index = index;
 		this.id = spec.id;
 		this.#horizon = scenario.horizonMin;
 		this.#chance = scenario.chance;
@@ -164,7 +141,6 @@ export class DressingProcess implements Watched {
 			change !== null && "everyMin" in change ? change.everyMin : null;
 		this.observer = observer;
 		this.regimen = spec.regimens[0];
-		this.#slough = k[`slough.${spec.slough}`];
 		const stream = (purpose: Purpose) =>
 			new Stream(
 				scenario.seed,
@@ -214,8 +190,16 @@ export class DressingProcess implements Watched {
 			this,
 			() => this.observer,
 		);
-		const event = (name: string, priority: number, action: () => void) =>
-			sim.event(`${spec.id}: ${name}`, priority, action);
+		const event = this.event.bind(this);
+		this.canister = new Canister(this, spec.canisterMl);
+		this.source = new Source(this, spec.sourceMl);
+		this.off = new OffSuction(this);
+		this.port = new Clogging(
+			this,
+			k[`slough.${spec.slough}`],
+			streams["debris.drain"],
+			streams["debris.clump"],
+		);
 		this.#eAir = event("depth passes a threshold", order.boundary, () =>
 			this.#airPasses(),
 		);
@@ -224,16 +208,7 @@ export class DressingProcess implements Watched {
 			order.boundary,
 			() => this.#levelReached(),
 		);
-		this.#eCanister = event("canister reaches a mark", order.boundary, () =>
-			this.#canisterReaches(),
-		);
 		this.#eFillEnd = event("fill ends", order.boundary, () => this.#fillEnds());
-		this.#eSourceOut = event("source runs out", order.boundary, () =>
-			this.#sourceRunsOut(),
-		);
-		this.#eSourceLow = event("source below one fill", order.observer, () =>
-			this.#noteSourceLow(),
-		);
 		this.#eDwellEnd = event("dwell ends", order.boundary, () =>
 			this.#dwellEnds(),
 		);
@@ -255,20 +230,11 @@ export class DressingProcess implements Watched {
 		this.#eChangeDue = event("dressing change is due", order.scripted, () =>
 			this.changeDressing(),
 		);
-		this.#eRoundDone = event("canister changed at a round", order.repair, () =>
-			this.changeCanister(this.#roundReason),
-		);
-		this.#eExpiry = event("source has hung long enough", order.expiry, () =>
-			this.#sourceExpires(),
-		);
 		this.#eBlock = event("exudate block", order.exudateBlock, () =>
 			this.#nextBlock(),
 		);
 		this.#eBurst = event("burst of outflow", order.burst, () => this.#burst());
 		this.#eKink = event("kink", order.kink, () => this.#kinks());
-		this.#eDebris = event("debris of suction alone", order.debris, () =>
-			this.#gathersDebris(),
-		);
 		this.#eSealDry = event("seal breaks while dry", order.seal, () =>
 			this.#breaksDry(),
 		);
@@ -288,36 +254,24 @@ export class DressingProcess implements Watched {
 	/** Sets everything back for another replication and begins the therapy at time 0. */
 	reset(replication: number): void {
 		for (const purpose of purposes) this.#streams[purpose].reset(replication);
-		const k = this.#k;
+		const k = this.constants;
 		this.alarms.reset();
 		this.liquid.reset(this.#spec.sourceMl);
-		this.debris = 0;
 		this.lineKinked = false;
 		this.fillKinked = false;
 		this.fills = 0;
 		this.washes = 0;
 		this.breaches = 0;
-		this.canisterChanges = 0;
-		this.sourceChanges = 0;
 		this.dressingChanges = 0;
 		this.portsReplaced = 0;
-		this.solutionWasted = 0;
-		this.offMin = 0;
-		this.offWetMin = 0;
 		this.wetMin = 0;
 		this.#anchor = 0;
 		this.#pumpOn = false;
 		this.#regimenIndex = 0;
 		this.regimen = this.#spec.regimens[0];
 		this.#overdue = false;
-		this.#offSince = never;
 		this.#drainCounted = 0;
 		this.#drainSince = never;
-		this.#canisterMark = 0;
-		this.#sourceNoted = false;
-		this.#hungSince = 0;
-		this.#renewAfterFill = false;
-		this.#debrisSince = 0;
 		this.#offCount = 0;
 		this.#pauses = 0;
 		for (const reason of pauseReasons) this.#pausedSince[reason] = never;
@@ -330,29 +284,31 @@ export class DressingProcess implements Watched {
 		this.#exudate.reset();
 		this.liquid.exudateRate = this.#exudate.rate;
 		this.#output.reset(0, this.liquid.exudateRate, this.#mayBurst);
-		this.#at(this.#eOutput, this.#output.next());
+		this.at(this.#eOutput, this.#output.next());
 		const ageZero = -this.#spec.ageMin;
 		if (this.#chance) {
 			this.#seal.reset(ageZero);
-			this.#at(this.#eBlock, k["exudate.block"] * 60);
-			this.#at(
+			this.at(this.#eBlock, k["exudate.block"] * 60);
+			this.at(
 				this.#eKink,
 				(60 / k["kink.rate"]) * exponential(this.#streams["kink.times"]),
 			);
-			this.#at(this.#eDebris, k["debris.every"] * 60);
 		}
 		if (this.#exudate.spacing < Number.POSITIVE_INFINITY)
-			this.#at(this.#eBurst, this.#exudate.untilBurst(true));
-		this.#at(this.#eExpiry, k["source.hang"] * 60);
+			this.at(this.#eBurst, this.#exudate.untilBurst(true));
+		this.port.begin(this.#chance);
+		this.canister.reset();
+		this.source.reset();
+		this.off.reset();
 		if (this.#spec.regimens.length > 1)
-			this.#at(this.#eTakeover, this.#spec.regimens[1].fromMin);
+			this.at(this.#eTakeover, this.#spec.regimens[1].fromMin);
 		this.#setRegimen();
 		this.phase = "suction";
 		this.#phaseSince = 0;
 		this.#begin();
-		this.#lookAtSource();
+		this.source.look();
 		if (this.#changeEvery !== null)
-			this.#at(
+			this.at(
 				this.#eChangeDue,
 				Math.max(0, this.#changeEvery - this.#spec.ageMin),
 			);
@@ -360,19 +316,14 @@ export class DressingProcess implements Watched {
 
 	/** Books the last span and closes what is open, at the horizon. */
 	finish(): void {
-		this.#settle();
+		this.settle();
 		if (this.phase === "fill" || this.phase === "dwell") this.#wetEnds();
-		this.#closeOff();
-		this.observer.phase(
-			this.#index,
-			this.phase,
-			this.#phaseSince,
-			this.#sim.now,
-		);
+		this.off.close();
+		this.observer.phase(this.index, this.phase, this.#phaseSince, this.sim.now);
 		for (const reason of pauseReasons) {
 			const since = this.#pausedSince[reason];
 			if (since >= 0)
-				this.observer.pause(this.#index, reason, since, this.#sim.now);
+				this.observer.pause(this.index, reason, since, this.sim.now);
 		}
 		this.alarms.close();
 	}
@@ -384,7 +335,7 @@ export class DressingProcess implements Watched {
 		this.#periodDone = begin === "fill" && fillMl > 0 ? suctionMin : 0;
 		this.#enterSuction();
 		this.#runPump(true);
-		this.#replan();
+		this.replan();
 	}
 
 	// ── time: settle, plan ─────────────────────────────────────────────────────────────────────────────────────────
@@ -405,10 +356,6 @@ export class DressingProcess implements Watched {
 
 	sourceAt(at: number): number {
 		return this.liquid.sourceAfter(at - this.#anchor);
-	}
-
-	get canisterSize(): number {
-		return this.#spec.canisterMl;
 	}
 
 	get capacity(): number {
@@ -437,20 +384,25 @@ export class DressingProcess implements Watched {
 
 	/** The suction path is open: line not kinked, port not closed. */
 	get isOpen(): boolean {
-		return !this.lineKinked && this.debris < 1;
+		return !this.lineKinked && this.port.debris < 1;
 	}
 
-	#at(event: EventId, time: number): void {
-		if (time < this.#horizon) this.#sim.schedule(event, time);
-		else this.#sim.cancel(event);
+	/** An event of this dressing. */
+	event(name: string, priority: number, action: () => void): EventId {
+		return this.sim.event(`${this.id}: ${name}`, priority, action);
+	}
+
+	at(event: EventId, time: number): void {
+		if (time < this.#horizon) this.sim.schedule(event, time);
+		else this.sim.cancel(event);
 	}
 
 	/** Books the span since the anchor and makes now the anchor. */
-	#settle(): void {
-		const now = this.#sim.now;
+	settle(): void {
+		const now = this.sim.now;
 		const minutes = now - this.#anchor;
 		if (minutes <= 0) return;
-		this.observer.span(this.#index, this, this.#anchor, now);
+		this.observer.span(this.index, this, this.#anchor, now);
 		if (this.#chance && this.isWet) this.#seal.passWet(now, this);
 		this.liquid.advance(minutes, this.air);
 		this.air.depth = this.air.depthAfter(minutes);
@@ -458,22 +410,22 @@ export class DressingProcess implements Watched {
 	}
 
 	/** Routes air and liquid from here on and asks for the next boundaries. */
-	#replan(): void {
-		const now = this.#sim.now;
+	replan(): void {
+		const now = this.sim.now;
 		const { air, liquid, phase } = this;
 		const drawing = this.#pumpOn && this.isOpen;
-		liquid.open = this.isOpen ? 1 - this.debris : 0;
+		liquid.open = this.isOpen ? 1 - this.port.debris : 0;
 		liquid.weepRate = weeping(
-			this.#k["weep.perLeak"],
+			this.constants["weep.perLeak"],
 			air.leak,
-			this.#k["leak.sound"],
+			this.constants["leak.sound"],
 		);
 		liquid.fillRate =
 			phase === "fill" &&
 			this.#offCount === 0 &&
 			!this.fillKinked &&
 			liquid.source > 0
-				? this.#k["fill.flow"]
+				? this.constants["fill.flow"]
 				: 0;
 		const vented =
 			phase === "fill" || phase === "dwell" || (phase === "drain" && !drawing);
@@ -485,24 +437,14 @@ export class DressingProcess implements Watched {
 			this.isOpen,
 			liquid.outflow === "held" ? liquid.balance : -1,
 		);
-		this.#at(this.#eAir, now + airMin);
+		this.at(this.#eAir, now + airMin);
 		const levelMin = liquid.timeToRetained(air, airMin);
-		this.#at(this.#eLevel, now + levelMin);
-		if (this.#canisterMark < 2)
-			this.#at(
-				this.#eCanister,
-				now +
-					liquid.timeToCanister(
-						this.#nextMark(),
-						air,
-						Math.min(airMin, levelMin),
-					),
-			);
+		this.at(this.#eLevel, now + levelMin);
+		this.canister.plan(Math.min(airMin, levelMin));
 		if (liquid.fillRate > 0) this.#planFlow(now);
 		else if (phase === "fill") {
-			this.#sim.cancel(this.#eFillEnd);
-			this.#sim.cancel(this.#eSourceOut);
-			this.#sim.cancel(this.#eSourceLow);
+			this.sim.cancel(this.#eFillEnd);
+			this.source.rest();
 		}
 		if (this.#chance && this.isWet)
 			this.#planWetHazard(now, Math.min(airMin, levelMin));
@@ -513,16 +455,8 @@ export class DressingProcess implements Watched {
 	#planFlow(now: number): void {
 		const { liquid } = this;
 		const lacking = this.regimen.fillMl - liquid.filled;
-		if (liquid.source < lacking - same) {
-			this.#sim.cancel(this.#eFillEnd);
-			this.#at(this.#eSourceOut, now + liquid.source / liquid.fillRate);
-		} else {
-			this.#sim.cancel(this.#eSourceOut);
-			this.#at(this.#eFillEnd, now + lacking / liquid.fillRate);
-		}
-		const above = liquid.source - this.regimen.fillMl;
-		if (!this.#sourceNoted && above < lacking - same)
-			this.#at(this.#eSourceLow, now + Math.max(0, above) / liquid.fillRate);
+		if (this.source.plan(lacking)) this.sim.cancel(this.#eFillEnd);
+		else this.at(this.#eFillEnd, now + lacking / liquid.fillRate);
 	}
 
 	/** Asks when the wet seal will break. The span looked at ends where the level passes capacity, and in any case after half an hour above it. */
@@ -537,18 +471,18 @@ export class DressingProcess implements Watched {
 		const highest =
 			over || liquid.outflow === "draining"
 				? liquid.level +
-					rise * (Math.min(ends, this.#sim.timeOf(this.#eFillEnd)) - now)
+					rise * (Math.min(ends, this.sim.timeOf(this.#eFillEnd)) - now)
 				: liquid.level;
-		this.#at(this.#eSealWet, this.#seal.planWet(now, ends, highest, this));
-		if (over || ends < now + spanMin) this.#at(this.#eCapacity, ends);
-		else if (this.#sim.isPending(this.#eCapacity))
-			this.#sim.cancel(this.#eCapacity);
+		this.at(this.#eSealWet, this.#seal.planWet(now, ends, highest, this));
+		if (over || ends < now + spanMin) this.at(this.#eCapacity, ends);
+		else if (this.sim.isPending(this.#eCapacity))
+			this.sim.cancel(this.#eCapacity);
 	}
 
 	/** Compares every alarm condition with how things stand, and the start of the next fill. */
 	#review(): void {
 		const { alarms, air } = this;
-		const k = this.#k;
+		const k = this.constants;
 		const drawing = this.#pumpOn && this.isOpen;
 		alarms.watch("leak", drawing && air.leaking, k["leak.delay"]);
 		alarms.watch("depth", drawing && air.low, k["depth.delay"]);
@@ -564,7 +498,7 @@ export class DressingProcess implements Watched {
 	}
 
 	#reviewDrain(counting: boolean): void {
-		const now = this.#sim.now;
+		const now = this.sim.now;
 		if (this.#drainSince >= 0 && !counting) {
 			this.#drainCounted += now - this.#drainSince;
 			this.#drainSince = never;
@@ -594,36 +528,19 @@ export class DressingProcess implements Watched {
 			case "suction":
 			case "drain":
 				off =
-					!this.#pumpOn || (this.air.low && this.#sim.now >= this.#graceEnds);
+					!this.#pumpOn || (this.air.low && this.sim.now >= this.#graceEnds);
 		}
 		const graced = this.#pumpOn && this.air.low && !off;
-		if (graced !== this.#sim.isPending(this.#eGrace)) {
-			if (graced) this.#at(this.#eGrace, this.#graceEnds);
-			else this.#sim.cancel(this.#eGrace);
+		if (graced !== this.sim.isPending(this.#eGrace)) {
+			if (graced) this.at(this.#eGrace, this.#graceEnds);
+			else this.sim.cancel(this.#eGrace);
 		}
-		if (off === this.#offSince >= 0) return;
-		if (off) {
-			this.#offSince = this.#sim.now;
-			this.#offWet = this.phase === "fill" || this.phase === "dwell";
-			if (this.phase !== "change")
-				this.alarms.watch("absent", true, this.#k["absent.limit"]);
-		} else this.#closeOff();
+		this.off.set(off);
 	}
 
 	/** When the first minutes after a pump start are over, in which a low depth does not count as off suction. */
 	get #graceEnds(): number {
-		return this.#pumpSince + this.#k["pump.drawdownLimit"];
-	}
-
-	#closeOff(): void {
-		if (this.#offSince < 0) return;
-		const now = this.#sim.now;
-		const minutes = now - this.#offSince;
-		this.offMin += minutes;
-		if (this.#offWet) this.offWetMin += minutes;
-		if (minutes > 0) this.observer.offSuction(this.#index, this.#offSince, now);
-		this.#offSince = never;
-		if (now < this.#horizon) this.alarms.end("suction-absent", "by-itself");
+		return this.#pumpSince + this.constants["pump.drawdownLimit"];
 	}
 
 	/** The next fill starts when the suction period is over, no alarm withholds it, the pump runs and the drain is finished. */
@@ -634,24 +551,24 @@ export class DressingProcess implements Watched {
 			this.#pumpOn &&
 			this.alarms.withholding === 0;
 		if (!ready) {
-			if (this.#sim.isPending(this.#eFillStart))
-				this.#sim.cancel(this.#eFillStart);
+			if (this.sim.isPending(this.#eFillStart))
+				this.sim.cancel(this.#eFillStart);
 			return;
 		}
 		const due = Math.max(
-			this.#sim.now,
+			this.sim.now,
 			this.#pumpSince + (this.regimen.suctionMin - this.#periodDone),
 		);
-		if (this.#sim.timeOf(this.#eFillStart) !== due)
-			this.#at(this.#eFillStart, due);
+		if (this.sim.timeOf(this.#eFillStart) !== due)
+			this.at(this.#eFillStart, due);
 	}
 
 	// ── phases ─────────────────────────────────────────────────────────────────────────────────────────────────────
 
 	#setPhase(phase: Phase): void {
-		const now = this.#sim.now;
+		const now = this.sim.now;
 		if (now > this.#phaseSince && phase !== this.phase)
-			this.observer.phase(this.#index, this.phase, this.#phaseSince, now);
+			this.observer.phase(this.index, this.phase, this.#phaseSince, now);
 		if (phase !== this.phase || now === this.#phaseSince)
 			this.#phaseSince = now;
 		this.phase = phase;
@@ -659,70 +576,73 @@ export class DressingProcess implements Watched {
 
 	#enterSuction(): void {
 		if (this.#chance)
-			this.#at(this.#eSealDry, this.#seal.beginDry(this.#sim.now));
+			this.at(this.#eSealDry, this.#seal.beginDry(this.sim.now));
 	}
 
 	#leaveSuction(): void {
 		if (!this.#chance) return;
-		this.#seal.endDry(this.#sim.now);
-		this.#sim.cancel(this.#eSealDry);
+		this.#seal.endDry(this.sim.now);
+		this.sim.cancel(this.#eSealDry);
 	}
 
 	#leaveWet(): void {
 		if (!this.#chance) return;
-		this.#seal.endWet(this.#sim.now, this);
-		this.#sim.cancel(this.#eSealWet);
-		this.#sim.cancel(this.#eCapacity);
+		this.#seal.endWet(this.sim.now, this);
+		this.sim.cancel(this.#eSealWet);
+		this.sim.cancel(this.#eCapacity);
 	}
 
 	#wetEnds(): void {
-		this.wetMin += this.#sim.now - this.#phaseSince;
+		this.wetMin += this.sim.now - this.#phaseSince;
 	}
 
 	#fillStarts(): void {
-		this.#settle();
+		this.settle();
 		this.#leaveSuction();
-		const now = this.#sim.now;
+		const now = this.sim.now;
 		this.#stopPump();
-		this.#closeOff();
+		this.off.end();
 		this.#setPhase("fill");
 		this.fills++;
 		this.air.depth = 0;
 		this.air.compare();
 		this.liquid.filled = 0;
 		this.#overdue = false;
-		this.#at(this.#eOverdue, now + this.regimen.fillMl / this.#k["fill.flow"]);
+		this.at(
+			this.#eOverdue,
+			now + this.regimen.fillMl / this.constants["fill.flow"],
+		);
 		if (this.#chance) this.#seal.beginWet(now);
-		if (this.liquid.source <= same) this.#sourceRunsOut();
-		this.#replan();
+		if (this.source.isEmpty) this.source.runOut();
+		this.replan();
 	}
 
 	#fillEnds(): void {
-		this.#settle();
+		this.settle();
 		this.liquid.completeFill(this.regimen.fillMl);
 		this.#wetEnds();
-		const now = this.#sim.now;
+		const now = this.sim.now;
 		this.#setPhase("dwell");
-		this.#closeOff();
+		this.off.end();
 		this.#dwellDone = 0;
 		this.#dwellSince = now;
 		this.#overdue = false;
-		this.#sim.cancel(this.#eSourceOut);
-		this.#at(this.#eOverdue, now + this.regimen.dwellMin);
+		this.source.rest();
+		this.at(this.#eOverdue, now + this.regimen.dwellMin);
 		if (this.#offCount === 0)
-			this.#at(this.#eDwellEnd, now + this.regimen.dwellMin);
-		if (this.#renewAfterFill) this.renewSource("expired");
-		this.#replan();
+			this.at(this.#eDwellEnd, now + this.regimen.dwellMin);
+		this.source.fillOver();
+		this.replan();
 	}
 
 	#dwellEnds(): void {
-		this.#settle();
+		this.settle();
 		this.#wetEnds();
-		this.#sim.cancel(this.#eOverdue);
+		this.sim.cancel(this.#eOverdue);
 		this.#overdue = false;
-		if (this.#chance) this.#loosenDebris(this.regimen.dwellMin);
+		if (this.#chance) this.port.loosen(this.regimen.dwellMin);
 		this.#takeOver();
-		this.#closeOff();
+		this.off.end();
 		const drains = this.liquid.isWet;
 		this.#setPhase(drains ? "drain" : "suction");
 		if (!drains) {
@@ -731,19 +651,19 @@ export class DressingProcess implements Watched {
 		}
 		this.#periodDone = 0;
 		this.#runPump(true);
-		this.#replan();
+		this.replan();
 	}
 
 	#levelReached(): void {
-		this.#settle();
+		this.settle();
 		this.liquid.reachRetained();
 		if (this.phase === "drain") this.#drainEnds();
-		this.#replan();
+		this.replan();
 	}
 
 	#passesCapacity(): void {
-		this.#settle();
-		this.#replan();
+		this.settle();
+		this.replan();
 	}
 
 	#drainEnds(): void {
@@ -772,15 +692,15 @@ export class DressingProcess implements Watched {
 	#stopPump(): void {
 		if (!this.#pumpOn) return;
 		this.#pumpOn = false;
-		this.#periodDone += this.#sim.now - this.#pumpSince;
+		this.#periodDone += this.sim.now - this.#pumpSince;
 		for (const timer of ["leak", "depth", "closed"] as const)
 			this.alarms.rewind(timer);
 	}
 
 	#startPump(): void {
-		const now = this.#sim.now;
+		const now = this.sim.now;
 		const { air, liquid } = this;
-		const k = this.#k;
+		const k = this.constants;
 		this.#pumpOn = true;
 		this.#pumpSince = now;
 		air.pumpStart(
@@ -799,23 +719,23 @@ export class DressingProcess implements Watched {
 	}
 
 	#airPasses(): void {
-		this.#settle();
+		this.settle();
 		this.#grazing = this.air.next === "balance";
 		this.air.cross(this.liquid.balance);
-		this.#replan();
+		this.replan();
 	}
 
-	#pause(reason: PauseReason): void {
+	pause(reason: PauseReason): void {
 		if (this.#pausedSince[reason] >= 0) return;
-		this.#pausedSince[reason] = this.#sim.now;
+		this.#pausedSince[reason] = this.sim.now;
 		this.#pauses++;
 		this.#runPump();
 	}
 
-	#resume(reason: PauseReason): void {
+	resume(reason: PauseReason): void {
 		const since = this.#pausedSince[reason];
 		if (since < 0) return;
-		this.observer.pause(this.#index, reason, since, this.#sim.now);
+		this.observer.pause(this.index, reason, since, this.sim.now);
 		this.#pausedSince[reason] = never;
 		this.#pauses--;
 		this.#runPump();
@@ -823,34 +743,34 @@ export class DressingProcess implements Watched {
 
 	/** Therapy is switched off, or on again; offs that overlap count as one. */
 	switchOff(off: boolean): void {
-		this.#settle();
-		const now = this.#sim.now;
+		this.settle();
+		const now = this.sim.now;
 		this.#offCount += off ? 1 : -1;
 		if (off && this.#offCount === 1) {
 			if (this.phase === "dwell") {
 				this.#dwellDone += now - this.#dwellSince;
-				this.#sim.cancel(this.#eDwellEnd);
+				this.sim.cancel(this.#eDwellEnd);
 			}
-			this.#pause("off");
+			this.pause("off");
 		} else if (!off && this.#offCount === 0) {
 			if (this.phase === "dwell") {
 				this.#dwellSince = now;
-				this.#at(
+				this.at(
 					this.#eDwellEnd,
 					now + (this.regimen.dwellMin - this.#dwellDone),
 				);
 			}
-			this.#resume("off");
+			this.resume("off");
 		}
-		this.#replan();
+		this.replan();
 	}
 
 	portWork(running: boolean): void {
 		if (running === this.#pausedSince.port >= 0) return;
-		this.#settle();
-		if (running) this.#pause("port");
-		else this.#resume("port");
-		this.#replan();
+		this.settle();
+		if (running) this.pause("port");
+		else this.resume("port");
+		this.replan();
 	}
 
 	// ── regimens ───────────────────────────────────────────────────────────────────────────────────────────────────
@@ -858,146 +778,35 @@ export class DressingProcess implements Watched {
 	#setRegimen(): void {
 		this.regimen = this.#spec.regimens[this.#regimenIndex];
 		this.air.setDepth = this.regimen.depthMmHg;
-		this.air.drawdownShare = this.#k[`pump.${this.regimen.drawdown}`];
+		this.air.drawdownShare = this.constants[`pump.${this.regimen.drawdown}`];
 	}
 
 	/** The latest regimen whose time has passed takes over, if it is not in force yet. */
 	#takeOver(): boolean {
-		const now = this.#sim.now;
+		const now = this.sim.now;
 		const list = this.#spec.regimens;
 		let index = this.#regimenIndex;
 		while (index + 1 < list.length && list[index + 1].fromMin <= now) index++;
 		if (index === this.#regimenIndex) return false;
 		this.#regimenIndex = index;
 		this.#setRegimen();
-		if (
-			this.regimen.fillMl > 0 &&
-			now - this.#hungSince >= this.#k["source.hang"] * 60
-		)
-			this.renewSource("expired");
-		this.#lookAtSource();
+		this.source.takeOver();
 		return true;
 	}
 
 	#takeoverDue(): void {
 		const list = this.#spec.regimens;
-		const later = list.find((regimen) => regimen.fromMin > this.#sim.now);
-		if (later !== undefined) this.#at(this.#eTakeover, later.fromMin);
+		const later = list.find((regimen) => regimen.fromMin > this.sim.now);
+		if (later !== undefined) this.at(this.#eTakeover, later.fromMin);
 		// A regimen with fill ends at its next start of a suction period; a dressing change asks by itself.
 		if (this.regimen.fillMl > 0 || this.phase === "change") return;
-		this.#settle();
+		this.settle();
 		if (!this.#takeOver()) return;
 		this.#periodDone = 0;
 		this.#runPump(true);
 		this.#periodDone = 0;
 		if (this.air.depth > this.air.setDepth) this.air.depth = this.air.setDepth;
-		this.#replan();
-	}
-
-	// ── canister and source ────────────────────────────────────────────────────────────────────────────────────────
-
-	#nextMark(): number {
-		const size = this.#spec.canisterMl;
-		return this.#canisterMark === 0
-			? Math.min(this.#k["notice.canister"], 1) * size
-			: size;
-	}
-
-	#canisterReaches(): void {
-		this.#settle();
-		this.liquid.reachCanister(this.#nextMark());
-		this.#canisterMark++;
-		if (this.#canisterMark === 1)
-			this.observer.notice(this.#index, "canister-nearly-full", this.#sim.now);
-		else {
-			this.#pause("canister");
-			this.alarms.raise("canister-at-capacity");
-		}
-		this.#replan();
-	}
-
-	changeCanister(reason: CanisterReason): void {
-		this.#settle();
-		this.liquid.canister = 0;
-		this.#canisterMark = 0;
-		this.canisterChanges++;
-		this.observer.canisterChange(this.#index, reason, this.#sim.now);
-		this.#sim.cancel(this.#eRoundDone);
-		this.alarms.end(
-			"canister-at-capacity",
-			reason === "at-capacity" ? "call" : reason,
-		);
-		this.#resume("round");
-		this.#resume("canister");
-		this.#replan();
-	}
-
-	/** As at a round: in suction or drain the pump stops for a minute and the canister is empty at its end, else at once. */
-	changeCanisterAsAtRound(reason: CanisterReason): void {
-		if (this.#sim.isPending(this.#eRoundDone)) return;
-		this.alarms.nurseMin += this.#k["hands.canister"];
-		if (this.phase !== "suction" && this.phase !== "drain") {
-			this.changeCanister(reason);
-			return;
-		}
-		this.#settle();
-		this.#roundReason = reason;
-		this.#pause("round");
-		this.#at(this.#eRoundDone, this.#sim.now + this.#k["hands.round"]);
-		this.#replan();
-	}
-
-	#sourceRunsOut(): void {
-		this.#settle();
-		this.liquid.source = 0;
-		this.alarms.raise("source-empty");
-		this.#replan();
-	}
-
-	/** Notes a source that holds less than one fill of the regimen in force. */
-	#lookAtSource(): void {
-		if (this.liquid.source < this.regimen.fillMl - same) this.#noteSourceLow();
-	}
-
-	#noteSourceLow(): void {
-		if (this.#sourceNoted) return;
-		this.#sourceNoted = true;
-		this.observer.notice(this.#index, "source-low", this.#sim.now);
-	}
-
-	#sourceExpires(): void {
-		// Under suction alone no solution is needed: an old source is renewed when a regimen with fill takes over.
-		if (this.regimen.fillMl === 0) return;
-		if (this.phase === "fill") {
-			this.#renewAfterFill = true;
-			return;
-		}
-		this.renewSource("expired");
-	}
-
-	renewSource(reason: SourceReason): void {
-		this.#settle();
-		const now = this.#sim.now;
-		const wasted = this.liquid.source;
-		this.solutionWasted += wasted;
-		this.liquid.source = this.#spec.sourceMl;
-		this.sourceChanges++;
-		this.#sourceNoted = false;
-		this.#renewAfterFill = false;
-		this.#hungSince = now;
-		this.#sim.cancel(this.#eSourceLow);
-		this.#at(this.#eExpiry, now + this.#k["source.hang"] * 60);
-		this.observer.sourceChange(this.#index, reason, now, wasted);
-		this.#lookAtSource();
-		this.alarms.end(
-			"source-empty",
-			reason === "empty"
-				? "call"
-				: reason === "round" || reason === "expired"
-					? "round"
-					: "scripted",
-		);
-		this.#replan();
+		this.replan();
 	}
 
 	// ── what goes wrong ────────────────────────────────────────────────────────────────────────────────────────────
@@ -1005,23 +814,23 @@ export class DressingProcess implements Watched {
 	/** Adds a leak to the seal; nothing happens while the dressing is being changed. */
 	breach(leak: number): void {
 		if (this.phase === "change") return;
-		this.#settle();
+		this.settle();
 		this.breaches++;
 		this.air.leak += leak;
 		this.air.compare();
-		this.observer.breach(this.#index, leak, this.#sim.now);
-		this.#replan();
+		this.observer.breach(this.index, leak, this.sim.now);
+		this.replan();
 	}
 
 	#breaksDry(): void {
-		this.#seal.endDry(this.#sim.now);
+		this.#seal.endDry(this.sim.now);
 		this.breach(this.#seal.breakDry());
-		this.#at(this.#eSealDry, this.#seal.beginDry(this.#sim.now));
+		this.at(this.#eSealDry, this.#seal.beginDry(this.sim.now));
 	}
 
 	#breaksWet(): void {
-		this.#settle();
-		this.breach(this.#seal.breakWet(this.#sim.now));
+		this.settle();
+		this.breach(this.#seal.breakWet(this.sim.now));
 	}
 
 	/** A turn in bed or a transfer: a breach by what the dressing is doing. With chance off it breaks nothing. */
@@ -1031,81 +840,43 @@ export class DressingProcess implements Watched {
 		if (this.phase === "change") return;
 		const wet = this.phase === "fill" || this.phase === "dwell";
 		const state = this.isHeld ? "held" : wet ? "wet" : "between";
-		if (u < this.#k[`${kind}.${state}`])
+		if (u < this.constants[`${kind}.${state}`])
 			this.breach(this.#seal.size(this.#streams[`${kind}.size`]));
-	}
-
-	/** Adds debris to the port; nothing happens while the dressing is being changed. */
-	clog(share: number): void {
-		if (this.phase === "change" || share <= 0) return;
-		this.#settle();
-		this.debris += share;
-		this.#replan();
-	}
-
-	#loosenDebris(dwellMin: number): void {
-		const k = this.#k;
-		const streams = this.#streams;
-		const mean =
-			k["debris.perDrain"] *
-			this.#slough *
-			(1 - exp(-dwellMin / k["debris.dwellScale"]));
-		let share = gamma2(streams["debris.drain"], mean);
-		if (
-			streams["debris.clump"].uniform() <
-			Math.min(1, k["clump.chance"] * this.#slough)
-		)
-			share += k["clump.mean"] * exponential(streams["debris.clump"]);
-		this.debris += share + this.#debrisOfSuction();
-	}
-
-	/** Debris of suction alone since it was last added. */
-	#debrisOfSuction(): number {
-		const now = this.#sim.now;
-		const share =
-			(this.#k["debris.perDay"] * this.#slough * (now - this.#debrisSince)) /
-			1440;
-		this.#debrisSince = now;
-		this.#at(this.#eDebris, now + this.#k["debris.every"] * 60);
-		return share;
-	}
-
-	#gathersDebris(): void {
-		this.clog(this.#debrisOfSuction());
 	}
 
 	/** Kinks a line; nothing happens while the dressing is being changed. */
 	kink(line: "suction" | "fill"): void {
 		if (this.phase === "change") return;
-		this.#settle();
+		this.settle();
 		if (line === "suction") this.lineKinked = true;
 		else this.fillKinked = true;
-		this.#replan();
+		this.replan();
 	}
 
 	#kinks(): void {
-		this.#at(
+		this.at(
 			this.#eKink,
-			this.#sim.now +
-				(60 / this.#k["kink.rate"]) * exponential(this.#streams["kink.times"]),
+			this.sim.now +
+				(60 / this.constants["kink.rate"]) *
+					exponential(this.#streams["kink.times"]),
 		);
 		this.kink(
-			this.#streams["kink.line"].uniform() < this.#k["kink.suctionShare"]
+			this.#streams["kink.line"].uniform() < this.constants["kink.suctionShare"]
 				? "suction"
 				: "fill",
 		);
 	}
 
 	#nextBlock(): void {
-		this.#settle();
+		this.settle();
 		this.#exudate.nextBlock();
-		this.#at(this.#eBlock, this.#sim.now + this.#k["exudate.block"] * 60);
+		this.at(this.#eBlock, this.sim.now + this.constants["exudate.block"] * 60);
 		this.#exudateChanges();
 	}
 
 	/** Adds (or, negative, takes away) a constant bleeding, mL/min. */
 	bleed(rate: number): void {
-		this.#settle();
+		this.settle();
 		this.#exudate.bleed(rate);
 		this.#exudateChanges();
 	}
@@ -1113,27 +884,27 @@ export class DressingProcess implements Watched {
 	#exudateChanges(): void {
 		this.liquid.exudateRate = this.#exudate.rate;
 		if (this.phase !== "change") {
-			this.#output.setRate(this.#sim.now, this.liquid.exudateRate);
+			this.#output.setRate(this.sim.now, this.liquid.exudateRate);
 			this.#outputReviewed();
 		}
-		this.#replan();
+		this.replan();
 	}
 
 	#burst(): void {
-		this.#at(this.#eBurst, this.#sim.now + this.#exudate.untilBurst(false));
+		this.at(this.#eBurst, this.sim.now + this.#exudate.untilBurst(false));
 		const volume = this.#exudate.burstVolume();
-		this.#settle();
+		this.settle();
 		this.liquid.burst(volume);
 		if (this.phase !== "change") {
-			this.#output.burst(this.#sim.now, volume);
+			this.#output.burst(this.sim.now, volume);
 			this.#output.compare();
 			this.#outputReviewed();
 		}
-		this.#replan();
+		this.replan();
 	}
 
 	#outputPasses(): void {
-		this.#output.pass(this.#sim.now);
+		this.#output.pass(this.sim.now);
 		this.#outputReviewed();
 	}
 
@@ -1141,7 +912,7 @@ export class DressingProcess implements Watched {
 		if (this.#output.above) this.alarms.raise("large-output");
 		else if (this.alarms.stands("large-output"))
 			this.alarms.end("large-output", "by-itself");
-		this.#at(this.#eOutput, Math.max(this.#sim.now, this.#output.next()));
+		this.at(this.#eOutput, Math.max(this.sim.now, this.#output.next()));
 	}
 
 	// ── care ───────────────────────────────────────────────────────────────────────────────────────────────────────
@@ -1149,16 +920,16 @@ export class DressingProcess implements Watched {
 	mendByCall(condition: Condition, freesKink: boolean): void {
 		switch (condition) {
 			case "canister-at-capacity":
-				this.changeCanister("at-capacity");
+				this.canister.change("at-capacity");
 				return;
 			case "source-empty":
-				this.renewSource("empty");
+				this.source.renew("empty");
 				return;
 			case "fill-path-obstructed":
-				this.#settle();
+				this.settle();
 				this.fillKinked = false;
 				this.alarms.end(condition, "call");
-				this.#replan();
+				this.replan();
 				return;
 			case "suction-path-obstructed":
 				this.#clearPath(freesKink);
@@ -1169,42 +940,42 @@ export class DressingProcess implements Watched {
 	}
 
 	#clearPath(freesKink: boolean): void {
-		this.#settle();
+		this.settle();
 		this.lineKinked = false;
 		if (!freesKink) {
-			this.debris = 0;
+			this.port.debris = 0;
 			this.portsReplaced++;
 		}
 		this.alarms.end("suction-path-obstructed", "call");
 		// Mending the path is a pump start.
 		this.#runPump(true);
-		this.#replan();
+		this.replan();
 	}
 
 	/** Closes every breach; ends both alarms that a leak explains. */
 	patch(ending: Ending): void {
-		this.#settle();
-		this.air.leak = this.#k["leak.sound"];
+		this.settle();
+		this.air.leak = this.constants["leak.sound"];
 		this.air.compare();
 		this.alarms.end("seal-leak", ending);
 		this.alarms.end("depth-not-held", ending);
-		this.#replan();
+		this.replan();
 	}
 
 	/** A nurse's round: a canister that is nearly full, a source below one fill, a leak that can be heard. */
 	round(): void {
-		const now = this.#sim.now;
-		const k = this.#k;
+		const now = this.sim.now;
+		const k = this.constants;
 		if (
 			this.canisterAt(now) >=
 			k["round.canisterAbove"] * this.#spec.canisterMl - same
 		)
-			this.changeCanisterAsAtRound("round");
+			this.canister.changeAsAtRound("round");
 		if (
 			this.regimen.fillMl > 0 &&
 			this.sourceAt(now) < this.regimen.fillMl - same
 		)
-			this.renewSourceAsAtRound("round");
+			this.source.renewAsAtRound("round");
 		if (
 			this.phase !== "change" &&
 			this.air.leak * this.air.setDepth > k["round.leakAbove"]
@@ -1214,38 +985,32 @@ export class DressingProcess implements Watched {
 		}
 	}
 
-	renewSourceAsAtRound(reason: SourceReason): void {
-		this.alarms.nurseMin += this.#k["hands.source"];
-		this.renewSource(reason);
-	}
-
 	/** Takes the dressing off; everything but the unit starts anew half an hour later. Does nothing while one is under way. */
 	changeDressing(): void {
 		if (this.phase === "change") return;
-		this.#settle();
-		const now = this.#sim.now;
+		this.settle();
+		const now = this.sim.now;
 		if (this.phase === "fill" || this.phase === "dwell") this.#wetEnds();
 		if (this.isWet) this.#leaveWet();
 		else this.#leaveSuction();
 		this.#stopPump();
-		this.#closeOff();
+		this.off.end();
 		this.#setPhase("change");
 		for (const event of [
 			this.#eFillEnd,
-			this.#eSourceOut,
-			this.#eSourceLow,
 			this.#eDwellEnd,
 			this.#eFillStart,
 			this.#eOverdue,
 			this.#eOutput,
 			this.#eChangeDue,
 		])
-			this.#sim.cancel(event);
+			this.sim.cancel(event);
 		this.liquid.discard();
 		this.air.depth = 0;
-		this.air.leak = this.#k["leak.sound"];
+		this.air.leak = this.constants["leak.sound"];
 		this.air.compare();
-		this.debris = 0;
+		this.port.debris = 0;
+		this.source.rest();
 		this.lineKinked = false;
 		this.fillKinked = false;
 		this.#overdue = false;
@@ -1255,24 +1020,22 @@ export class DressingProcess implements Watched {
 				this.alarms.end(condition, "dressing-change");
 		}
 		this.dressingChanges++;
-		this.alarms.nurseMin += this.#k["hands.change"];
-		this.#at(this.#eChangeEnd, now + this.#k["hands.change"]);
-		if (this.#renewAfterFill) this.renewSource("expired");
-		this.#replan();
+		this.alarms.nurseMin += this.constants["hands.change"];
+		this.at(this.#eChangeEnd, now + this.constants["hands.change"]);
+		this.source.fillOver();
+		this.replan();
 	}
 
 	#changeEnds(): void {
-		this.#settle();
-		const now = this.#sim.now;
+		this.settle();
+		const now = this.sim.now;
 		this.#seal.ageZero = now;
 		if (this.#changeEvery !== null)
-			this.#at(this.#eChangeDue, now + this.#changeEvery);
-		this.#closeOff();
+			this.at(this.#eChangeDue, now + this.#changeEvery);
+		this.off.end();
 		this.#output.reset(now, this.liquid.exudateRate, this.#mayBurst);
-		this.#at(this.#eOutput, this.#output.next());
-		this.#debrisSince = now;
-		if (this.#chance)
-			this.#at(this.#eDebris, now + this.#k["debris.every"] * 60);
+		this.at(this.#eOutput, this.#output.next());
+		this.port.begin(this.#chance);
 		this.#takeOver();
 		this.#begin();
 	}

@@ -9,6 +9,7 @@ import {
 	timeToLevel,
 } from "../physics/index.ts";
 import type { Air } from "./air-state.ts";
+import { same } from "./same.ts";
 
 /**
  * How liquid leaves: `still` not at all; `held` the port takes what comes, at the level that suction leaves;
@@ -22,9 +23,6 @@ export type Outflow =
 	| "weeping"
 	| "seeping"
 	| "discarded";
-
-/** Volumes that should be equal are equal within this, mL. */
-const same = 1e-9;
 
 /** Liquid of one dressing, its canister and its source, with everything that was ever moved (mL). */
 export class Liquid {

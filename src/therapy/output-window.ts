@@ -1,5 +1,4 @@
-/** Sums that should be equal are equal within this, mL: more than the limit is more than it by this much. */
-const same = 1e-9;
+import { same } from "./same.ts";
 
 /**
  * How much exudate reached the dressing within the last `window` minutes: a sum that grows with the rate at its

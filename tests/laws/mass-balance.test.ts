@@ -46,7 +46,7 @@ function audit(process: DressingProcess, time: number, name: string): void {
 	if (!(liquid.share >= -1e-9 && liquid.share <= 1 + 1e-9))
 		throw new Error(`${name} at ${time}: share ${liquid.share}`);
 	const spec = process.canisterAt(time);
-	if (!(spec <= process.canisterSize + 1e-6))
+	if (!(spec <= process.canister.size + 1e-6))
 		throw new Error(`${name} at ${time}: ${spec} mL in the canister`);
 }
 

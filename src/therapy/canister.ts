@@ -1,0 +1,98 @@
+import type { EventId } from "../engine/index.ts";
+import type { CanisterReason } from "./observer.ts";
+import { order } from "./order.ts";
+import type { Whole } from "./part.ts";
+
+/** The canister of one dressing: noted when nearly full, stops the pump at capacity, changed by call, round or script. */
+export class Canister {
+	/** Since the last reset. */
+	changes = 0;
+	readonly size: number;
+	readonly #whole: Whole;
+	/** 0 below the notice, 1 noted, 2 at capacity. */
+	#mark = 0;
+	#reason: CanisterReason = "round";
+	readonly #eReaches: EventId;
+	readonly #eChanged: EventId;
+
+	constructor(whole: Whole, sizeMl: number) {
+		this.#whole = whole;
+		this.size = sizeMl;
+		this.#eReaches = whole.event(
+			"canister reaches a mark",
+			order.boundary,
+			() => this.#reaches(),
+		);
+		this.#eChanged = whole.event(
+			"canister changed at a round",
+			order.repair,
+			() => this.change(this.#reason),
+		);
+	}
+
+	reset(): void {
+		this.changes = 0;
+		this.#mark = 0;
+	}
+
+	/** Asks when the next mark is reached, within `limitMin` minutes. */
+	plan(limitMin: number): void {
+		if (this.#mark === 2) return;
+		const { sim, liquid, air } = this.#whole;
+		const minutes = liquid.timeToCanister(this.#next, air, limitMin);
+		this.#whole.at(this.#eReaches, sim.now + minutes);
+	}
+
+	/** Content of the next mark, mL. */
+	get #next(): number {
+		const noted = Math.min(this.#whole.constants["notice.canister"], 1);
+		return this.#mark === 0 ? noted * this.size : this.size;
+	}
+
+	#reaches(): void {
+		const whole = this.#whole;
+		whole.settle();
+		whole.liquid.reachCanister(this.#next);
+		this.#mark++;
+		if (this.#mark === 1)
+			whole.observer.notice(whole.index, "canister-nearly-full", whole.sim.now);
+		else {
+			whole.pause("canister");
+			whole.alarms.raise("canister-at-capacity");
+		}
+		whole.replan();
+	}
+
+	change(reason: CanisterReason): void {
+		const whole = this.#whole;
+		whole.settle();
+		whole.liquid.canister = 0;
+		this.#mark = 0;
+		this.changes++;
+		whole.observer.canisterChange(whole.index, reason, whole.sim.now);
+		whole.sim.cancel(this.#eChanged);
+		whole.alarms.end(
+			"canister-at-capacity",
+			reason === "at-capacity" ? "call" : reason,
+		);
+		whole.resume("round");
+		whole.resume("canister");
+		whole.replan();
+	}
+
+	/** As at a round: in suction or drain the pump stops for a minute and the canister is empty at its end, else at once. */
+	changeAsAtRound(reason: CanisterReason): void {
+		const whole = this.#whole;
+		if (whole.sim.isPending(this.#eChanged)) return;
+		whole.alarms.nurseMin += whole.constants["hands.canister"];
+		if (whole.phase !== "suction" && whole.phase !== "drain") {
+			this.change(reason);
+			return;
+		}
+		whole.settle();
+		this.#reason = reason;
+		whole.pause("round");
+		whole.at(this.#eChanged, whole.sim.now + whole.constants["hands.round"]);
+		whole.replan();
+	}
+}
