@@ -167,7 +167,7 @@ export class Recorder implements Observer {
 			(a, b) => byStart(a, b) || rank(a.condition) - rank(b.condition),
 		);
 		lists.pauses.sort(
-			(a, b) => byStart(a, b) || a.reason.localeCompare(b.reason, "en"),
+			(a, b) => byStart(a, b) || (a.reason < b.reason ? -1 : 1),
 		);
 		const day: Mutable<DressingDay> = {
 			id: process.id,

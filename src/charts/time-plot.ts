@@ -126,11 +126,11 @@ export function timeAxis(
 			svgElement(
 				document,
 				"text",
-				{ class: "small muted", x: at, y: topPx + 31, "text-anchor": "middle" },
+				{ class: "small muted", x: at, y: topPx + 33, "text-anchor": "middle" },
 				tick.date,
 			),
 		);
-		heightPx = 36;
+		heightPx = 38;
 	}
 	return { group, heightPx };
 }
