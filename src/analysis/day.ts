@@ -2,6 +2,7 @@ import type { Scenario } from "../scenario/index.ts";
 import { assumptionsOf } from "./assumptions.ts";
 import { cautionsOf } from "./cautions.ts";
 import type { DayResult, ScenarioSummary, Supply } from "./day-result.ts";
+import { type PrecisionTarget, precisionCautions } from "./precision.ts";
 import type { ProjectionGathering } from "./projection.ts";
 import { traceDay } from "./trace-day.ts";
 
@@ -10,6 +11,7 @@ export function dayResult(
 	scenario: Scenario,
 	gathered: ProjectionGathering,
 	version: string,
+	targets: readonly PrecisionTarget[] = [],
 ): DayResult {
 	const traced = traceDay(scenario);
 	const projection = gathered.projection();
@@ -19,9 +21,12 @@ export function dayResult(
 		trace: traced.trace,
 		dressings: traced.dressings,
 		projection,
-		cautions: cautionsOf(scenario, traced, projection.dressings, (index) =>
-			gathered.offTooLong(index),
-		),
+		cautions: [
+			...cautionsOf(scenario, traced, projection.dressings, (index) =>
+				gathered.offTooLong(index),
+			),
+			...precisionCautions(projection, targets),
+		],
 		assumptions: assumptionsOf(scenario),
 	};
 }

@@ -12,6 +12,12 @@ export {
 	variance,
 } from "./moments.ts";
 export { mostWithin } from "./off-spells.ts";
+export {
+	isTotalName,
+	mostReplications,
+	type PrecisionTarget,
+	replicationsFor,
+} from "./precision.ts";
 export { blockCount, ProjectionGathering } from "./projection.ts";
 export { runBlocks } from "./run-blocks.ts";
 export { totalNames } from "./totals.ts";

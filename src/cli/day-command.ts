@@ -1,5 +1,9 @@
 import { basename, join } from "node:path";
-import { type DayResult, dayResult } from "../analysis/index.ts";
+import {
+	type DayResult,
+	dayResult,
+	replicationsFor,
+} from "../analysis/index.ts";
 import {
 	checkScenario,
 	type Problem,
@@ -58,11 +62,7 @@ export async function day(
 		throw new UnusableInput(problems);
 
 	const quiet = typed.quiet === true;
-	const result = dayResult(
-		scenario,
-		await runScenario(scenario, overrides.workers, quiet),
-		version(),
-	);
+	const result = await simulate(scenario, overrides, quiet);
 	const { dayJson } = await import("../report/json.ts");
 	if (folder !== null) {
 		const report = await reportFiles(result);
@@ -74,6 +74,21 @@ export async function day(
 			`The report is in ${fileName(join(folder, "report.html"))}\n`,
 		);
 	return 0;
+}
+
+/** Runs the replications that the scenario asks for, and again with more of them until the precision is reached. */
+async function simulate(
+	scenario: Scenario,
+	{ workers, precision }: Overrides,
+	quiet: boolean,
+): Promise<DayResult> {
+	for (let run = scenario; ; ) {
+		const gathered = await runScenario(run, workers, quiet);
+		const replications = replicationsFor(gathered.projection(), precision);
+		if (replications === run.replications)
+			return dayResult(run, gathered, version(), precision);
+		run = { ...run, replications };
+	}
 }
 
 /** The scenario of a file with the options laid over it; null where there are problems, which are added. */

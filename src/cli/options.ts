@@ -1,3 +1,8 @@
+import {
+	isTotalName,
+	type PrecisionTarget,
+	totalNames,
+} from "../analysis/index.ts";
 import { readQuantity } from "../physics/index.ts";
 import {
 	expectedEvents,
@@ -13,6 +18,7 @@ export interface TypedOptions {
 	readonly horizon?: string;
 	readonly chance?: string;
 	readonly workers?: string;
+	readonly precision?: string;
 	readonly out?: string;
 	readonly json?: boolean;
 	readonly quiet?: boolean;
@@ -27,6 +33,8 @@ export interface Overrides {
 	readonly chance?: boolean;
 	/** Threads; undefined: as many as the work is worth. */
 	readonly workers?: number;
+	/** Half-widths to reach; empty where none were asked for. */
+	readonly precision: readonly PrecisionTarget[];
 }
 
 const longestHorizonMin = 28 * 1440;
@@ -58,7 +66,32 @@ export function readOptions(
 		horizonMin: horizon(typed.horizon, problems),
 		chance: chance(typed.chance, problems),
 		workers: whole("workers", typed.workers, 1, 64),
+		precision: precision(typed.precision, problems),
 	};
+}
+
+function precision(
+	text: string | undefined,
+	problems: Problem[],
+): PrecisionTarget[] {
+	if (text === undefined) return [];
+	return text.split(",").flatMap((part) => {
+		const [total = "", width = "", ...rest] = part.split("=");
+		const halfWidth = Number(width);
+		if (
+			isTotalName(total) &&
+			rest.length === 0 &&
+			/^\d*\.?\d+$/.test(width) &&
+			halfWidth > 0
+		)
+			return [{ total, halfWidth }];
+		problems.push({
+			path: "--precision",
+			expected: `half-widths such as toCanisterMl=5,meanExudateShare=0.002, of ${totalNames.join(", ")}`,
+			received: JSON.stringify(part.slice(0, 60)),
+		});
+		return [];
+	});
 }
 
 function seed(

@@ -129,6 +129,10 @@ function declare(
 		.option("--horizon <duration>", 'how long the day is, e.g. "48 h"')
 		.option("--chance <on|off>", "whether anything is left to chance")
 		.option("--workers <n>", "threads; the result is the same for any number")
+		.option(
+			"--precision <list>",
+			"run until the means of totals have these half-widths, e.g. toCanisterMl=5",
+		)
 		.option("--out <folder>", "folder of the report (default: out/NAME)")
 		.option("--force", "overwrite the report of another scenario")
 		.option(

@@ -100,6 +100,10 @@ function mulberry32(seed: number): () => number {
 	};
 }
 
+// `npm run bench:long` takes smaller steps and more days.
+const long = process.env.LONG === "1";
+const steps = long ? { days: 4000, dtMin: 0.05 } : { days: 400, dtMin: 0.1 };
+
 describe("with chance on, in the mean", () => {
 	test.each(["thigh-short-dwell", "abdomen-fistula", "foot-awkward-seal"])(
 		"%s: every total and every alarm agrees within sampling error",
@@ -118,8 +122,11 @@ describe("with chance on, in the mean", () => {
 				theirs.set(key, moments);
 				addTo(moments, value);
 			};
-			for (let i = 0; i < 400; i++) {
-				const [day] = second(secondInput(scenario), { dtMin: 0.1, random });
+			for (let i = 0; i < steps.days; i++) {
+				const [day] = second(secondInput(scenario), {
+					dtMin: steps.dtMin,
+					random,
+				});
 				for (const [key, value] of Object.entries(day.totals)) note(key, value);
 				for (const { condition } of ours.alarms)
 					note(
@@ -140,8 +147,8 @@ describe("with chance on, in the mean", () => {
 					(half ?? 0) / 1.96,
 					Math.sqrt(variance(moments) / moments.count),
 				);
-				// What is too rare to have been seen in 400 days has no error of its own: one in 400 is allowed.
-				const allowed = 4.5 * error + 0.002 * Math.abs(mean) + 1 / 400;
+				// What is too rare to have been seen at all has no error of its own: one event is allowed.
+				const allowed = 4.5 * error + 0.002 * Math.abs(mean) + 1 / steps.days;
 				expect(
 					Math.abs(mean - moments.mean),
 					`${key}: ${mean} against ${moments.mean}`,
