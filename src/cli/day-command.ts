@@ -20,6 +20,7 @@ import {
 import { fileName } from "./quoted.ts";
 import { readScenarioFile } from "./read-file.ts";
 import { checkFolder } from "./report-folder.ts";
+import { prepareReport } from "./report-thread.ts";
 import { runScenario } from "./run-scenario.ts";
 import { uninterrupted } from "./uninterrupted.ts";
 import { version } from "./version.ts";
@@ -62,10 +63,11 @@ export async function day(
 		throw new UnusableInput(problems);
 
 	const quiet = typed.quiet === true;
+	const writer = prepareReport(folder !== null);
 	const result = await simulate(scenario, overrides, quiet);
 	const { dayJson } = await import("../report/json.ts");
 	if (folder !== null) {
-		const report = await reportFiles(result);
+		const report = await writer(result);
 		await uninterrupted(() => writeFolder(folder, report));
 	}
 	if (typed.json === true) process.stdout.write(dayJson(result));
@@ -116,21 +118,4 @@ function readScenario(
 function nameOf(file: string): string {
 	const name = basename(file).replace(/\.(ya?ml|json)$/i, "");
 	return ["", ".", "..", "-"].includes(name) ? "day" : name;
-}
-
-/** Every file of a report, by name. */
-async function reportFiles(result: DayResult): Promise<Record<string, string>> {
-	const [{ JSDOM }, report] = await Promise.all([
-		import("jsdom"),
-		import("../report/index.ts"),
-	]);
-	const { document } = new JSDOM(
-		"<!doctype html><html lang='en'><head></head><body></body></html>",
-	).window;
-	return {
-		"report.html": report.reportHtml(result, document),
-		"day.svg": report.daySvg(result, document),
-		"day.json": report.dayJson(result),
-		...report.dayTables(result),
-	};
 }

@@ -484,14 +484,15 @@ export class DressingProcess implements Watched, Whole {
 		const { alarms, air } = this;
 		const k = this.constants;
 		const drawing = this.#pumpOn && this.isOpen;
-		alarms.watch("leak", drawing && air.leaking, k["leak.delay"]);
-		alarms.watch("depth", drawing && air.low, k["depth.delay"]);
-		alarms.watch("closed", this.#pumpOn && !this.isOpen, k["path.closedLimit"]);
-		alarms.watch(
-			"stall",
-			this.phase === "fill" && this.#offCount === 0 && this.fillKinked,
-			k["fill.stallLimit"],
-		);
+		// A pump that stops rewinds its timers, and a fill that goes on has stopped its own.
+		if (this.#pumpOn) {
+			alarms.watch("leak", drawing && air.leaking, k["leak.delay"]);
+			alarms.watch("depth", drawing && air.low, k["depth.delay"]);
+			alarms.watch("closed", !drawing, k["path.closedLimit"]);
+		} else if (this.phase === "fill") {
+			const stalled = this.fillKinked && this.#offCount === 0;
+			alarms.watch("stall", stalled, k["fill.stallLimit"]);
+		}
 		this.#reviewDrain(this.phase === "drain" && drawing && !air.low);
 		this.#reviewOff();
 		this.reviewFill();

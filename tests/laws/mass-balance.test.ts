@@ -55,7 +55,7 @@ const chancy: fc.Arbitrary<Scenario> = fc
 		randomDay,
 		fc.string({ minLength: 1, maxLength: 6 }),
 		fc.constantFrom(true, true, true, false),
-		fc.constantFrom(60, 1440, 1440, 4320),
+		fc.constantFrom(60, 720, 1440, 2880),
 	)
 	.map(([day, seed, chance, horizonMin]) => ({
 		...day,

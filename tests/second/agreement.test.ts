@@ -102,7 +102,7 @@ function mulberry32(seed: number): () => number {
 
 // `npm run bench:long` takes smaller steps and more days.
 const long = process.env.LONG === "1";
-const steps = long ? { days: 4000, dtMin: 0.05 } : { days: 400, dtMin: 0.1 };
+const steps = long ? { days: 4000, dtMin: 0.05 } : { days: 300, dtMin: 0.1 };
 
 describe("with chance on, in the mean", () => {
 	test.each(["thigh-short-dwell", "abdomen-fistula", "foot-awkward-seal"])(

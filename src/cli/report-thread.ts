@@ -1,0 +1,40 @@
+import { Worker } from "node:worker_threads";
+import type { DayResult } from "../analysis/index.ts";
+import type { ReportFiles } from "./report-files.ts";
+
+const script = new URL(
+	import.meta.url.endsWith(".ts") ? "./report-worker.ts" : "./report-worker.js",
+	import.meta.url,
+);
+
+/**
+ * Begins to load what a report is drawn with (most of a second) in a thread of its own, while the days are simulated.
+ * Returns the function that draws; where the thread has died it draws here instead.
+ */
+export function prepareReport(
+	wanted: boolean,
+	worker = script,
+): (result: DayResult) => Promise<ReportFiles> {
+	const thread = wanted ? new Worker(worker) : null;
+	let dead = thread === null;
+	thread?.unref();
+	thread?.on("error", () => {}); // its end is told of next
+	thread?.on("exit", () => {
+		dead = true;
+	});
+	const here = async (result: DayResult) =>
+		(await import("./report-files.ts")).reportFiles(result);
+	return (result) => {
+		if (thread === null || dead) return here(result);
+		return new Promise((resolve, reject) => {
+			const draw = () => void here(result).then(resolve, reject);
+			thread.ref();
+			thread.once("exit", draw);
+			thread.once("message", (files: ReportFiles) => {
+				thread.off("exit", draw);
+				void thread.terminate().then(() => resolve(files));
+			});
+			thread.postMessage(result);
+		});
+	};
+}
