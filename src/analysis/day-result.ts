@@ -1,4 +1,21 @@
 import type { Provenance } from "../physics/index.ts";
+import type {
+	CanisterReason,
+	Condition,
+	Ending,
+	Notice,
+	PauseReason,
+	Phase,
+	SourceReason,
+} from "../therapy/index.ts";
+
+export type {
+	Condition,
+	Ending,
+	Notice as NoticeName,
+	PauseReason,
+	Phase as PhaseName,
+} from "../therapy/index.ts";
 
 /** What `day --json` prints: format `slackwater/day@1`. Minutes count from the start of the scenario. */
 export interface DayResult {
@@ -60,33 +77,11 @@ export interface Supply {
 	readonly packs: number | null;
 }
 
-export type PhaseName = "suction" | "fill" | "dwell" | "drain" | "change";
-export type PauseReason = "off" | "canister" | "round" | "port";
-export type NoticeName = "canister-nearly-full" | "source-low";
-export type Condition =
-	| "canister-at-capacity"
-	| "suction-path-obstructed"
-	| "fill-path-obstructed"
-	| "seal-leak"
-	| "depth-not-held"
-	| "source-empty"
-	| "suction-absent"
-	| "large-output";
-
-/** How an alarm came to its end. */
-export type Ending =
-	| "call"
-	| "round"
-	| "scripted"
-	| "dressing-change"
-	| "by-itself"
-	| "horizon";
-
 /** The traced day of one dressing (replication 0). */
 export interface DressingDay {
 	readonly id: string;
 	readonly phases: readonly {
-		readonly phase: PhaseName;
+		readonly phase: Phase;
 		readonly startMin: number;
 		readonly endMin: number;
 	}[];
@@ -96,7 +91,7 @@ export interface DressingDay {
 		readonly endMin: number;
 	}[];
 	readonly notices: readonly {
-		readonly notice: NoticeName;
+		readonly notice: Notice;
 		readonly atMin: number;
 	}[];
 	readonly alarms: readonly {
@@ -108,11 +103,11 @@ export interface DressingDay {
 	}[];
 	readonly canisterChanges: readonly {
 		readonly atMin: number;
-		readonly reason: "at-capacity" | "round" | "scripted";
+		readonly reason: CanisterReason;
 	}[];
 	readonly sourceChanges: readonly {
 		readonly atMin: number;
-		readonly reason: "empty" | "round" | "expired" | "scripted";
+		readonly reason: SourceReason;
 		readonly wastedMl: number;
 	}[];
 	readonly dressingChanges: readonly {

@@ -44,7 +44,6 @@ export {
 	canisterReasonWords,
 	conditionWords,
 	endingWords,
-	noticeWords,
 	pauseWords,
 	phaseWords,
 	sourceReasonWords,

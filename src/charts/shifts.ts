@@ -1,8 +1,5 @@
 import type { Clock } from "./clock.ts";
 
-/** Day shift from 07:00, night shift from 19:00. */
-export const shiftStartsClockMin = [7 * 60, 19 * 60] as const;
-
 export interface Shift {
 	readonly shift: "day" | "night";
 	readonly startMin: number;
@@ -27,7 +24,7 @@ export function shiftsBetween(
 	) {
 		const startMin = Math.max(fromMin, start - clock.startClockMin);
 		const endMin = Math.min(toMin, start + halfDay - clock.startClockMin);
-		const isDay = (((start - 420) / halfDay) % 2) + 0 === 0;
+		const isDay = ((start - 420) / halfDay) % 2 === 0;
 		if (endMin > startMin)
 			shifts.push({ shift: isDay ? "day" : "night", startMin, endMin });
 	}

@@ -1,7 +1,6 @@
 import type {
 	Condition,
 	Ending,
-	NoticeName,
 	PauseReason,
 	PhaseName,
 } from "../analysis/day-result.ts";
@@ -40,11 +39,6 @@ export const pauseWords: { readonly [R in PauseReason]: string } = {
 	canister: "canister full",
 	round: "canister changed",
 	port: "new port",
-};
-
-export const noticeWords: { readonly [N in NoticeName]: string } = {
-	"canister-nearly-full": "canister nearly full",
-	"source-low": "less than a fill left",
 };
 
 export const canisterReasonWords = {

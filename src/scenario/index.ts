@@ -1,6 +1,5 @@
 /** Scenario files: schema, defaults, reading YAML and JSON, problems as data. */
 export { type Default, defaults } from "./defaults.ts";
-export { describeRegimen } from "./describe.ts";
 export { expectedEvents, maxExpectedEvents } from "./events.ts";
 export { fullScenario } from "./full.ts";
 export { scenarioJsonSchema, schemaText } from "./json-schema.ts";

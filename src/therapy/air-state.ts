@@ -44,6 +44,14 @@ export class Air {
 		this.#void = voidL;
 	}
 
+	/** Vented, at rest, under a sound seal. */
+	reset(): void {
+		this.depth = 0;
+		this.towards = 0;
+		this.tau = Number.POSITIVE_INFINITY;
+		this.leak = this.#k["leak.sound"];
+	}
+
 	get lowDepth(): number {
 		return this.#k["depth.low"] * this.setDepth;
 	}

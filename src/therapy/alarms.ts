@@ -31,6 +31,11 @@ const raisedBy: Readonly<Record<Timer, Condition>> = {
 	absent: "suction-absent",
 };
 
+function timersOf(condition: Condition): Timer[] {
+	const timers = Object.keys(raisedBy) as Timer[]; // keys forgets the names it lists
+	return timers.filter((timer) => raisedBy[timer] === condition);
+}
+
 /** What the alarms ask of the dressing they watch. */
 export interface Watched {
 	readonly lineKinked: boolean;
@@ -46,6 +51,8 @@ interface Standing {
 	readonly condition: Condition;
 	/** When the alarm began; `never` where none stands. */
 	since: number;
+	/** The timers that raise it. */
+	readonly timers: readonly Timer[];
 	hands: number;
 	freesKink: boolean;
 	readonly response: Stream | null;
@@ -106,6 +113,7 @@ export class Alarms {
 			const standing: Standing = {
 				condition,
 				since: never,
+				timers: timersOf(condition),
 				hands: 0,
 				freesKink: false,
 				response: callsNurse(condition) ? response(condition) : null,
@@ -190,8 +198,7 @@ export class Alarms {
 	/** Ends the alarm, if it stands: its timers go to 0, its call is cancelled and a nurse at work on it is free. */
 	end(condition: Condition, ending: Ending): void {
 		const standing = this.#find(condition);
-		for (const timer of Object.keys(raisedBy) as Timer[])
-			if (raisedBy[timer] === condition) this.rewind(timer);
+		for (const timer of standing.timers) this.rewind(timer);
 		if (standing.since < 0) return;
 		this.#observer().alarmEnds(
 			this.#dressing,

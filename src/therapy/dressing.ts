@@ -276,11 +276,7 @@ export class DressingProcess implements Watched, Whole {
 		this.#pauses = 0;
 		for (const reason of pauseReasons) this.#pausedSince[reason] = never;
 		this.#grazing = false;
-		const air = this.air;
-		air.depth = 0;
-		air.towards = 0;
-		air.tau = Number.POSITIVE_INFINITY;
-		air.leak = k["leak.sound"];
+		this.air.reset();
 		this.#exudate.reset();
 		this.liquid.exudateRate = this.#exudate.rate;
 		this.#output.reset(0, this.liquid.exudateRate, this.#mayBurst);

@@ -1,5 +1,5 @@
 import { describe, expect, test } from "vitest";
-import { describeRegimen } from "../../src/scenario/index.ts";
+import { describeRegimen } from "./describe.ts";
 import { faultOf, type Raw, readChanged } from "./sample.ts";
 
 const second = (raw: Raw) => {

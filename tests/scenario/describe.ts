@@ -1,4 +1,4 @@
-import type { Regimen } from "./scenario.ts";
+import type { Regimen } from "../../src/scenario/index.ts";
 
 /** A regimen in one line: `−125 mmHg, 50 mL for 5 min, suction 2 h, standard drawdown, beginning in suction`. */
 export function describeRegimen(regimen: Regimen): string {
