@@ -9,7 +9,8 @@ function figure(value: number): string {
 	return String(Math.round(value * 10) / 10);
 }
 
-const general: readonly Caution[] = [
+/** What every report says. */
+export const generalCautions: readonly Caution[] = [
 	{
 		code: "planning-only",
 		text: "For planning and teaching, not for setting a device or treating a patient. The prescription, the maker's instructions and local policy come first.",
@@ -28,10 +29,10 @@ const general: readonly Caution[] = [
 export function cautionsOf(
 	scenario: Scenario,
 	traced: TracedDay,
-	projections: readonly DressingProjection[],
+	projections: readonly Pick<DressingProjection, "totals">[],
 	offTooLong: (dressing: number) => number,
 ): Caution[] {
-	const cautions: Caution[] = [...general];
+	const cautions: Caution[] = [...generalCautions];
 	scenario.dressings.forEach((dressing, index) => {
 		const add = (code: string, text: string) =>
 			cautions.push({ code, text, dressing: dressing.id });
@@ -145,7 +146,7 @@ function suction(
 function solution(
 	dressing: Dressing,
 	day: DressingDay,
-	projection: DressingProjection,
+	projection: Pick<DressingProjection, "totals">,
 	add: Add,
 ): void {
 	const inside =

@@ -45,6 +45,12 @@ export interface ScenarioSummary {
 	readonly supplies: readonly Supply[];
 }
 
+/** One day as it was drawn, for a chart. */
+export interface TracedDayResult {
+	readonly scenario: ScenarioSummary;
+	readonly dressings: readonly DressingDay[];
+}
+
 export interface DressingSummary {
 	readonly id: string;
 	readonly patient: string;
@@ -170,6 +176,11 @@ export interface Spread {
 	readonly p10: number;
 	readonly p50: number;
 	readonly p90: number;
+	/** 95 % intervals of P10, P50 and P90 from order statistics; a bound is null where the values do not reach far enough. */
+	readonly quantiles95: readonly {
+		readonly low: number | null;
+		readonly high: number | null;
+	}[];
 }
 
 export interface Projection {

@@ -46,14 +46,45 @@ export class Histogram {
 
 	/**
 	 * Quantiles of the values, for each p of a rising list, by linear interpolation between order statistics at (n − 1)·p
-	 * (type 7 of Hyndman and Fan 1996). Order statistics within a bin are spread evenly between its least and its
-	 * greatest value, so that the error stays below one bin and a constant stays itself. NaN for an empty histogram.
+	 * (type 7 of Hyndman and Fan 1996), so that the error stays below one bin and a constant stays itself. NaN for an
+	 * empty histogram.
 	 */
 	quantiles(ps: readonly number[]): number[] {
+		const statistic = this.#statistics();
+		return ps.map((p) => {
+			if (this.count === 0) return Number.NaN;
+			const place = (this.count - 1) * p;
+			const rank = Math.floor(place);
+			const low = statistic(rank);
+			const part = place - rank;
+			return part === 0 ? low : low + (statistic(rank + 1) - low) * part;
+		});
+	}
+
+	/** The values at the given ranks, counted from 1 and rising, to within one bin. */
+	orderStatistics(ranks: readonly number[]): number[] {
+		const statistic = this.#statistics();
+		return ranks.map((rank) => statistic(rank - 1));
+	}
+
+	/** How often the most frequent value came (to 1e-9, which is rounding), where its bin holds that value alone; else 0. */
+	get mostFrequent(): number {
+		let most = 0;
+		for (const [, at] of this.#place)
+			if (
+				this.#greatest[at] - this.#least[at] <= 1e-9 &&
+				this.#counts[at] > most
+			)
+				most = this.#counts[at];
+		return most;
+	}
+
+	/** The value at a rank from 0; those within a bin are spread evenly between its least and its greatest. Ranks rise from call to call. */
+	#statistics(): (rank: number) => number {
 		const bins = [...this.#place].sort((a, b) => a[0] - b[0]);
 		let before = 0;
 		let next = 0;
-		const statistic = (rank: number): number => {
+		return (rank) => {
 			// Ranks come in rising order, but one step back may be needed between two of them.
 			while (next > 0 && rank < before) before -= this.#counts[bins[--next][1]];
 			while (rank >= before + this.#counts[bins[next][1]])
@@ -65,14 +96,6 @@ export class Histogram {
 				? least
 				: least + ((this.#greatest[at] - least) * (rank - before)) / inside;
 		};
-		return ps.map((p) => {
-			if (this.count === 0) return Number.NaN;
-			const place = (this.count - 1) * p;
-			const rank = Math.floor(place);
-			const low = statistic(rank);
-			const part = place - rank;
-			return part === 0 ? low : low + (statistic(rank + 1) - low) * part;
-		});
 	}
 
 	#put(bin: number, count: number, least: number, greatest: number): void {

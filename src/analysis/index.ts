@@ -1,9 +1,32 @@
-/** Answers from many replications: the traced day, projections with their intervals, cautions and assumptions. */
+/** Answers from many replications: the traced day, projections with their intervals, regimens set against each other, cautions and assumptions. */
+export { type Arm, armsOf } from "./arms.ts";
 export { blockSize, type RunPart } from "./collector.ts";
+export { compareDrawings } from "./compare-drawings.ts";
+export type * from "./compare-result.ts";
+export {
+	compareResult,
+	comparisonPrecision,
+	comparisonStudy,
+	type MeasureTarget,
+} from "./comparison.ts";
 export { dayResult } from "./day.ts";
 export type * from "./day-result.ts";
+export { efficientPoints } from "./efficient.ts";
 export { Histogram } from "./histogram.ts";
-export { halfWidth, wilson } from "./interval.ts";
+export {
+	halfWidth,
+	type MeanInterval,
+	meanInterval,
+	wilson,
+} from "./interval.ts";
+export { type DayTask, type Job, type JobKinds, workOn } from "./job.ts";
+export {
+	isMeasureName,
+	type MeasureName,
+	mainMeasures,
+	measureFact,
+	measureNames,
+} from "./measures.ts";
 export {
 	addTo,
 	type Moments,
@@ -17,8 +40,36 @@ export {
 	mostReplications,
 	type PrecisionTarget,
 	replicationsFor,
+	replicationsForTargets,
 } from "./precision.ts";
 export { blockCount, ProjectionGathering } from "./projection.ts";
+export { quantileRanks } from "./quantile-interval.ts";
+export { type RestsOnStudy, restsOn, restsOnStudy } from "./rests-on.ts";
 export { runBlocks } from "./run-blocks.ts";
+export {
+	type Study,
+	type StudyPart,
+	StudyRunner,
+	type StudyTask,
+} from "./study.ts";
+export {
+	type GroupSums,
+	StudyGathering,
+	studyTasks,
+} from "./study-gathering.ts";
+export {
+	along,
+	type Constraint,
+	clockOfPoint,
+	type SweepAsked,
+	sweepResult,
+} from "./sweep.ts";
+export {
+	axisNames,
+	type SweepPlan,
+	sweepPlan,
+	sweepStudy,
+} from "./sweep-grid.ts";
+export type * from "./sweep-result.ts";
 export { totalNames } from "./totals.ts";
 export { type TracedDay, traceDay } from "./trace-day.ts";

@@ -11,6 +11,19 @@ export function halfWidth(moments: Moments): number | null {
 	return t * Math.sqrt(Math.max(0, variance(moments)) / moments.count);
 }
 
+export interface MeanInterval {
+	readonly low: number;
+	readonly high: number;
+}
+
+/** Student's 95 % interval of the mean; null below two values. */
+export function meanInterval(moments: Moments): MeanInterval | null {
+	const half = halfWidth(moments);
+	return half === null
+		? null
+		: { low: moments.mean - half, high: moments.mean + half };
+}
+
 const z = normalQuantile((1 + confidence) / 2, 0, 1);
 
 /** Wilson's 95 % interval of a probability of which `hits` of `count` were seen (Wilson 1927). */

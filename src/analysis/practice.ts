@@ -20,3 +20,10 @@ export const usualDepth: { readonly [T in Tissue]: DepthRange } = {
 /** Dwells and suction periods that the defaults of the model were set for, min. Common practice, no source. */
 export const usualDwellMin = { least: 1, most: 30 };
 export const usualSuctionMin = { least: 60, most: 480 };
+
+/** A usual programme: −125 mmHg, a dwell of 10 min, a suction period of 3.5 h. Common practice, no source. */
+export const usualProgramme = {
+	depthMmHg: 125,
+	dwellMin: 10,
+	suctionMin: 210,
+};

@@ -1,3 +1,4 @@
+import type { PrecisionReached } from "./compare-result.ts";
 import type { Caution, Projection, TotalName } from "./day-result.ts";
 import { totalNames } from "./totals.ts";
 
@@ -46,6 +47,37 @@ export function precisionCautions(
 			code: "precision-not-reached",
 			text: `After ${projection.replications} replications the half-width of ${target.total} is ${Number(half.toPrecision(3))}, not the ${target.halfWidth} asked for.`,
 			dressing: id,
+		}));
+}
+
+/**
+ * How many replications to run on to until paired differences reach their targets: as many as have been run where all do,
+ * twice as many where an interval cannot be given yet; `mostReplications` at the most.
+ */
+export function replicationsForTargets(
+	precision: readonly PrecisionReached[],
+	replications: number,
+): number {
+	let needed = replications;
+	for (const { halfWidth, target, reached: done } of precision) {
+		if (done) continue;
+		const ratio = halfWidth === null ? Math.SQRT2 : halfWidth / target;
+		needed = Math.max(needed, Math.ceil(replications * ratio * ratio * spare));
+	}
+	return Math.max(replications, Math.min(needed, mostReplications));
+}
+
+/** A caution for every paired difference that is not as precise as was asked for. */
+export function targetCautions(
+	precision: readonly PrecisionReached[],
+	replications: number,
+): Caution[] {
+	return precision
+		.filter((one) => !one.reached)
+		.map(({ a, b, dressing, measure, target, halfWidth }) => ({
+			code: "precision-not-reached",
+			text: `After ${replications} replications the difference of ${a} and ${b} in ${measure} is ${halfWidth === null ? "too rare for an interval" : `known to ${Number(halfWidth.toPrecision(3))}`}, not to the ${target} asked for.`,
+			dressing,
 		}));
 }
 

@@ -20,10 +20,9 @@ import type {
 import { Histogram, type HistogramParts } from "./histogram.ts";
 import { halfWidth, wilson } from "./interval.ts";
 import { type Moments, mergeInto, noMoments } from "./moments.ts";
+import { percentiles, spread } from "./spread.ts";
 import { supplyItems, supplyOf } from "./supplies.ts";
 import { totalBins, totalNames } from "./totals.ts";
-
-const percentiles = [0.1, 0.5, 0.9];
 
 interface Merged {
 	readonly totals: Histogram[];
@@ -206,9 +205,4 @@ function mergeAll(into: Histogram[], parts: readonly HistogramParts[]): void {
 		if (into.length <= i) into.push(new Histogram(part.width));
 		into[i].merge(part);
 	});
-}
-
-function spread(histogram: Histogram, moments: Moments): Spread {
-	const [p10, p50, p90] = histogram.quantiles(percentiles);
-	return { mean: moments.mean, halfWidth95: halfWidth(moments), p10, p50, p90 };
 }

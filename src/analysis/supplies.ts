@@ -1,11 +1,11 @@
 import type { Scenario } from "../scenario/index.ts";
-import type { TherapyDay } from "../therapy/index.ts";
+import type { DressingProcess, TherapyDay } from "../therapy/index.ts";
 import type { Supply } from "./day-result.ts";
 
 /** An item of the stores, and the dressings that use it. */
 export interface SupplyItem {
 	readonly item: string;
-	readonly kind: "canister" | "source" | "line" | "kit" | "port";
+	readonly kind: (typeof kinds)[number];
 	readonly dressings: readonly number[];
 }
 
@@ -52,30 +52,49 @@ export function supplyItems(scenario: Scenario): SupplyItem[] {
 	return rows;
 }
 
-/** How many of the item one replication used: one at the start and one at every change; ports beyond those in the kits. */
+/** How many of the item one replication used, over the dressings that use it. */
 export function needsOf(item: SupplyItem, day: TherapyDay): number {
-	let sum = 0;
-	for (const index of item.dressings) {
-		const process = day.processes[index];
-		switch (item.kind) {
-			case "canister":
-				sum += 1 + process.canister.changes;
-				break;
-			case "source":
-				sum += 1 + process.source.changes;
-				break;
-			case "line":
-				sum += 1;
-				break;
-			case "kit":
-				sum += 1 + process.dressingChanges;
-				break;
-			case "port":
-				sum += process.portsReplaced;
-		}
-	}
-	return sum;
+	return item.dressings.reduce(
+		(sum, index) => sum + piecesOf(item.kind, day.processes[index]),
+		0,
+	);
 }
+
+/** Pieces that one dressing used: one at the start and one at every change; ports beyond those in the kits. */
+function piecesOf(kind: SupplyItem["kind"], process: DressingProcess): number {
+	switch (kind) {
+		case "canister":
+			return 1 + process.canister.changes;
+		case "source":
+			return 1 + process.source.changes;
+		case "line":
+			return 1;
+		case "kit":
+			return 1 + process.dressingChanges;
+		case "port":
+			return process.portsReplaced;
+	}
+}
+
+/** What the pieces of one dressing cost, those that have a price; 0 without prices. */
+export function priceOf(
+	scenario: Scenario,
+	index: number,
+	process: DressingProcess,
+): number {
+	const { prices, dressings } = scenario;
+	if (prices === null) return 0;
+	const filled = dressings[index].regimens.some(({ fillMl }) => fillMl > 0);
+	return kinds.reduce(
+		(sum, kind) =>
+			(kind === "source" || kind === "line") && !filled
+				? sum
+				: sum + (prices.items[kind] ?? 0) * piecesOf(kind, process),
+		0,
+	);
+}
+
+const kinds = ["canister", "source", "line", "kit", "port"] as const;
 
 /** A row of the report: median and P90, packs rounded up where the scenario has pack sizes. */
 export function supplyOf(

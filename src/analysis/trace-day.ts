@@ -14,14 +14,15 @@ export interface TracedDay {
 	}[])[];
 }
 
-/** Runs replication 0 with everything recorded. `trace` may be a log, to compare two runs. */
+/** Runs one replication, the traced day unless another is asked for, with everything recorded. `trace` may be a log, to compare two runs. */
 export function traceDay(
 	scenario: Scenario,
 	trace: Trace = new Trace(),
+	replication = 0,
 ): TracedDay {
 	const recorder = new Recorder(scenario);
 	const day = new TherapyDay(scenario, recorder);
-	day.run(0, recorder, trace);
+	day.run(replication, recorder, trace);
 	return {
 		trace: { events: trace.events, hash: trace.hash },
 		dressings: day.processes.map((process, index) =>

@@ -1,4 +1,9 @@
 /** Charts: one chart a file, data in, an SVG element made in the injected document out; and how times and quantities are written. */
+export {
+	type BeginTimesData,
+	type BeginTimesRow,
+	beginTimes,
+} from "./begin-times.ts";
 export { canisterChart } from "./canister-chart.ts";
 export type { CanisterData } from "./canister-panel.ts";
 export type { ChartOptions } from "./chart-root.ts";
@@ -14,8 +19,27 @@ export {
 	timeRange,
 	timeSpan,
 } from "./clock.ts";
+export { comparisonStyle } from "./comparison-style.ts";
 export { type CycleSpan, cycleSpan } from "./cycle-span.ts";
+export {
+	type DesignMapAxis,
+	type DesignMapCell,
+	type DesignMapData,
+	type DesignMapPanel,
+	designMap,
+} from "./design-map.ts";
+export {
+	type DifferenceRow,
+	type DifferenceRowsData,
+	differenceRows,
+} from "./difference-rows.ts";
 export { durationWords } from "./duration.ts";
+export {
+	type EfficientSetData,
+	type EfficientSetMeasure,
+	type EfficientSetPoint,
+	efficientSet,
+} from "./efficient-set.ts";
 export { cellMinutes, mergedBins } from "./heat-bins.ts";
 export {
 	type HeatStripData,
@@ -36,10 +60,16 @@ export {
 } from "./quantity.ts";
 export { rangeWords } from "./range.ts";
 export { regimenWords } from "./regimen-words.ts";
+export {
+	type ResponseCurveData,
+	type ResponseCurvePanel,
+	responseCurve,
+} from "./response-curve.ts";
 export { type Shift, shiftsBetween } from "./shifts.ts";
 export { sparkline } from "./sparkline.ts";
 export { svgElement } from "./svg-element.ts";
 export { chartStyle, themeRules } from "./theme-style.ts";
+export { type TornadoData, type TornadoRow, tornado } from "./tornado.ts";
 export {
 	canisterReasonWords,
 	conditionWords,

@@ -23,7 +23,7 @@ export function sparkline(
 		description: `${counted(day.totals.fills, "fill")}, ${counted(day.alarms.length, "alarm")}.`,
 	};
 	const root = chartRoot(document, options, { widthPx, heightPx }, words);
-	const range = waterBandRange(day.curve, []);
+	const range = waterBandRange([day.curve], []);
 	const x = scaleLinear([0, data.horizonMin], [0, widthPx]);
 	const shape = (
 		values: readonly number[],

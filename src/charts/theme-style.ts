@@ -20,10 +20,10 @@ export const themeRules = (selector: string): string =>
 		`@media screen and (prefers-color-scheme:dark){${selector}{${themeVariables(darkTheme)}}}`,
 	].join("\n");
 
-const kebab = (name: string): string =>
+export const kebab = (name: string): string =>
 	name.replace(/[A-Z]/g, (letter) => `-${letter.toLowerCase()}`);
 
-type Role = Exclude<keyof Theme, "heat">;
+export type Role = Exclude<keyof Theme, "heat">;
 
 /** What is painted in which colour: selector within a chart, property, role in the theme. */
 const paints: readonly (readonly [
@@ -80,7 +80,7 @@ const shapes: readonly string[] = [
 ];
 
 /** Every selector of a list, under the class of the chart. */
-const inChart = (rule: string): string => {
+export const inChart = (rule: string): string => {
 	const [selectors = "", body = ""] = rule.split("{");
 	return `${selectors
 		.split(",")

@@ -99,19 +99,23 @@ const mark = (plot: TimePlot, y: number): SVGLineElement =>
 		y2: y,
 	});
 
-/** Heights and labels that suit a curve and its regimens; labels closer than a line of text are left out. */
+/** Heights and labels that suit curves and their regimens; labels closer than a line of text are left out. */
 export function waterBandRange(
-	curve: DayCurve,
+	curves: readonly DayCurve[],
 	regimens: readonly { readonly depthMmHg: number; readonly fillMl: number }[],
 ): WaterBandRange {
-	const greatest = (values: readonly number[]): number =>
-		values.reduce((most, value) => Math.max(most, value), 0);
+	const greatest = (key: "liquidMl" | "depthMmHg"): number =>
+		curves.reduce(
+			(most, curve) =>
+				curve[key].reduce((so, value) => Math.max(so, value), most),
+			0,
+		);
 	const fills = distinct(
 		regimens.map((regimen) => regimen.fillMl).filter((fillMl) => fillMl > 0),
 	);
 	const depths = distinct(regimens.map((regimen) => regimen.depthMmHg));
-	const mostLiquidMl = Math.max(greatest(curve.liquidMl), ...fills, 40) * 1.06;
-	const mostDepthMmHg = Math.max(greatest(curve.depthMmHg), ...depths, 25);
+	const mostLiquidMl = Math.max(greatest("liquidMl"), ...fills, 40) * 1.06;
+	const mostDepthMmHg = Math.max(greatest("depthMmHg"), ...depths, 25);
 	const liquidTicksMl = spaced(
 		[
 			...fills,

@@ -15,6 +15,7 @@ import {
 import type { Clock } from "./clock.ts";
 import { cycleLens } from "./cycle-lens.ts";
 import { type CycleSpan, cycleSpan } from "./cycle-span.ts";
+import { dayWithin } from "./day-within.ts";
 import { eventRows } from "./event-rows.ts";
 import { sourcePanel } from "./source-panel.ts";
 import { svgElement } from "./svg-element.ts";
@@ -34,6 +35,10 @@ export interface WaterLineData {
 	readonly roundShare: number;
 	/** What the lens enlarges; by default the first undisturbed cycle. */
 	readonly lens?: CycleSpan;
+	/** Only the first minutes of the day are drawn; all of it by default. */
+	readonly spanMin?: number;
+	/** Days that are drawn above or below it, so that all stand on the same heights. */
+	readonly beside?: readonly Pick<WaterLineData, "day" | "dressing">[];
 }
 
 /**
@@ -46,19 +51,29 @@ export function waterLineChart(
 	options: ChartOptions,
 ): SVGSVGElement {
 	const widthPx = options.widthPx ?? 960;
-	const { day, dressing, clock } = data;
+	const { dressing, clock } = data;
+	const spanMin = Math.min(data.spanMin ?? clock.horizonMin, clock.horizonMin);
+	const within = (whole: DressingDay): DressingDay =>
+		spanMin < clock.horizonMin ? dayWithin(whole, spanMin) : whole;
+	const day = within(data.day);
 	const root = chartRoot(
 		document,
 		options,
 		{ widthPx, heightPx: 0 },
 		waterLineWords(data),
 	);
-	const span = { fromMin: 0, toMin: clock.horizonMin };
+	const span = { fromMin: 0, toMin: spanMin };
 	const plot = timePlot(document, options.idPrefix, clock, span, {
 		leftPx: 112,
 		rightPx: widthPx - 34,
 	});
-	const range = waterBandRange(day.curve, dressing.regimens);
+	const beside = data.beside ?? [];
+	const range = waterBandRange(
+		[day.curve, ...beside.map((other) => within(other.day).curve)],
+		[dressing, ...beside.map((other) => other.dressing)].flatMap(
+			(one) => one.regimens,
+		),
+	);
 	const ground = svgElement(document, "g", {});
 	root.append(hatching(document, `${options.idPrefix}-hatch`), ground);
 	const headPx = chartTitle(root, document, options, {
@@ -71,7 +86,7 @@ export function waterLineChart(
 	const topPx = headPx + 18;
 	const band = { topPx: topPx + 10, abovePx: 60, belowPx: 72 };
 	root.append(waterBand(plot, day.curve, range, band));
-	const lens = data.lens ?? cycleSpan(day, clock.horizonMin);
+	const lens = data.lens ?? cycleSpan(day, spanMin);
 	root.append(
 		lensMark(
 			plot.document,
@@ -98,7 +113,9 @@ export function waterLineChart(
 			canisterMl: dressing.canisterMl,
 			roundShare: data.roundShare,
 			curve: day.curve,
-			changes: varies ? (data.projection?.canisterChanges ?? []) : [],
+			changes: (varies ? (data.projection?.canisterChanges ?? []) : []).filter(
+				(change) => spanMin === clock.horizonMin || change.p90Min <= spanMin,
+			),
 			...(varies ? { band: data.projection?.canisterLevel } : {}),
 		},
 		y + 12,

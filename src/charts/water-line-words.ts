@@ -1,5 +1,6 @@
 import { alarmEvents, careEvents } from "./chart-events.ts";
 import { clockTime } from "./clock.ts";
+import { dayWithin } from "./day-within.ts";
 import { counted, numberWord, volumeWords } from "./quantity.ts";
 import { regimenWords } from "./regimen-words.ts";
 import type { WaterLineData } from "./water-line-chart.ts";
@@ -11,7 +12,10 @@ export function waterLineWords(data: WaterLineData): {
 	readonly title: string;
 	readonly description: string;
 } {
-	const { day, clock } = data;
+	const { clock } = data;
+	const untilMin = Math.min(data.spanMin ?? clock.horizonMin, clock.horizonMin);
+	const isPart = untilMin < clock.horizonMin;
+	const day = isPart ? dayWithin(data.day, untilMin) : data.day;
 	const first = data.dressing.regimens[0];
 	const named = (
 		events: ReturnType<typeof alarmEvents>,
@@ -28,9 +32,11 @@ export function waterLineWords(data: WaterLineData): {
 		return `${kind[0]?.toUpperCase()}${kind.slice(1)}: ${list.join("; ")}${more}.`;
 	};
 	const sentences = [
-		`From ${clockTime(0, clock)} to ${clockTime(clock.horizonMin, clock)}.`,
+		`From ${clockTime(0, clock)} to ${clockTime(untilMin, clock)}.`,
 		first === undefined ? "" : `${regimenWords(first)}.`,
-		`${counted(day.totals.fills, "fill")}, ${volumeWords(day.totals.instilledMl)} of solution in, ${volumeWords(day.totals.toCanisterMl)} to the canister.`,
+		isPart
+			? `${counted(day.phases.filter((phase) => phase.phase === "fill").length, "fill")} in this time.`
+			: `${counted(day.totals.fills, "fill")}, ${volumeWords(day.totals.instilledMl)} of solution in, ${volumeWords(day.totals.toCanisterMl)} to the canister.`,
 		named(alarmEvents(day), "alarms"),
 		named(careEvents(day), "care"),
 	];

@@ -1,9 +1,8 @@
 import { parentPort, workerData } from "node:worker_threads";
-import { runBlocks } from "../analysis/index.ts";
-import type { Scenario } from "../scenario/index.ts";
+import { type Job, type JobKinds, workOn } from "../analysis/index.ts";
 
-/** A thread of `run-scenario`: is sent a span of blocks, sends back what they come to. */
-const scenario = workerData as Scenario; // run-scenario sends nothing else
-parentPort?.on("message", ([first, last]: [number, number]) => {
-	parentPort?.postMessage(runBlocks(scenario, first, last));
+/** A thread of `deal`: is sent tasks of the job it was made for, sends back what they come to. */
+const work = workOn(workerData as Extract<Job, { readonly kind: "study" }>); // deal sends a job and then tasks of its kind
+parentPort?.on("message", (task: JobKinds["study"]["task"]) => {
+	parentPort?.postMessage(work(task));
 });

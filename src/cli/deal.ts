@@ -1,41 +1,32 @@
 import { Worker } from "node:worker_threads";
-import { type RunPart, runBlocks } from "../analysis/index.ts";
-import type { Scenario } from "../scenario/index.ts";
+import { type Job, type JobKinds, workOn } from "../analysis/index.ts";
 
-/** Blocks that a thread is given at a time. */
-export const taskBlocks = 20;
-
-type Span = readonly [first: number, last: number];
+type JobOf<K extends keyof JobKinds> = Extract<Job, { readonly kind: K }>;
 
 /**
- * Deals the blocks 0 … `blocks` − 1 out to threads that run `script`, and hands every part to `take`. What a thread that
- * died had in hand is worked out here, and so is all that is left once the last has died.
+ * Deals the tasks of a job out to threads that run `script`, and hands every part to `take`. What a thread that died had in
+ * hand is worked out here, and so is all that is left once the last has died.
  */
-export async function deal(
-	scenario: Scenario,
-	blocks: number,
+export async function deal<K extends keyof JobKinds>(
+	job: JobOf<K>,
+	tasks: readonly JobKinds[K]["task"][],
 	threads: number,
-	take: (part: RunPart) => void,
+	take: (part: JobKinds[K]["part"]) => void,
 	script: URL,
 ): Promise<void> {
 	let next = 0;
 	let living = threads;
-	const nextSpan = (): Span | null => {
-		if (next >= blocks) return null;
-		const first = next;
-		next = Math.min(first + taskBlocks, blocks);
-		return [first, next];
-	};
-	const workHere = async (span: Span) => {
-		take(runBlocks(scenario, ...span));
+	const nextTask = () => tasks[next++] ?? null;
+	const workHere = async (task: JobKinds[K]["task"]) => {
+		take(workOn<K>(job)(task));
 		await new Promise((resume) => setImmediate(resume)); // lets the other threads speak
 	};
 	const thread = () =>
 		new Promise<void>((resolve, reject) => {
-			const worker = new Worker(script, { workerData: scenario });
-			let inHand: Span | null = null;
+			const worker = new Worker(script, { workerData: job });
+			let inHand: JobKinds[K]["task"] | null = null;
 			const ask = () => {
-				inHand = nextSpan();
+				inHand = nextTask();
 				if (inHand === null) void worker.terminate();
 				else worker.postMessage(inHand);
 			};
@@ -43,10 +34,10 @@ export async function deal(
 				living--;
 				if (inHand !== null) await workHere(inHand);
 				if (living > 0) return;
-				for (let span = nextSpan(); span !== null; span = nextSpan())
-					await workHere(span);
+				for (let task = nextTask(); task !== null; task = nextTask())
+					await workHere(task);
 			};
-			worker.on("message", (part: RunPart) => {
+			worker.on("message", (part: JobKinds[K]["part"]) => {
 				try {
 					take(part);
 					ask();

@@ -1,8 +1,10 @@
 import { Command, CommanderError } from "commander";
 import { type Problem, UnusableInput } from "../scenario/problem.ts";
 import type { CheckOptions } from "./check-command.ts";
+import type { TypedCompareOptions } from "./compare-command.ts";
 import { type ExitStatus, explain } from "./failure.ts";
 import type { TypedOptions } from "./options.ts";
+import type { TypedSweepOptions } from "./sweep-options.ts";
 import { version } from "./version.ts";
 import { readWords } from "./words.ts";
 
@@ -28,6 +30,14 @@ export async function run(words: readonly string[]): Promise<ExitStatus> {
 		async (files, options) => {
 			const { day } = await import("./day-command.ts");
 			status = await day(files, options, problems);
+		},
+		async (files, options) => {
+			const { compare } = await import("./compare-command.ts");
+			status = await compare(files, options, problems);
+		},
+		async (files, options) => {
+			const { sweep } = await import("./sweep-command.ts");
+			status = await sweep(files, options, problems);
 		},
 	);
 	if (words.length === 0) {
@@ -73,6 +83,8 @@ type Action<O> = (files: readonly string[], options: O) => Promise<void>;
 function declare(
 	check: Action<CheckOptions>,
 	day: Action<TypedOptions>,
+	compare: Action<TypedCompareOptions>,
+	sweep: Action<TypedSweepOptions>,
 ): Command {
 	const program = new Command("slackwater")
 		.description(
@@ -118,32 +130,94 @@ function declare(
 		);
 	checking.action(() => check(checking.args, checking.opts<CheckOptions>()));
 
-	const daying = command(
+	/** What every command that runs a scenario takes. */
+	const running = (name: string, description: string) =>
+		command(name, "<file>", description)
+			.argument("[file]", "scenario file, YAML or JSON; - is standard input")
+			.option("--seed <text>", "seed of chance")
+			.option("--replications <n>", "how many days to draw")
+			.option("--horizon <duration>", 'how long the day is, e.g. "48 h"')
+			.option("--chance <on|off>", "whether anything is left to chance")
+			.option("--workers <n>", "threads; the result is the same for any number")
+			.option("--out <folder>", "folder of the report (default: in out/)")
+			.option("--force", "overwrite the report of another scenario")
+			.option(
+				"--json",
+				"print the result as JSON; without --out no file is written",
+			)
+			.option("--quiet", "say nothing but what went wrong");
+
+	const daying = running(
 		"day",
-		"<file>",
 		"simulates the day and its replications, and writes a report",
 	)
-		.argument("[file]", "scenario file, YAML or JSON; - is standard input")
-		.option("--seed <text>", "seed of chance")
-		.option("--replications <n>", "how many days to draw")
-		.option("--horizon <duration>", 'how long the day is, e.g. "48 h"')
-		.option("--chance <on|off>", "whether anything is left to chance")
-		.option("--workers <n>", "threads; the result is the same for any number")
 		.option(
 			"--precision <list>",
 			"run until the means of totals have these half-widths, e.g. toCanisterMl=5",
 		)
-		.option("--out <folder>", "folder of the report (default: out/NAME)")
-		.option("--force", "overwrite the report of another scenario")
-		.option(
-			"--json",
-			"print the result as JSON; without --out no file is written",
-		)
-		.option("--quiet", "say nothing but what went wrong")
 		.addHelpText(
 			"after",
 			`${caution}\n\nExamples:\n  slackwater day thigh.yaml\n  slackwater day thigh.yaml --replications 6000 --workers 2 --out out/thigh\n  slackwater day thigh.yaml --chance off --json > day.json`,
 		);
 	daying.action(() => day(daying.args, daying.opts<TypedOptions>()));
+
+	const comparing = running(
+		"compare",
+		"sets the regimens of a scenario against each other, on the same random numbers",
+	)
+		.option("--between <names>", "only these regimens, in this order")
+		.option("--measures <list>", "what to show, in this order")
+		.option(
+			"--precision <list>",
+			"run until differences have these half-widths, e.g. nightCalls=0.05",
+		)
+		.option(
+			"--rests-on <on|off>",
+			"whether every assumption is halved and doubled too (default: on)",
+		)
+		.addHelpText(
+			"after",
+			`${caution}\n\nExamples:\n  slackwater compare thigh.yaml\n  slackwater compare thigh.yaml --between short,long --measures washes,nightCalls,cost\n  slackwater compare thigh.yaml --precision breaches=0.01 --json`,
+		);
+	comparing.action(() =>
+		compare(comparing.args, comparing.opts<TypedCompareOptions>()),
+	);
+
+	const sweeping = running(
+		"sweep",
+		"runs a grid of regimens on the same random numbers, and maps what each gives",
+	)
+		.option(
+			"--dwell <values>",
+			'e.g. "2 min, 5 min" or "2 min to 20 min by 2 min"',
+		)
+		.option(
+			"--suction <values>",
+			'suction periods, e.g. "2 h to 4 h by 30 min"',
+		)
+		.option("--fill <values>", 'e.g. "40 mL, 60 mL"')
+		.option("--depth <values>", 'e.g. "-75 mmHg to -150 mmHg by 25 mmHg"')
+		.option(
+			"--start <values>",
+			'clock times of the first phase, e.g. "06:00, 08:00"',
+		)
+		.option("--apart <values>", "how far dressings are out of step")
+		.option("--measures <list>", "what to map, in this order")
+		.option(
+			"--keep <list>",
+			'what a regimen must keep, e.g. "nightCalls<0.5, canisterLastsShift>=0.9"',
+		)
+		.option(
+			"--efficient <list>",
+			"two or three measures whose best trade-offs are sought",
+		)
+		.option("--curve <axis>", "the axis whose response is drawn as a curve")
+		.addHelpText(
+			"after",
+			`${caution}\n\nExamples:\n  slackwater sweep thigh.yaml --dwell "2 min to 20 min by 2 min" --suction "1 h to 5 h by 30 min"\n  slackwater sweep thigh.yaml --keep "nightCalls<0.5" --efficient meanExudateShare,nurseMin`,
+		);
+	sweeping.action(() =>
+		sweep(sweeping.args, sweeping.opts<TypedSweepOptions>()),
+	);
 	return program;
 }

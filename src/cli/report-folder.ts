@@ -12,6 +12,10 @@ import type { Problem } from "../scenario/index.ts";
 import { CouldNotFinish, codeOf, reasonOf } from "./failure.ts";
 import { fileName, quoted } from "./quoted.ts";
 
+/** Commands that write a report; each leaves its result as `KIND.json` in the folder. */
+const reportKinds = ["day", "compare", "sweep"] as const;
+export type ReportKind = (typeof reportKinds)[number];
+
 /**
  * Adds to `problems` what keeps a report of `title` from being written to `folder`: a file in its place, another scenario's
  * report, foreign files, a place where nothing can be written. Where `title` is null the scenario could not be read, and
@@ -19,6 +23,7 @@ import { fileName, quoted } from "./quoted.ts";
  */
 export function checkFolder(
 	folder: string,
+	kind: ReportKind,
 	title: string | null,
 	force: boolean,
 	problems: Problem[],
@@ -40,8 +45,9 @@ export function checkFolder(
 			refuse(`${shown}, which is a file`);
 		else if (status !== undefined) {
 			const names = readdirSync(folder).filter((name) => !name.startsWith("."));
-			const there = titleOf(folder);
-			if (names.length === 0 || force || title === null || there === title) {
+			const there = reportIn(folder);
+			const same = there?.kind === kind && there.title === title;
+			if (names.length === 0 || force || title === null || same) {
 				// Nothing of another's would be lost.
 			} else if (there === null)
 				refuse(
@@ -49,7 +55,7 @@ export function checkFolder(
 				);
 			else
 				refuse(
-					`${shown}, which holds the report of ${quoted(there)} (--force overwrites it)`,
+					`${shown}, which holds the report of ${quoted(there.title)}${there.kind === kind ? "" : `, written by ${there.kind}`} (--force overwrites it)`,
 				);
 		}
 		// Permissions alone do not tell: only trying does. It is not tried for an input that will be refused.
@@ -73,13 +79,23 @@ function tryPlace(folder: string): void {
 	else rmdirSync(mkdtempSync(join(folder, ".trial-")));
 }
 
-/** The title of the scenario whose report a folder holds; null where it holds none. */
-function titleOf(folder: string): string | null {
-	const path = join(folder, "day.json");
+/** The report that a folder holds; null where it holds none. */
+function reportIn(folder: string): {
+	readonly kind: ReportKind;
+	readonly title: string;
+} | null {
+	for (const kind of reportKinds) {
+		const title = titleIn(join(folder, `${kind}.json`));
+		if (title !== null) return { kind, title };
+	}
+	return null;
+}
+
+function titleIn(path: string): string | null {
 	try {
 		if (!statSync(path).isFile()) return null;
-		const day: unknown = JSON.parse(readFileSync(path, "utf8"));
-		const scenario = (day as { scenario?: { title?: unknown } } | null)
+		const result: unknown = JSON.parse(readFileSync(path, "utf8"));
+		const scenario = (result as { scenario?: { title?: unknown } } | null)
 			?.scenario; // looked at, not trusted
 		return typeof scenario?.title === "string" ? scenario.title : null;
 	} catch {

@@ -1,6 +1,5 @@
 import { Worker } from "node:worker_threads";
-import type { DayResult } from "../analysis/index.ts";
-import type { ReportFiles } from "./report-files.ts";
+import type { ReportFiles, ReportOrder } from "./report-files.ts";
 
 const script = new URL(
 	import.meta.url.endsWith(".ts") ? "./report-worker.ts" : "./report-worker.js",
@@ -14,7 +13,7 @@ const script = new URL(
 export function prepareReport(
 	wanted: boolean,
 	worker = script,
-): (result: DayResult) => Promise<ReportFiles> {
+): (order: ReportOrder) => Promise<ReportFiles> {
 	const thread = wanted ? new Worker(worker) : null;
 	let dead = thread === null;
 	thread?.unref();
@@ -22,19 +21,19 @@ export function prepareReport(
 	thread?.on("exit", () => {
 		dead = true;
 	});
-	const here = async (result: DayResult) =>
-		(await import("./report-files.ts")).reportFiles(result);
-	return (result) => {
-		if (thread === null || dead) return here(result);
+	const here = async (order: ReportOrder) =>
+		(await import("./report-files.ts")).reportFiles(order);
+	return (order) => {
+		if (thread === null || dead) return here(order);
 		return new Promise((resolve, reject) => {
-			const draw = () => void here(result).then(resolve, reject);
+			const draw = () => void here(order).then(resolve, reject);
 			thread.ref();
 			thread.once("exit", draw);
 			thread.once("message", (files: ReportFiles) => {
 				thread.off("exit", draw);
 				void thread.terminate().then(() => resolve(files));
 			});
-			thread.postMessage(result);
+			thread.postMessage(order);
 		});
 	};
 }

@@ -1,21 +1,23 @@
-import { availableParallelism } from "node:os";
 import {
 	blockCount,
+	type DayTask,
 	ProjectionGathering,
-	type RunPart,
-	runBlocks,
 } from "../analysis/index.ts";
 import type { Scenario } from "../scenario/index.ts";
-import { deal, taskBlocks } from "./deal.ts";
 import { Progress } from "./progress.ts";
+import { runJob } from "./run-job.ts";
 
-/** Dressing-days below which starting a thread costs more than it saves. */
-const worthThreads = 20_000;
+/** Blocks that a thread is given at a time. */
+const taskBlocks = 20;
 
-const blockWorker = new URL(
-	import.meta.url.endsWith(".ts") ? "./block-worker.ts" : "./block-worker.js",
-	import.meta.url,
-);
+/** The tasks that the replications of a scenario make. */
+export function dayTasks(scenario: Scenario): DayTask[] {
+	const blocks = blockCount(scenario);
+	return Array.from({ length: Math.ceil(blocks / taskBlocks) }, (_, i) => ({
+		first: i * taskBlocks,
+		last: Math.min((i + 1) * taskBlocks, blocks),
+	}));
+}
 
 /** Runs every replication of a scenario and gathers the projection; the answer is the same for any number of workers. */
 export async function runScenario(
@@ -25,32 +27,22 @@ export async function runScenario(
 ): Promise<ProjectionGathering> {
 	const gathering = new ProjectionGathering(scenario);
 	const progress = new Progress(scenario.replications, quiet);
-	const blocks = blockCount(scenario);
-	const days =
-		(scenario.replications * scenario.dressings.length * scenario.horizonMin) /
-		1440;
-	const threads = Math.min(
-		workers ?? (days < worthThreads ? 1 : availableParallelism()),
-		Math.ceil(blocks / taskBlocks),
-	);
 	let done = 0;
-	const take = (part: RunPart) => {
-		gathering.add(part);
-		done += part.replications;
-		progress.update(done);
-	};
 	try {
-		if (threads > 1) await deal(scenario, blocks, threads, take, blockWorker);
-		else
-			for (let first = 0; first < blocks; first += taskBlocks)
-				take(
-					runBlocks(
-						scenario,
-						first,
-						Math.min(first + taskBlocks, blocks),
-						(replications) => progress.update(done + replications),
-					),
-				);
+		await runJob<"day">({ kind: "day", scenario }, dayTasks(scenario), {
+			workers,
+			days:
+				(scenario.replications *
+					scenario.dressings.length *
+					scenario.horizonMin) /
+				1440,
+			take: (part) => {
+				gathering.add(part);
+				done += part.replications;
+				progress.update(done);
+			},
+			progress: (replications) => progress.update(done + replications),
+		});
 	} finally {
 		progress.stop();
 	}

@@ -1,4 +1,4 @@
-import type { Assumption, DayResult } from "../analysis/day-result.ts";
+import type { Assumption, Caution, DayResult } from "../analysis/day-result.ts";
 import { plainNumber } from "../charts/index.ts";
 import { cautionSentences } from "./caution.ts";
 import { htmlElement, htmlTable } from "./html-element.ts";
@@ -47,7 +47,7 @@ const standing = new Set([
 
 /** Cautions: those that every report carries, then those that this scenario raised. */
 export function cautionsSection(
-	result: DayResult,
+	result: { readonly cautions: readonly Caution[] },
 	document: Document,
 ): HTMLElement {
 	const raised = result.cautions
@@ -69,22 +69,29 @@ export function cautionsSection(
 	);
 }
 
-/** Seed, version, trace and replications, and every number that was taken for granted with its provenance. */
+/** Seed, version, trace and replications of a day. */
+export const dayFacts = ({
+	scenario,
+	trace,
+	projection,
+	format,
+}: DayResult): readonly (readonly [string, string])[] => [
+	["Seed", scenario.seed],
+	[
+		"Replications",
+		`${projection.replications}, chance ${scenario.chance}; half-widths stand in the tables above`,
+	],
+	["Version", `slackwater ${scenario.version}, ${format}`],
+	["Trace of the drawn day", `${trace.events} events, ${trace.hash}`],
+	["Solution", scenario.solution],
+];
+
+/** What a result was made with, and every number that was taken for granted with its provenance. */
 export function sourcesSection(
-	result: DayResult,
+	facts: readonly (readonly [string, string])[],
+	assumptions: readonly Assumption[],
 	document: Document,
 ): HTMLElement {
-	const { scenario, trace, projection, assumptions } = result;
-	const facts: [string, string][] = [
-		["Seed", scenario.seed],
-		[
-			"Replications",
-			`${projection.replications}, chance ${scenario.chance}; half-widths stand in the tables above`,
-		],
-		["Version", `slackwater ${scenario.version}, ${result.format}`],
-		["Trace of the drawn day", `${trace.events} events, ${trace.hash}`],
-		["Solution", scenario.solution],
-	];
 	const list = facts.flatMap(([term, words]) => [
 		htmlElement(document, "dt", {}, term),
 		htmlElement(document, "dd", {}, words),

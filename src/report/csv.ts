@@ -1,17 +1,8 @@
-import Papa from "papaparse";
 import type { DayResult } from "../analysis/day-result.ts";
-import { legalText } from "../charts/index.ts";
+import { assumptionsTable, type Cell, csvTable } from "./csv-table.ts";
 import { totalNames } from "./totals-table.ts";
 
-type Cell = string | number | boolean | null;
-
-/**
- * Text that a spreadsheet might run as a formula: first sign = + - @ or their wide forms, after blanks or not, or a tab,
- * carriage return or line feed in front. Such a cell gets an apostrophe; numbers are numbers and keep their minus.
- */
-const formula = /^(?:\s*[=+\-@＝＋－＠]|[\t\r\n])/u;
-
-/** One table a file, RFC 4180 with CRLF, by file name. Numbers at full precision, minutes from the start. */
+/** One table a file, by file name. Minutes count from the start. */
 export function dayTables(result: DayResult): {
 	readonly [fileName: string]: string;
 } {
@@ -21,22 +12,12 @@ export function dayTables(result: DayResult): {
 		"changes.csv": changes(result),
 		"totals.csv": totals(result),
 		"alarm-bins.csv": alarmBins(result),
-		"assumptions.csv": assumptions(result),
+		"assumptions.csv": assumptionsTable(result.assumptions),
 	};
 }
 
-function csv(
-	fields: readonly string[],
-	rows: readonly (readonly Cell[])[],
-): string {
-	const data = rows.map((row) =>
-		row.map((cell) => (typeof cell === "string" ? legalText(cell) : cell)),
-	);
-	return `${Papa.unparse([[...fields], ...data], { newline: "\r\n", escapeFormulae: formula })}\r\n`;
-}
-
 const phases = (result: DayResult): string =>
-	csv(
+	csvTable(
 		["dressing", "what", "name", "startMin", "endMin"],
 		result.dressings.flatMap((day) =>
 			[
@@ -75,7 +56,7 @@ const phases = (result: DayResult): string =>
 	);
 
 const alarms = (result: DayResult): string =>
-	csv(
+	csvTable(
 		["dressing", "condition", "priority", "startMin", "endMin", "endedBy"],
 		result.dressings.flatMap((day) =>
 			day.alarms.map((alarm) => [
@@ -91,7 +72,7 @@ const alarms = (result: DayResult): string =>
 
 /** Changes of the traced day, then those projected, told apart by `basis`. */
 const changes = (result: DayResult): string =>
-	csv(
+	csvTable(
 		[
 			"dressing",
 			"what",
@@ -163,7 +144,7 @@ const changes = (result: DayResult): string =>
 	);
 
 const totals = (result: DayResult): string =>
-	csv(
+	csvTable(
 		["dressing", "total", "traced", "mean", "halfWidth95", "p10", "p50", "p90"],
 		result.dressings.flatMap((day, index) =>
 			totalNames.map((name) => {
@@ -183,7 +164,7 @@ const totals = (result: DayResult): string =>
 	);
 
 const alarmBins = (result: DayResult): string =>
-	csv(
+	csvTable(
 		[
 			"dressing",
 			"condition",
@@ -206,18 +187,4 @@ const alarmBins = (result: DayResult): string =>
 				]),
 			),
 		),
-	);
-
-const assumptions = (result: DayResult): string =>
-	csv(
-		["name", "value", "unit", "provenance", "defaulted", "meaning", "source"],
-		result.assumptions.map((assumption) => [
-			assumption.name,
-			assumption.value,
-			assumption.unit,
-			assumption.provenance,
-			assumption.defaulted,
-			assumption.meaning,
-			assumption.source,
-		]),
 	);

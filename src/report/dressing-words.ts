@@ -13,8 +13,12 @@ const tissueWords: { readonly [tissue: string]: string } = {
 	"exposed-organ": "exposed organ",
 };
 
-/** The regimen, or the list of regimens with the time from which each holds, in one line. */
-export function regimenLine(dressing: DressingSummary, clock: Clock): string {
+/** The regimen, or the list of regimens with the time from which each holds, in one line; with the drawdown unless that is told elsewhere. */
+export function regimenLine(
+	dressing: Pick<DressingSummary, "regimens">,
+	clock: Clock,
+	withDrawdown = true,
+): string {
 	const [first, ...later] = dressing.regimens;
 	if (first === undefined) return "no regimen";
 	const begin = first.begin === "fill" ? ", beginning with a fill" : "";
@@ -22,7 +26,7 @@ export function regimenLine(dressing: DressingSummary, clock: Clock): string {
 		(regimen) =>
 			`; from ${clockTime(regimen.fromMin, clock)} ${regimenWords(regimen)}`,
 	);
-	return `${regimenWords(first)}${begin}; ${first.drawdown} drawdown${takeovers.join("")}`;
+	return `${regimenWords(first)}${begin}${withDrawdown ? `; ${first.drawdown} drawdown` : ""}${takeovers.join("")}`;
 }
 
 /** Wound, foam and unit in one line. */

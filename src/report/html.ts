@@ -6,9 +6,10 @@ import {
 	timeOfDay,
 } from "../charts/index.ts";
 import { alarmSection } from "./alarm-section.ts";
-import { cautionInALine, cautionSentences } from "./caution.ts";
+import { cautionInALine } from "./caution.ts";
 import {
 	cautionsSection,
+	dayFacts,
 	sourcesSection,
 	suppliesSection,
 } from "./common-sections.ts";
@@ -20,79 +21,28 @@ import {
 } from "./dressing-parts.ts";
 import { htmlElement } from "./html-element.ts";
 import { overviewSection } from "./overview-section.ts";
+import { htmlPage } from "./page.ts";
 import { reportStyle } from "./report-style.ts";
 import { section } from "./section.ts";
 import { sheetSection } from "./sheet-section.ts";
 import { totalsTable } from "./totals-table.ts";
 
-const policy = "default-src 'none'; style-src 'unsafe-inline'";
-
-/** `report.html` as one file: no script, no outside request; the document only lends its elements. */
+/** `report.html` of a day. */
 export function reportHtml(result: DayResult, document: Document): string {
 	const all = dressingParts(result);
-	const page = htmlElement(
-		document,
-		"html",
-		{ lang: "en" },
-		head(result, document),
-		htmlElement(
-			document,
-			"body",
-			{ class: all.length > 1 ? "several" : "one" },
-			htmlElement(
-				document,
-				"a",
-				{ class: "skip", href: "#main" },
-				"Skip to the answers",
-			),
-			header(result, document),
-			htmlElement(
-				document,
-				"main",
-				{ id: "main" },
-				all.length > 1 ? overviewSection(result, all, document) : null,
-				...all.map((parts) => dressingSection(result, parts, document)),
-				commonSection(result, document),
-			),
-			htmlElement(
-				document,
-				"footer",
-				{},
-				...cautionSentences.map((sentence) =>
-					htmlElement(document, "p", {}, sentence),
-				),
-			),
-		),
-	);
-	return `<!DOCTYPE html>\n${page.outerHTML}\n`;
+	return htmlPage(document, {
+		title: `${result.scenario.title}: a therapy day`,
+		style: reportStyle,
+		bodyClass: all.length > 1 ? "several" : "one",
+		skipTo: "answers",
+		header: header(result, document),
+		main: [
+			all.length > 1 ? overviewSection(result, all, document) : null,
+			...all.map((parts) => dressingSection(result, parts, document)),
+			commonSection(result, document),
+		],
+	});
 }
-
-const head = (result: DayResult, document: Document): HTMLElement =>
-	htmlElement(
-		document,
-		"head",
-		{},
-		htmlElement(document, "meta", { charset: "utf-8" }),
-		htmlElement(document, "meta", {
-			"http-equiv": "Content-Security-Policy",
-			content: policy,
-		}),
-		htmlElement(document, "meta", {
-			name: "viewport",
-			content: "width=device-width, initial-scale=1",
-		}),
-		htmlElement(document, "meta", {
-			name: "color-scheme",
-			content: "light dark",
-		}),
-		htmlElement(
-			document,
-			"title",
-			{},
-			`${result.scenario.title}: a therapy day`,
-		),
-		htmlElement(document, "style", {}, reportStyle),
-	);
 
 function header(result: DayResult, document: Document): HTMLElement {
 	const { scenario, projection } = result;
@@ -142,5 +92,5 @@ const commonSection = (result: DayResult, document: Document): HTMLElement =>
 		htmlElement(document, "h2", { id: "common-heading" }, "For all of it"),
 		suppliesSection(result, document),
 		cautionsSection(result, document),
-		sourcesSection(result, document),
+		sourcesSection(dayFacts(result), result.assumptions, document),
 	);

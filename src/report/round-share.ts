@@ -2,7 +2,7 @@ import type { DayResult } from "../analysis/day-result.ts";
 import { constantFacts } from "../physics/index.ts";
 
 /** Share of its size at which a round changes a canister, as the result assumed it. */
-export function roundShare(result: DayResult): number {
+export function roundShare(result: Pick<DayResult, "assumptions">): number {
 	const assumed = result.assumptions.find(
 		(assumption) => assumption.name === "round.canisterAbove",
 	);

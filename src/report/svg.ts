@@ -1,9 +1,8 @@
 import type { DayResult } from "../analysis/day-result.ts";
-import { legalText, svgElement, waterLineChart } from "../charts/index.ts";
+import { svgElement, waterLineChart } from "../charts/index.ts";
 import { dressingParts } from "./dressing-parts.ts";
 import { roundShare } from "./round-share.ts";
-
-const svgNamespace = "http://www.w3.org/2000/svg";
+import { svgFile } from "./svg-file.ts";
 
 /** `day.svg`: the water line of every dressing, one under the other, as a file of its own. */
 export function daySvg(result: DayResult, document: Document): string {
@@ -31,8 +30,7 @@ export function daySvg(result: DayResult, document: Document): string {
 		charts.length === 1 && only !== undefined
 			? only
 			: stacked(charts, document);
-	paperUnder(root, document);
-	return `<?xml version="1.0" encoding="UTF-8"?>\n${serialised(root, document)}\n`;
+	return svgFile(root, document);
 }
 
 const gapPx = 28;
@@ -58,24 +56,4 @@ function stacked(
 	root.setAttribute("width", String(widest));
 	root.setAttribute("height", String(height));
 	return root;
-}
-
-/** A file of its own has no page behind it: paper in the colour of the theme. */
-function paperUnder(root: SVGSVGElement, document: Document): void {
-	const paper = svgElement(document, "rect", {
-		class: "paper",
-		width: "100%",
-		height: "100%",
-	});
-	const behind = [...root.children].find(
-		(child) => !["title", "desc", "style"].includes(child.localName),
-	);
-	root.insertBefore(paper, behind ?? null);
-}
-
-/** An XML document writes its elements as XML, namespaces and empty tags included. */
-function serialised(root: SVGSVGElement, document: Document): string {
-	const file = document.implementation.createDocument(svgNamespace, "svg");
-	file.documentElement.replaceWith(file.adoptNode(root));
-	return legalText(file.documentElement.outerHTML);
 }

@@ -91,13 +91,12 @@ export function totalsTable(
 	});
 }
 
-const mostDecimals = 3;
-
-/** A number with unseen zeros after it, so that the points of a column stand under each other. */
+/** A number with unseen zeros after it, so that the points of a column of at most `mostDecimals` stand under each other. */
 export function aligned(
 	document: Document,
 	value: number,
 	decimals: number,
+	mostDecimals = 3,
 ): Node {
 	const text = plainNumber(value, decimals);
 	const [, fraction = ""] = text.split(".");

@@ -6,10 +6,11 @@ import {
 import { assumptionRule } from "./assumptions.ts";
 import { type Found, found } from "./issues.ts";
 import { asList, asMap, idOf, read } from "./lenient.ts";
-import { nearest } from "./nearest.ts";
 import { type Keys, received } from "./path.ts";
 import { judge } from "./quantity.ts";
-import { depth, from } from "./schema-dressing.ts";
+import { depth, from } from "./schema-regimen.ts";
+import { unknownDressing } from "./unknown-dressing.ts";
+import { deepestHeld } from "./vary.ts";
 
 /** Dressings, their regimens and the partial regimens of `compare:`. */
 export function crossDressings(data: unknown): Found[] {
@@ -133,21 +134,11 @@ function reachable(
 	constants: Constants,
 ): Found[] {
 	const depthMmHg = read(depth, written);
-	const pump = {
-		freeFlow: constants["pump.freeFlow"],
-		maxDepth: constants["pump.maxDepth"],
-	};
-	if (
-		depthMmHg === undefined ||
-		depthMmHg <
-			pump.maxDepth /
-				(1 + (constants["leak.sound"] * pump.maxDepth) / pump.freeFlow)
-	)
-		return [];
+	if (depthMmHg === undefined || depthMmHg < deepestHeld(constants)) return [];
 	return [
 		found(
 			keys,
-			`a depth that the pump holds with a sound seal (it reaches -${pump.maxDepth} mmHg with no flow at all)`,
+			`a depth that the pump holds with a sound seal (it reaches -${constants["pump.maxDepth"]} mmHg with no flow at all)`,
 			received(written),
 		),
 	];
@@ -182,22 +173,6 @@ function ofCompare(
 			...reachable(patch.depth, [...keys, "depth"], constants),
 		];
 	});
-}
-
-/** The sentence for an id that no dressing has. */
-export function unknownDressing(
-	keys: Keys,
-	id: string,
-	ids: readonly (string | undefined)[],
-): Found {
-	const known = ids.filter((other) => other !== undefined);
-	const listed = known.length <= 10 ? `: ${known.join(", ")}` : "";
-	return found(
-		keys,
-		`the id of a dressing${listed}`,
-		received(id),
-		nearest(id, known),
-	);
 }
 
 /** The constants with those overrides that can be read. */

@@ -1,8 +1,8 @@
-import { unknownDressing } from "./cross-dressings.ts";
 import { type Found, found } from "./issues.ts";
 import { asList, asMap, idOf } from "./lenient.ts";
 import { received } from "./path.ts";
 import { details, whats } from "./schema-happening.ts";
+import { unknownDressing } from "./unknown-dressing.ts";
 
 const samples = {
 	size: 'the leak it adds, such as "0.02 L/min/mmHg"',

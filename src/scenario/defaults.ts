@@ -63,6 +63,9 @@ export const defaults = {
 	"care.turning": practice("4 h"),
 	"care.nurses": ofProject("unlimited"),
 	"care.dressingChange": practice("48 h"),
+	"care.avoid.handOver": practice(["06:30-07:30", "18:30-19:30"]),
+	"care.avoid.meals": practice(["08:00-08:30", "12:00-13:00", "17:30-18:30"]),
+	"care.avoid.smallHours": practice(["01:00-05:00"]),
 	"solution.name": ofProject("the prescribed solution"),
 } as const;
 

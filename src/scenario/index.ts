@@ -10,6 +10,7 @@ export {
 	type ReadOptions,
 	readScenario,
 } from "./read.ts";
+export { readSweep } from "./read-sweep.ts";
 export type {
 	Care,
 	Defaulted,
@@ -23,7 +24,10 @@ export type {
 	Scenario,
 	Slough,
 	Solution,
+	SweepGrid,
 	Tissue,
 } from "./scenario.ts";
+export { mostPoints } from "./schema-sweep.ts";
 export { maxScenarioBytes, scenarioText, tooLarge } from "./text.ts";
 export type { Format } from "./tree.ts";
+export { deepestHeld, withConstant } from "./vary.ts";

@@ -1,7 +1,7 @@
 import type { z } from "zod";
 import type { Constants } from "../physics/index.ts";
 import type { Regimen } from "./scenario.ts";
-import type { partialRegimen, regimen } from "./schema-dressing.ts";
+import type { partialRegimen, regimen } from "./schema-regimen.ts";
 
 export type RegimenFile = z.output<typeof regimen> & {
 	readonly from?: number | undefined;
@@ -40,7 +40,7 @@ export function laidOver(
 	patch: PartialRegimenFile,
 	regimens: readonly RegimenFile[],
 ): RegimenFile[] {
-	const { dressing: _, ...settings } = patch;
+	const { dressing: _, canister: __, source: ___, ...settings } = patch;
 	const given = Object.fromEntries(
 		Object.entries(settings).filter(([, value]) => value !== undefined),
 	);

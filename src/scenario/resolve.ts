@@ -15,9 +15,10 @@ import type {
 	Happening,
 	RegimenPatch,
 	Scenario,
+	SweepGrid,
 } from "./scenario.ts";
 import type { ScenarioFile } from "./schema.ts";
-import { clockMin } from "./schema-care.ts";
+import { clockMin } from "./schema-clock.ts";
 
 type DressingFile = ScenarioFile["dressings"][number];
 
@@ -41,6 +42,8 @@ export function resolve(file: ScenarioFile, data: unknown): Scenario {
 			([name, patch]): RegimenPatch => ({
 				name,
 				dressing: patch.dressing ?? null,
+				canisterMl: patch.canister ?? null,
+				sourceMl: patch.source ?? null,
 				regimens: Object.fromEntries(
 					file.dressings.map((dressing) => {
 						const meant =
@@ -58,6 +61,11 @@ export function resolve(file: ScenarioFile, data: unknown): Scenario {
 				),
 			}),
 		),
+		sweep: file.sweep === undefined ? null : resolveSweep(file.sweep),
+		home:
+			file.home === undefined
+				? null
+				: { fromMin: file.home.from, forMin: file.home.for },
 		constants,
 		solution: {
 			name: file.solution.name,
@@ -154,7 +162,15 @@ function resolveCare(file: ScenarioFile["care"]): Care {
 				: Array.isArray(change)
 					? { atMin: [...change].sort((a, b) => a - b) }
 					: { everyMin: change },
+		avoid: file.avoid,
 	};
+}
+
+function resolveSweep({
+	dressing,
+	...axes
+}: NonNullable<ScenarioFile["sweep"]>): SweepGrid {
+	return { dressing: dressing ?? null, axes: given(axes) };
 }
 
 function resolveHappening({

@@ -15,6 +15,10 @@ export interface Scenario {
 	readonly care: Care;
 	readonly happenings: readonly Happening[];
 	readonly compare: readonly RegimenPatch[];
+	/** What `sweep` varies; null where the file does not say. */
+	readonly sweep: SweepGrid | null;
+	/** Discharge: what is sent along is for these minutes; null where nobody goes home. */
+	readonly home: { readonly fromMin: number; readonly forMin: number } | null;
 	readonly constants: Constants;
 	readonly solution: Solution;
 	readonly prices: Prices | null;
@@ -89,6 +93,26 @@ export interface RegimenPatch {
 	readonly dressing: string | null;
 	/** The dressing's regimens with the patch merged in, by dressing id. */
 	readonly regimens: { readonly [dressing: string]: readonly Regimen[] };
+	/** Size of canister and source of the dressings it is laid over; null: as they are. */
+	readonly canisterMl: number | null;
+	readonly sourceMl: number | null;
+}
+
+/** Values of each setting that is varied; every one is run with every other. */
+export interface SweepGrid {
+	/** null: every dressing. */
+	readonly dressing: string | null;
+	readonly axes: {
+		readonly dwell?: readonly number[];
+		readonly suction?: readonly number[];
+		readonly fill?: readonly number[];
+		/** mmHg below ambient. */
+		readonly depth?: readonly number[];
+		/** Clock times of the first phase, minutes after midnight. */
+		readonly start?: readonly number[];
+		/** Minutes by which each further dressing begins its cycles later than the one before. */
+		readonly apart?: readonly number[];
+	};
 }
 
 export interface Care {
@@ -107,6 +131,13 @@ export interface Care {
 		| { readonly everyMin: number }
 		| { readonly atMin: readonly number[] }
 		| null;
+	/** Stretches of the day that a ward keeps clear where it can, minutes after midnight; the end lies before the start where one runs over midnight. */
+	readonly avoid: {
+		readonly [T in "handOver" | "meals" | "smallHours"]: readonly {
+			readonly fromMin: number;
+			readonly toMin: number;
+		}[];
+	};
 }
 
 export type Happening = {

@@ -9,39 +9,8 @@ import {
 	quantityOr,
 	refuse,
 } from "./quantity.ts";
-import { duration } from "./schema-dressing.ts";
-
-/** Minutes after midnight of `07:00`; null where it is no clock time. */
-export function clockMin(text: string): number | null {
-	const [, hours, minutes] = /^([01]\d|2[0-3]):([0-5]\d)$/u.exec(text) ?? [];
-	return hours === undefined || minutes === undefined
-		? null
-		: Number(hours) * 60 + Number(minutes);
-}
-
-const clock = z
-	.unknown()
-	.transform((raw, context): number => {
-		const minutes = typeof raw === "string" ? clockMin(raw) : null;
-		if (minutes !== null) return minutes;
-		const padded =
-			typeof raw === "string"
-				? `0${raw.trim().replace(".", ":")}`.slice(-5)
-				: "";
-		const suggestion = clockMin(padded) === null ? undefined : `"${padded}"`;
-		return refuse(
-			context,
-			raw,
-			'a clock time from "00:00" to "23:59", such as "07:00"',
-			suggestion,
-		);
-	})
-	.meta({
-		type: "string",
-		pattern: "^(?:[01]\\d|2[0-3]):[0-5]\\d$",
-		description: "a clock time",
-		examples: ["07:00"],
-	});
+import { clock, clockSpan } from "./schema-clock.ts";
+import { duration } from "./schema-regimen.ts";
 
 const response = (what: string) =>
 	duration(
@@ -102,6 +71,15 @@ const dressingChange = z
 			"age at which a dressing is changed, or a list of times from the start, or none",
 	});
 
+const keptClear = (what: string) =>
+	z
+		.array(clockSpan, {
+			error:
+				'a list of stretches of the day such as [ "06:30-07:30" ]; [] for none',
+		})
+		.max(24, { error: "at most 24 stretches of the day" })
+		.meta({ description: `${what}, stretches of the day` });
+
 export const care = record("care", {
 	response: record("response", {
 		day: response("07:00 to 19:00").prefault(
@@ -151,4 +129,18 @@ export const care = record("care", {
 	dressingChange: dressingChange.prefault(
 		defaults["care.dressingChange"].write,
 	),
+	avoid: record("times to keep clear", {
+		handOver: keptClear("hand-over").prefault([
+			...defaults["care.avoid.handOver"].write,
+		]),
+		meals: keptClear("meals").prefault([...defaults["care.avoid.meals"].write]),
+		smallHours: keptClear("the small hours").prefault([
+			...defaults["care.avoid.smallHours"].write,
+		]),
+	})
+		.prefault({})
+		.meta({
+			description:
+				"times of the day at which a ward would rather not be called; nothing in the simulated day depends on them",
+		}),
 });

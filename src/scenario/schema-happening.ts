@@ -1,6 +1,6 @@
 import { choice, name, record } from "./leaf.ts";
 import { quantity } from "./quantity.ts";
-import { duration } from "./schema-dressing.ts";
+import { duration } from "./schema-regimen.ts";
 
 /** Which keys a happening takes beside at, dressing and what: all of them are needed. */
 export const details = {

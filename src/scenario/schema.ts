@@ -4,13 +4,10 @@ import { defaults } from "./defaults.ts";
 import { count, name, record, text } from "./leaf.ts";
 import { refuse } from "./quantity.ts";
 import { care } from "./schema-care.ts";
-import {
-	dressing,
-	duration,
-	maxDressings,
-	partialRegimen,
-} from "./schema-dressing.ts";
+import { dressing, maxDressings } from "./schema-dressing.ts";
 import { happening } from "./schema-happening.ts";
+import { duration, partialRegimen } from "./schema-regimen.ts";
+import { sweep } from "./schema-sweep.ts";
 
 /** True for a day of the calendar and a minute of that day. */
 function exists(year: number, month: number, day: number): boolean {
@@ -149,6 +146,24 @@ export const scenarioSchema = record("a scenario", {
 		.meta({
 			description:
 				"regimens to set against each other: each is laid over the first regimen of every dressing, or of the one it names",
+		}),
+	sweep: sweep.optional().meta({
+		description:
+			"the grid that `sweep` runs: values of one setting or more, every one with every other",
+	}),
+	home: record("a way home", {
+		from: duration("when the patient goes home", "0 h", "28 d", "96 h"),
+		for: duration(
+			"how long supplies are sent along for",
+			"12 h",
+			"28 d",
+			"3 d",
+		),
+	})
+		.optional()
+		.meta({
+			description:
+				"discharge, for what is to be sent home; the days at home lie within the horizon",
 		}),
 	assumptions: assumptions
 		.prefault({})

@@ -1,5 +1,6 @@
 import { describe, expect, test } from "vitest";
 import { darkTheme, lightTheme, textPairs } from "../../src/charts/index.ts";
+import { darkShades, lightShades } from "../../src/charts/shade.ts";
 
 /**
  * Contrast ratio of two colours, (L1 + 0.05)/(L2 + 0.05) with relative luminance
@@ -76,4 +77,20 @@ test("the marks of water, alarm, canister and source are of the palette that mos
 			palette.includes(colour),
 		),
 	).toBe(true);
+});
+
+describe.each([
+	["light", lightShades, lightTheme.paper],
+	["dark", darkShades, darkTheme.paper],
+] as const)("on a map in the %s theme", (_, shades, paper) => {
+	test("every number reads at 4.5 or better on its shade", () => {
+		for (const { text, ground } of shades)
+			expect(contrast(text, ground), ground).toBeGreaterThanOrEqual(4.5);
+	});
+
+	test("shades grow steadily away from the paper, in grey too", () => {
+		const steps = shades.map(({ ground }) => contrast(ground, paper));
+		expect(steps).toEqual(steps.toSorted((a, b) => a - b));
+		expect(new Set(steps).size).toBe(shades.length);
+	});
 });

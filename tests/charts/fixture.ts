@@ -238,6 +238,10 @@ export function spreadAround(mean: number, count = false): Spread {
 		p10: round(mean * 0.9),
 		p50: round(mean),
 		p90: round(mean * 1.1),
+		quantiles95: [0.9, 1, 1.1].map((share) => ({
+			low: round(mean * share * 0.98),
+			high: round(mean * share * 1.02),
+		})),
 	};
 }
 

@@ -1,20 +1,11 @@
 import { JSDOM } from "jsdom";
 import { describe, expect, test } from "vitest";
 import type { DayResult } from "../../src/analysis/day-result.ts";
-import {
-	canisterChart,
-	heatStrip,
-	sparkline,
-	waterLineChart,
-} from "../../src/charts/index.ts";
-import {
-	dayResult,
-	longWash,
-	pairedDay,
-	quietDay,
-	stepDown,
-	troubledDay,
-} from "./fixture.ts";
+import { waterLineChart } from "../../src/charts/index.ts";
+import { comparisonExamples } from "./comparison-examples.ts";
+import { dayExamples, oneCycle, waterLineData } from "./day-examples.ts";
+import { dayResult, longWash, stepDown, troubledDay } from "./fixture.ts";
+import { galleryPage } from "./gallery-page.ts";
 
 const document = new JSDOM("").window.document;
 
@@ -28,114 +19,26 @@ function fileText(chart: SVGSVGElement): string {
 	return `${file.documentElement.outerHTML.replaceAll(/></g, ">\n<")}\n`;
 }
 
-function parts(result: DayResult) {
-	const [dressing, day, projection] = [
-		result.scenario.dressings[0],
-		result.dressings[0],
-		result.projection.dressings[0],
-	];
-	if (dressing === undefined || day === undefined || projection === undefined)
-		throw new Error("a result without a dressing");
-	return { dressing, day, projection };
-}
+const waterLine = (result: DayResult): SVGSVGElement =>
+	waterLineChart(waterLineData(result), document, { idPrefix: "example" });
 
-function waterLine(result: DayResult): SVGSVGElement {
-	const { scenario, projection } = result;
-	return waterLineChart(
-		{
-			title: scenario.title,
-			clock: scenario,
-			replications: projection.replications,
-			roundShare: 0.8,
-			...parts(result),
-		},
-		document,
-		{ idPrefix: "example" },
-	);
-}
-
-const oneCycle = (): DayResult =>
-	dayResult([{ horizonMin: 180 }], {
-		title: "One cycle",
-		replications: 1,
-		chance: "off",
-	});
-const firstHour = (): DayResult =>
-	dayResult([{ horizonMin: 60, suctionMin: 20 }], {
-		title: "The first hour",
-		replications: 1,
-	});
+const examples = [...dayExamples, ...comparisonExamples];
 
 describe("the gallery", () => {
-	test.each([
-		["water-line-one-cycle", oneCycle],
-		["water-line-first-hour", firstHour],
-		["water-line-quiet", quietDay],
-		["water-line-troubled", troubledDay],
-		["water-line-no-fill", stepDown],
-	] as const)("%s", async (name, result) => {
-		await expect(fileText(waterLine(result()))).toMatchFileSnapshot(
-			`gallery/${name}.svg`,
-		);
-	});
-
-	test("heat-strip-day", async () => {
-		const result = troubledDay();
-		const chart = heatStrip(
-			{
-				title: "When an alarm is likely",
-				clock: result.scenario,
-				alarms: parts(result).projection.alarms,
-				level: 0.05,
-			},
-			document,
-			{ idPrefix: "example" },
-		);
-		await expect(fileText(chart)).toMatchFileSnapshot(
-			"gallery/heat-strip-day.svg",
-		);
-	});
-
-	test("heat-strip-weeks", async () => {
-		const result = longWash();
-		const chart = heatStrip(
-			{
-				title: "When an alarm is likely",
-				clock: result.scenario,
-				alarms: parts(result).projection.alarms,
-				level: 0.05,
-			},
-			document,
-			{ idPrefix: "example" },
-		);
-		await expect(fileText(chart)).toMatchFileSnapshot(
-			"gallery/heat-strip-weeks.svg",
-		);
-	});
-
-	test("canister", async () => {
-		const result = troubledDay();
-		const { dressing, projection } = parts(result);
-		const data = {
-			title: "Canister of the thigh",
-			clock: result.scenario,
-			canisterMl: dressing.canisterMl,
-			roundShare: 0.8,
-			band: projection.canisterLevel,
-			changes: projection.canisterChanges,
-		};
+	test.each(examples)("$name", async ({ name, draw, narrowPx }) => {
 		await expect(
-			fileText(canisterChart(data, document, { idPrefix: "example" })),
-		).toMatchFileSnapshot("gallery/canister.svg");
+			fileText(draw(document, { idPrefix: "example" })),
+		).toMatchFileSnapshot(`gallery/${name}.svg`);
+		if (narrowPx === undefined) return;
+		await expect(
+			fileText(draw(document, { idPrefix: "example", widthPx: narrowPx })),
+		).toMatchFileSnapshot(`gallery/${name}-narrow.svg`);
 	});
 
-	test("sparkline", async () => {
-		const { day } = parts(pairedDay());
-		await expect(
-			fileText(
-				sparkline({ day, horizonMin: 1440 }, document, { idPrefix: "example" }),
-			),
-		).toMatchFileSnapshot("gallery/sparkline.svg");
+	test("stands in the reports as one page that is up to date", async () => {
+		await expect(galleryPage(examples, document)).toMatchFileSnapshot(
+			"../../reports/gallery.html",
+		);
 	});
 });
 

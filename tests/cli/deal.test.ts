@@ -1,27 +1,24 @@
 import { join } from "node:path";
 import { pathToFileURL } from "node:url";
 import { describe, expect, test } from "vitest";
-import {
-	blockCount,
-	dayResult,
-	ProjectionGathering,
-} from "../../src/analysis/index.ts";
-import { deal, taskBlocks } from "../../src/cli/deal.ts";
-import { runScenario } from "../../src/cli/run-scenario.ts";
+import { dayResult, ProjectionGathering } from "../../src/analysis/index.ts";
+import { deal } from "../../src/cli/deal.ts";
+import { dayTasks, runScenario } from "../../src/cli/run-scenario.ts";
 import { dayJson } from "../../src/report/index.ts";
 import { readScenario } from "../../src/scenario/index.ts";
 import { least } from "../scenario/sample.ts";
 import { root, temporary, written } from "./program.ts";
 
 const scenario = readScenario(`${least}replications: 3010\n`);
-const blocks = blockCount(scenario);
+const tasks = dayTasks(scenario);
+const job = { kind: "day", scenario } as const;
 const bytes = (gathering: ProjectionGathering) =>
 	dayJson(dayResult(scenario, gathering, "1.2.3"));
 const alone = bytes(await runScenario(scenario, 1, true));
 
 async function dealt(threads: number, script: URL): Promise<string> {
 	const gathering = new ProjectionGathering(scenario);
-	await deal(scenario, blocks, threads, (part) => gathering.add(part), script);
+	await deal<"day">(job, tasks, threads, (part) => gathering.add(part), script);
 	return bytes(gathering);
 }
 
@@ -43,7 +40,7 @@ await import(${JSON.stringify(pathToFileURL(built).href)});
 
 describe("whatever becomes of the threads, the bytes are those of one", () => {
 	test("the run has tasks for several threads", () => {
-		expect(Math.ceil(blocks / taskBlocks)).toBeGreaterThan(3);
+		expect(tasks.length).toBeGreaterThan(3);
 	});
 
 	test("threads that live", async () => {
@@ -73,6 +70,6 @@ test("a fault of the work itself, which every thread would meet again, is told a
 		throw new RangeError("block 0 came twice");
 	};
 	await expect(
-		deal(scenario, blocks, 2, refuse, pathToFileURL(built)),
+		deal<"day">(job, tasks, 2, refuse, pathToFileURL(built)),
 	).rejects.toThrow("block 0 came twice");
 });

@@ -4,7 +4,7 @@ import { prepareReport } from "../../src/cli/report-thread.ts";
 import { troubledDay } from "../charts/fixture.ts";
 
 const result = troubledDay();
-const files = reportFiles(result);
+const files = reportFiles({ kind: "day", result });
 
 test.each([
 	["dies at its start", "process.exit(3)"],
@@ -15,9 +15,11 @@ test.each([
 	["throws", "throw new Error('no')"],
 ])("a thread that %s leaves the report to be drawn here", async (_, code) => {
 	const script = new URL(`data:text/javascript,${encodeURIComponent(code)}`);
-	expect(await prepareReport(true, script)(result)).toEqual(files);
+	expect(await prepareReport(true, script)({ kind: "day", result })).toEqual(
+		files,
+	);
 });
 
 test("where no report was wanted no thread is started, and one is drawn all the same", async () => {
-	expect(await prepareReport(false)(result)).toEqual(files);
+	expect(await prepareReport(false)({ kind: "day", result })).toEqual(files);
 });

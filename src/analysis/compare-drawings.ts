@@ -1,0 +1,87 @@
+import type { Scenario } from "../scenario/index.ts";
+import { type Observer, TherapyDay } from "../therapy/index.ts";
+import type { Arm } from "./arms.ts";
+import type { CompareDrawings } from "./compare-result.ts";
+import type { TracedDayResult } from "./day-result.ts";
+import { summaryOf } from "./summary.ts";
+import { traceDay } from "./trace-day.ts";
+
+/** What a move and the first cycle after it are looked at through. */
+const firstHoursMin = 120;
+/** Replications that are searched for a day on which two regimens part. */
+const mostSearched = 1000;
+
+/** The days that a comparison draws: of every regimen, and the first hours of the first two where they differ in how they begin or are moved. */
+export function compareDrawings(
+	arms: readonly Arm[],
+	version: string,
+): CompareDrawings {
+	return {
+		days: arms.map(({ scenario }) => drawn(scenario, 0, version)),
+		firstHours: firstHours(arms, version),
+	};
+}
+
+function drawn(
+	scenario: Scenario,
+	replication: number,
+	version: string,
+): TracedDayResult {
+	return {
+		scenario: summaryOf(scenario, [], version),
+		dressings: traceDay(scenario, undefined, replication).dressings,
+	};
+}
+
+function firstHours(
+	arms: readonly Arm[],
+	version: string,
+): CompareDrawings["firstHours"] {
+	const begins = arms.map(({ scenario }) =>
+		scenario.dressings.map((dressing) => dressing.regimens[0].begin).join(),
+	);
+	const other = begins.findIndex((begin) => begin !== begins[0]);
+	const moved = arms[0].scenario.happenings.some(
+		({ what, atMin }) => what === "transfer" && atMin < firstHoursMin,
+	);
+	if (other < 0 && !moved) return null;
+	const two = [arms[0], arms[other < 0 ? 1 : other]].map(({ scenario }) => ({
+		...scenario,
+		horizonMin: Math.min(firstHoursMin, scenario.horizonMin),
+	}));
+	const leaks = two.map(leaksOf);
+	const parting = leaks[0].findIndex((count, i) => count !== leaks[1][i]);
+	return {
+		replication: Math.max(0, parting),
+		spanMin: two[0].horizonMin,
+		regimens: [0, other < 0 ? 1 : other],
+		days: two.map((scenario) => drawn(scenario, Math.max(0, parting), version)),
+		leakShare: leaks.map(
+			(counts) => counts.filter((count) => count > 0).length / counts.length,
+		),
+	};
+}
+
+/** Leaks of every replication. */
+function leaksOf(scenario: Scenario): number[] {
+	const day = new TherapyDay(scenario, unobserved);
+	const searched = Math.min(scenario.replications, mostSearched);
+	return Array.from({ length: searched }, (_, replication) => {
+		day.run(replication, unobserved);
+		return day.processes.reduce((sum, process) => sum + process.breaches, 0);
+	});
+}
+
+const nothing = () => {};
+const unobserved: Observer = {
+	span: nothing,
+	phase: nothing,
+	pause: nothing,
+	notice: nothing,
+	alarmStarts: nothing,
+	alarmEnds: nothing,
+	canisterChange: nothing,
+	sourceChange: nothing,
+	offSuction: nothing,
+	breach: nothing,
+};

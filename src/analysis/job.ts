@@ -1,0 +1,49 @@
+import type { Scenario } from "../scenario/index.ts";
+import type { RunPart } from "./collector.ts";
+import { runBlocks } from "./run-blocks.ts";
+import {
+	type Study,
+	type StudyPart,
+	StudyRunner,
+	type StudyTask,
+} from "./study.ts";
+
+/** Blocks `first` … `last` − 1 of a day. */
+export interface DayTask {
+	readonly first: number;
+	readonly last: number;
+}
+
+/** Work that can be dealt out to threads: what all of them need to know, and what a task is and comes to. */
+export type Job =
+	| { readonly kind: "day"; readonly scenario: Scenario }
+	| { readonly kind: "study"; readonly study: Study };
+
+export interface JobKinds {
+	readonly day: { readonly task: DayTask; readonly part: RunPart };
+	readonly study: { readonly task: StudyTask; readonly part: StudyPart };
+}
+
+type Progress = (replications: number) => void;
+
+export type Work<K extends keyof JobKinds> = (
+	task: JobKinds[K]["task"],
+	progress?: Progress,
+) => JobKinds[K]["part"];
+
+/** The function that does the tasks of a job, wherever it runs. */
+export function workOn<K extends keyof JobKinds>(
+	job: Extract<Job, { readonly kind: K }>,
+): Work<K>;
+export function workOn(job: Job): Work<"day"> | Work<"study"> {
+	switch (job.kind) {
+		case "day":
+			return ({ first, last }: DayTask, progress?: Progress) =>
+				runBlocks(job.scenario, first, last, progress);
+		case "study": {
+			const runner = new StudyRunner(job.study);
+			return (task: StudyTask, progress?: Progress) =>
+				runner.run(task, progress);
+		}
+	}
+}

@@ -1,0 +1,117 @@
+import type { Scenario } from "../scenario/index.ts";
+import type { Arm } from "./arms.ts";
+import type { RestsOn, RestsOnRow } from "./compare-result.ts";
+import { shown } from "./comparison.ts";
+import { meanInterval } from "./interval.ts";
+import { ownersOf } from "./measure-reader.ts";
+import { measureNames } from "./measures.ts";
+import type { Study } from "./study.ts";
+import type { GroupSums } from "./study-gathering.ts";
+import { type Variation, variationsOf } from "./variations.ts";
+
+const factors = [0.5, 2] as const;
+
+/** The first two regimens as they are, and again with every assumption at half and at twice its value, all on the same random numbers. */
+export interface RestsOnStudy {
+	readonly study: Study;
+	readonly rows: readonly {
+		readonly variation: Variation;
+		/** Groups at half and at twice; null where that setting cannot be run. */
+		readonly groups: readonly (number | null)[];
+	}[];
+}
+
+export function restsOnStudy(
+	arms: readonly Arm[],
+	replications: number,
+): RestsOnStudy {
+	const pair = arms
+		.slice(0, 2)
+		.map(({ scenario }): Scenario => ({ ...scenario, replications }));
+	const scenarios: Scenario[] = [...pair];
+	const groups: number[][] = [[0, 1]];
+	const rows = variationsOf(pair).map((variation) => ({
+		variation,
+		groups: factors.map((factor) => {
+			const varied = pair.map((scenario) =>
+				variation.value === 0
+					? null
+					: variation.with(scenario, variation.value * factor),
+			);
+			if (varied.some((scenario) => scenario === null)) return null;
+			scenarios.push(...varied.filter((scenario) => scenario !== null));
+			groups.push([scenarios.length - 2, scenarios.length - 1]);
+			return groups.length - 1;
+		}),
+	}));
+	return { study: { arms: scenarios, groups, detailed: false }, rows };
+}
+
+/** What becomes of every difference between the two regimens when one assumption is halved or doubled. */
+export function restsOn(
+	arms: readonly Arm[],
+	{ study, rows }: RestsOnStudy,
+	groups: readonly GroupSums[],
+): RestsOn {
+	const [scenario] = study.arms;
+	const owners = ownersOf(scenario);
+	const places = owners.flatMap((dressing, owner) =>
+		measureNames.flatMap((measure, place) =>
+			shown(measure, scenario)
+				? [{ dressing, measure, at: owner * measureNames.length + place }]
+				: [],
+		),
+	);
+	const run = rows.filter((row) => row.groups.some((group) => group !== null));
+	return {
+		a: arms[0].name,
+		b: arms[1].name,
+		replications: scenario.replications,
+		rows: run.map(
+			({ variation, groups: at }): RestsOnRow => ({
+				name: variation.name,
+				meaning: variation.meaning,
+				value: variation.value,
+				unit: variation.unit,
+				provenance: variation.provenance,
+				effects: places.map(({ dressing, measure, at: place }) => {
+					const base = differenceOf(groups[0], place);
+					const [half, twice] = at.map((group) =>
+						group === null ? null : differenceOf(groups[group], place),
+					);
+					return {
+						dressing,
+						measure,
+						base: base.mean,
+						half: half?.mean ?? null,
+						twice: twice?.mean ?? null,
+						turns: [half, twice].some(
+							(one) => one !== null && one.direction !== base.direction,
+						),
+					};
+				}),
+			}),
+		),
+		leftOut: rows
+			.filter((row) => !run.includes(row))
+			.map(({ variation }) => ({
+				name: variation.name,
+				why:
+					variation.value === 0
+						? "it is 0, and half and twice of that are 0"
+						: "the scenario cannot run on half or on twice its value",
+			})),
+	};
+}
+
+/** The mean difference, and its sign where the interval of the mean leaves nought out. */
+function differenceOf(
+	{ pairs: [pair] }: GroupSums,
+	at: number,
+): { readonly mean: number; readonly direction: number } {
+	const { moments } = pair;
+	const mean = moments.mean[at];
+	const interval = meanInterval(moments.at(at));
+	const found = interval !== null && (interval.low > 0 || interval.high < 0);
+	return { mean, direction: found ? Math.sign(mean) : 0 };
+}

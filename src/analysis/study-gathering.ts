@@ -1,0 +1,156 @@
+import { Histogram } from "./histogram.ts";
+import {
+	pairsOf,
+	type Study,
+	type StudyPart,
+	type StudyTask,
+} from "./study.ts";
+import { VectorMoments } from "./vector-moments.ts";
+
+/** What a group comes to over all its replications. */
+export interface GroupSums {
+	readonly arms: readonly VectorMoments[];
+	readonly pairs: readonly PairSums[];
+	/** By arm, then value; empty where the study is not detailed. */
+	readonly armCounts: readonly (readonly Histogram[])[];
+}
+
+export interface PairSums {
+	/** Places in the group. */
+	readonly places: readonly [number, number];
+	readonly moments: VectorMoments;
+	readonly higher: Float64Array;
+	readonly lower: Float64Array;
+	/** By value; empty where the study is not detailed. */
+	readonly counts: readonly Histogram[];
+}
+
+/** Blocks that a task of a study holds at the most. */
+export const studyTaskBlocks = 10;
+
+/** The tasks of the blocks `first` … `last` − 1 of every group. */
+export function studyTasks(
+	study: Study,
+	first: number,
+	last: number,
+): StudyTask[] {
+	return study.groups.flatMap((_, group) => {
+		const tasks: StudyTask[] = [];
+		for (let at = first; at < last; at += studyTaskBlocks)
+			tasks.push({
+				group,
+				first: at,
+				last: Math.min(at + studyTaskBlocks, last),
+			});
+		return tasks;
+	});
+}
+
+/** Gathers the parts of a study, in whatever order they come; sums are merged by block. Throws RangeError where one is missing or comes twice. */
+export class StudyGathering {
+	readonly #groups: GroupGathering[];
+
+	constructor(study: Study) {
+		this.#groups = study.groups.map(
+			(group) => new GroupGathering(group.length),
+		);
+	}
+
+	add(part: StudyPart): void {
+		this.#groups[part.task.group].add(part);
+	}
+
+	/** Replications of every group so far. */
+	get replications(): number {
+		return this.#groups[0].sums.arms[0]?.count ?? 0;
+	}
+
+	/** Throws RangeError where blocks below `blocks` are missing. */
+	groups(blocks: number): GroupSums[] {
+		return this.#groups.map((group, i) => {
+			if (group.nextBlock !== blocks)
+				throw new RangeError(
+					`block ${group.nextBlock} of ${blocks} of group ${i} is missing`,
+				);
+			return group.sums;
+		});
+	}
+}
+
+class GroupGathering {
+	nextBlock = 0;
+	readonly sums: {
+		arms: VectorMoments[];
+		pairs: PairSums[];
+		armCounts: Histogram[][];
+	} = { arms: [], pairs: [], armCounts: [] };
+	readonly #waiting = new Map<number, StudyPart>();
+	readonly #places: readonly (readonly [number, number])[];
+
+	constructor(size: number) {
+		this.#places = pairsOf(size);
+	}
+
+	add(part: StudyPart): void {
+		const { first } = part.task;
+		if (first < this.nextBlock || this.#waiting.has(first))
+			throw new RangeError(
+				`block ${first} of group ${part.task.group} came twice`,
+			);
+		this.#waiting.set(first, part);
+		for (
+			let next = this.#waiting.get(this.nextBlock);
+			next !== undefined;
+			next = this.#waiting.get(this.nextBlock)
+		) {
+			this.#waiting.delete(this.nextBlock);
+			this.#take(next);
+			this.nextBlock = next.task.last;
+		}
+	}
+
+	#take(part: StudyPart): void {
+		const { sums } = this;
+		if (sums.arms.length === 0) this.#begin(part);
+		for (const block of part.blocks) {
+			block.arms.forEach((moments, arm) => {
+				sums.arms[arm].merge(moments);
+			});
+			block.pairs.forEach((moments, pair) => {
+				sums.pairs[pair].moments.merge(moments);
+				addAll(sums.pairs[pair].higher, block.higher[pair]);
+				addAll(sums.pairs[pair].lower, block.lower[pair]);
+			});
+		}
+		part.armCounts.forEach((counts, arm) => {
+			counts.forEach((parts, i) => {
+				sums.armCounts[arm][i].merge(parts);
+			});
+		});
+		part.pairCounts.forEach((counts, pair) => {
+			counts.forEach((parts, i) => {
+				sums.pairs[pair].counts[i].merge(parts);
+			});
+		});
+	}
+
+	#begin(part: StudyPart): void {
+		const { arms } = part.blocks[0];
+		const length = arms[0].mean.length;
+		const empty = (counts: StudyPart["armCounts"][number] | undefined) =>
+			(counts ?? []).map(({ width }) => new Histogram(width));
+		this.sums.arms = arms.map(() => new VectorMoments(length));
+		this.sums.armCounts = part.armCounts.map(empty);
+		this.sums.pairs = this.#places.map((places, pair) => ({
+			places,
+			moments: new VectorMoments(length),
+			higher: new Float64Array(length),
+			lower: new Float64Array(length),
+			counts: empty(part.pairCounts[pair]),
+		}));
+	}
+}
+
+function addAll(into: Float64Array, values: readonly number[]): void {
+	for (let i = 0; i < into.length; i++) into[i] += values[i];
+}

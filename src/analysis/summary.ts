@@ -1,0 +1,50 @@
+import type { Regimen, Scenario } from "../scenario/index.ts";
+import type { DressingSummary, ScenarioSummary, Supply } from "./day-result.ts";
+
+/** What a report says of the scenario it was made from. */
+export function summaryOf(
+	scenario: Scenario,
+	supplies: readonly Supply[],
+	version: string,
+): ScenarioSummary {
+	return {
+		title: scenario.title,
+		seed: scenario.seed,
+		version,
+		start: scenario.start,
+		startClockMin: scenario.startClockMin,
+		horizonMin: scenario.horizonMin,
+		replications: scenario.replications,
+		chance: scenario.chance ? "on" : "off",
+		solution: scenario.solution.name,
+		dressings: scenario.dressings.map((dressing) => ({
+			id: dressing.id,
+			patient: dressing.patient,
+			tissue: dressing.tissue,
+			foamVolumeMl: dressing.foamVolumeMl,
+			capacityMl: scenario.constants["foam.capacity"] * dressing.foamVolumeMl,
+			exudateMlPerDay: dressing.exudateMlPerDay,
+			slough: dressing.slough,
+			difficulty: dressing.difficulty,
+			canisterMl: dressing.canisterMl,
+			sourceMl: dressing.sourceMl,
+			regimens: dressing.regimens.map(regimenSummary),
+		})),
+		roundsClockMin: scenario.care.roundsClockMin,
+		supplies,
+	};
+}
+
+export function regimenSummary(
+	regimen: Regimen,
+): DressingSummary["regimens"][number] {
+	return {
+		fromMin: regimen.fromMin,
+		begin: regimen.begin,
+		depthMmHg: regimen.depthMmHg,
+		fillMl: regimen.fillMl,
+		dwellMin: regimen.fillMl > 0 ? regimen.dwellMin : null,
+		suctionMin: regimen.fillMl > 0 ? regimen.suctionMin : null,
+		drawdown: regimen.drawdown,
+	};
+}

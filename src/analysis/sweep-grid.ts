@@ -1,0 +1,239 @@
+import {
+	type Dressing,
+	deepestHeld,
+	type Regimen,
+	type Scenario,
+	type SweepGrid,
+} from "../scenario/index.ts";
+import {
+	usualDepth,
+	usualDwellMin,
+	usualProgramme,
+	usualSuctionMin,
+} from "./practice.ts";
+import type { Study } from "./study.ts";
+import type { SweepAxis, SweepAxisName } from "./sweep-result.ts";
+
+const axisUnits: { readonly [A in SweepAxisName]: string } = {
+	dwell: "min",
+	suction: "min",
+	fill: "mL",
+	depth: "mmHg",
+	start: "clock",
+	apart: "min",
+};
+
+export const axisNames = Object.keys(axisUnits) as readonly SweepAxisName[]; // keys forgets the names it lists
+
+/** A grid of regimens, laid out: the scenario's own regimen, the trade's usual one, and every point. */
+export interface SweepPlan {
+	readonly scenario: Scenario;
+	/** null: every dressing. */
+	readonly dressing: string | null;
+	readonly axes: readonly SweepAxis[];
+	readonly usual: Scenario;
+	readonly points: readonly {
+		readonly at: readonly number[];
+		readonly scenario: Scenario;
+	}[];
+}
+
+/** Places of the first two arms of a sweep's study. */
+export const ownArm = 0;
+export const usualArm = 1;
+
+/** The points of a grid, the last axis running fastest; axes of one value are laid over all of them. */
+export function sweepPlan(scenario: Scenario, grid: SweepGrid): SweepPlan {
+	const varied = scenario.dressings.filter(
+		({ id }) => grid.dressing === null || id === grid.dressing,
+	);
+	const all = axisNames.flatMap((name) => {
+		const values = grid.axes[name];
+		return values === undefined ? [] : [{ name, values }];
+	});
+	const combinations = all.reduce<readonly (readonly number[])[]>(
+		(points, { values }) =>
+			points.flatMap((point) => values.map((value) => [...point, value])),
+		[[]],
+	);
+	const axes = all.filter(({ values }) => values.length > 1);
+	const [first] = varied[0].regimens;
+	return {
+		scenario,
+		dressing: grid.dressing,
+		axes: axes.map(({ name, values }) => ({
+			name,
+			unit: axisUnits[name],
+			values,
+			current: ownValue(name, first, scenario),
+		})),
+		usual: laidOver(scenario, grid.dressing, {
+			dwell: usualProgramme.dwellMin,
+			suction: usualProgramme.suctionMin,
+			depth: inside(varied[0]) ? first.depthMmHg : usualProgramme.depthMmHg,
+			...(first.fillMl === 0 ? { fill: grid.axes.fill?.[0] ?? 0 } : {}),
+		}),
+		points: combinations.map((values) => ({
+			at: values.filter((_, i) => all[i].values.length > 1),
+			scenario: laidOver(
+				scenario,
+				grid.dressing,
+				Object.fromEntries(all.map(({ name }, i) => [name, values[i]])),
+			),
+		})),
+	};
+}
+
+/** Every point is paired with the scenario's own regimen. */
+export function sweepStudy(plan: SweepPlan): Study {
+	const arms = [
+		plan.scenario,
+		plan.usual,
+		...plan.points.map((point) => point.scenario),
+	];
+	return {
+		arms,
+		groups: arms.slice(1).map((_, i) => [ownArm, i + 1]),
+		detailed: false,
+	};
+}
+
+const inside = ({ tissue }: Dressing) =>
+	tissue === "open-abdomen" || tissue === "exposed-organ";
+
+function ownValue(
+	name: SweepAxisName,
+	regimen: Regimen,
+	scenario: Scenario,
+): number {
+	switch (name) {
+		case "dwell":
+			return regimen.dwellMin;
+		case "suction":
+			return Number.isFinite(regimen.suctionMin) ? regimen.suctionMin : 0;
+		case "fill":
+			return regimen.fillMl;
+		case "depth":
+			return regimen.depthMmHg;
+		case "start":
+			return scenario.startClockMin;
+		case "apart":
+			return 0;
+	}
+}
+
+type Settings = { readonly [A in SweepAxisName]?: number };
+
+/** A scenario with other settings in the first regimen of the dressings that are varied. */
+function laidOver(
+	scenario: Scenario,
+	only: string | null,
+	settings: Settings,
+): Scenario {
+	const { start = scenario.startClockMin, apart = 0 } = settings;
+	return {
+		...scenario,
+		start: `${scenario.start.slice(0, 11)}${clockText(start)}`,
+		startClockMin: start,
+		dressings: scenario.dressings.map((dressing, index) => {
+			const meant = only === null || dressing.id === only;
+			const regimens = meant
+				? [
+						withSettings(dressing.regimens[0], settings),
+						...dressing.regimens.slice(1),
+					]
+				: dressing.regimens;
+			return {
+				...dressing,
+				regimens: later(
+					regimens,
+					apart * index,
+					scenario.constants["fill.flow"],
+				),
+			};
+		}),
+	};
+}
+
+function withSettings(regimen: Regimen, settings: Settings): Regimen {
+	return {
+		...regimen,
+		dwellMin: settings.dwell ?? regimen.dwellMin,
+		suctionMin: settings.suction ?? regimen.suctionMin,
+		fillMl: settings.fill ?? regimen.fillMl,
+		fillSuggested: settings.fill === undefined && regimen.fillSuggested,
+		depthMmHg: settings.depth ?? regimen.depthMmHg,
+	};
+}
+
+/**
+ * The same regimens with every cycle later by so many minutes: the first suction period is longer, and the regimen proper
+ * takes over at the next start of one.
+ */
+function later(
+	regimens: readonly Regimen[],
+	byMin: number,
+	fillFlow: number,
+): readonly Regimen[] {
+	const [first, ...rest] = regimens;
+	if (byMin === 0 || first.fillMl === 0) return regimens;
+	// A day that begins in fill starts its first suction period after that fill and dwell.
+	const afterMin =
+		first.begin === "fill" ? first.fillMl / fillFlow + first.dwellMin + 1 : 1;
+	return [
+		{ ...first, suctionMin: first.suctionMin + byMin },
+		{ ...first, fromMin: afterMin },
+		...rest,
+	];
+}
+
+const clockText = (clockMin: number) =>
+	[Math.floor(clockMin / 60), clockMin % 60]
+		.map((part) => String(part).padStart(2, "0"))
+		.join(":");
+
+/** Why the settings of a scenario lie outside common practice, or are more than foam or pump take; empty where they do not. */
+export function outsideReasons(
+	scenario: Scenario,
+	only: string | null,
+): string[] {
+	const reasons = scenario.dressings
+		.filter(({ id }) => only === null || id === only)
+		.flatMap((dressing) => {
+			const regimen = dressing.regimens[dressing.regimens.length > 1 ? 1 : 0];
+			return ofRegimen(regimen, dressing, scenario);
+		});
+	return [...new Set(reasons)];
+}
+
+function ofRegimen(
+	regimen: Regimen,
+	dressing: Dressing,
+	scenario: Scenario,
+): string[] {
+	const depth = usualDepth[dressing.tissue];
+	const capacityMl =
+		scenario.constants["foam.capacity"] * dressing.foamVolumeMl;
+	const tests: readonly (readonly [boolean, string])[] = [
+		[
+			regimen.depthMmHg < depth.least || regimen.depthMmHg > depth.most,
+			`depth outside −${depth.least} to −${depth.most} mmHg`,
+		],
+		[
+			regimen.depthMmHg >= deepestHeld(scenario.constants),
+			"deeper than the pump holds",
+		],
+		[
+			regimen.dwellMin < usualDwellMin.least ||
+				regimen.dwellMin > usualDwellMin.most,
+			`dwell outside ${usualDwellMin.least} to ${usualDwellMin.most} min`,
+		],
+		[
+			regimen.suctionMin < usualSuctionMin.least ||
+				regimen.suctionMin > usualSuctionMin.most,
+			`suction period outside ${usualSuctionMin.least} to ${usualSuctionMin.most} min`,
+		],
+		[regimen.fillMl > capacityMl, "fill above what the foam takes"],
+	];
+	return tests.flatMap(([outside, reason]) => (outside ? [reason] : []));
+}

@@ -1,0 +1,251 @@
+import type { Scenario } from "../scenario/index.ts";
+import { callsNurse } from "../therapy/index.ts";
+import { assumptionsOf } from "./assumptions.ts";
+import { shown } from "./comparison.ts";
+import type { DressingProjection } from "./day-result.ts";
+import { efficientPoints } from "./efficient.ts";
+import { halfWidth } from "./interval.ts";
+import { ownersOf } from "./measure-reader.ts";
+import { type MeasureName, measureNames } from "./measures.ts";
+import type { GroupSums } from "./study-gathering.ts";
+import { regimenSummary, summaryOf } from "./summary.ts";
+import { sweepCautions } from "./sweep-cautions.ts";
+import { outsideReasons, type SweepPlan, usualArm } from "./sweep-grid.ts";
+import type {
+	SweepAxisName,
+	SweepClock,
+	SweepMark,
+	SweepPoint,
+	SweepResult,
+	SweepValue,
+	SweepValues,
+} from "./sweep-result.ts";
+
+/** What a regimen must keep. */
+export interface Constraint {
+	readonly measure: MeasureName;
+	readonly test: "<" | "<=" | ">" | ">=";
+	readonly limit: number;
+}
+
+export interface SweepAsked {
+	readonly measures: readonly MeasureName[];
+	readonly constraints: readonly Constraint[];
+	readonly efficient: readonly {
+		readonly measure: MeasureName;
+		readonly better: "lower" | "higher";
+	}[];
+	/** Axis of the response curve; null for none. */
+	readonly curve: SweepAxisName | null;
+	readonly version: string;
+}
+
+/** Puts the sweep together from its study. `clocks` holds what is likely when, for the points of `clockPoints`. */
+export function sweepResult(
+	plan: SweepPlan,
+	groups: readonly GroupSums[],
+	clocks: ReadonlyMap<number, SweepClock>,
+	asked: SweepAsked,
+): SweepResult {
+	const { scenario } = plan;
+	const owners = ownersOf(scenario);
+	const owner =
+		plan.dressing === null ? owners.length - 1 : owners.indexOf(plan.dressing);
+	// Group i pairs the scenario's own regimen with arm i + 1: the usual one first, then the points.
+	const valuesOf = (group: number): SweepValues => ({
+		measures: measuresOf(groups[group], owner, scenario),
+	});
+	const settings = (one: Scenario) =>
+		JSON.stringify([one.dressings, one.start]);
+	const points = plan.points.map((point, i): SweepPoint => {
+		const values = valuesOf(i + usualArm);
+		return {
+			at: point.at,
+			current: settings(point.scenario) === settings(scenario),
+			usual: settings(point.scenario) === settings(plan.usual),
+			outside: outsideReasons(point.scenario, plan.dressing),
+			kept: asked.constraints.every((constraint) =>
+				keeps(constraint, values.measures[constraint.measure]?.mean),
+			),
+			clock: clocks.get(i) ?? null,
+			...values,
+		};
+	});
+	const kept = points.flatMap((point, i) => (point.kept ? [i] : []));
+	return {
+		format: "slackwater/sweep@1",
+		scenario: summaryOf(scenario, [], asked.version),
+		replications: scenario.replications,
+		currency: scenario.prices?.currency ?? null,
+		dressing: owners[owner],
+		axes: plan.axes,
+		measures: asked.measures.filter((measure) => shown(measure, scenario)),
+		points,
+		marks: [
+			mark(
+				"current",
+				scenario,
+				plan,
+				points,
+				ownValues(groups[0], owner, scenario),
+			),
+			mark("usual", plan.usual, plan, points, valuesOf(0)),
+		],
+		constraints: asked.constraints.map((constraint) => ({
+			...constraint,
+			kept: points.filter((point) =>
+				keeps(constraint, point.measures[constraint.measure]?.mean),
+			).length,
+		})),
+		efficient:
+			asked.efficient.length === 0
+				? null
+				: {
+						measures: asked.efficient,
+						points: efficientPoints(
+							asked.efficient.map(({ measure, better }) => ({
+								better,
+								values: points.map(
+									(point) => point.measures[measure]?.mean ?? Number.NaN,
+								),
+							})),
+							kept,
+						),
+					},
+		curve:
+			asked.curve === null
+				? null
+				: { axis: asked.curve, points: along(plan, asked.curve) },
+		cautions: sweepCautions(plan, points, asked.constraints.length > 0),
+		assumptions: assumptionsOf(scenario),
+	};
+}
+
+function measuresOf(
+	{ arms, pairs }: GroupSums,
+	owner: number,
+	scenario: Scenario,
+): SweepValues["measures"] {
+	const [, arm] = arms;
+	const [{ moments: difference }] = pairs;
+	return eachMeasure(owner, scenario, (at) => ({
+		mean: arm.mean[at],
+		halfWidth95: halfWidth(arm.at(at)),
+		// The pair is own − point; 0 − x keeps a difference of nought from becoming −0.
+		difference: 0 - difference.mean[at],
+		differenceHalfWidth95: halfWidth(difference.at(at)),
+	}));
+}
+
+function ownValues(
+	{ arms: [own] }: GroupSums,
+	owner: number,
+	scenario: Scenario,
+): SweepValues {
+	return {
+		measures: eachMeasure(owner, scenario, (at) => ({
+			mean: own.mean[at],
+			halfWidth95: halfWidth(own.at(at)),
+			difference: 0,
+			differenceHalfWidth95: own.count < 2 ? null : 0,
+		})),
+	};
+}
+
+const eachMeasure = (
+	owner: number,
+	scenario: Scenario,
+	value: (at: number) => SweepValue,
+): SweepValues["measures"] =>
+	Object.fromEntries(
+		measureNames.flatMap((measure, place) =>
+			shown(measure, scenario)
+				? [[measure, value(owner * measureNames.length + place)]]
+				: [],
+		),
+	);
+
+function keeps({ test, limit }: Constraint, mean: number | undefined): boolean {
+	if (mean === undefined) return false;
+	switch (test) {
+		case "<":
+			return mean < limit;
+		case "<=":
+			return mean <= limit;
+		case ">":
+			return mean > limit;
+		case ">=":
+			return mean >= limit;
+	}
+}
+
+function mark(
+	which: SweepMark["mark"],
+	scenario: Scenario,
+	plan: SweepPlan,
+	points: readonly SweepPoint[],
+	values: SweepValues,
+): SweepMark {
+	const dressing =
+		scenario.dressings.find(({ id }) => id === plan.dressing) ??
+		scenario.dressings[0];
+	const { depthMmHg, fillMl, dwellMin, suctionMin } = regimenSummary(
+		dressing.regimens[0],
+	);
+	const point = points.findIndex((one) => one[which]);
+	return {
+		mark: which,
+		regimen: { depthMmHg, fillMl, dwellMin, suctionMin },
+		point: point < 0 ? null : point,
+		...values,
+	};
+}
+
+/** The points along one axis, the others at the value nearest to the scenario's own. */
+export function along(plan: SweepPlan, axis: SweepAxisName): number[] {
+	const fixed = plan.axes.map(({ name, values, current }) =>
+		name === axis
+			? null
+			: values.reduce((best, value) =>
+					Math.abs(value - current) < Math.abs(best - current) ? value : best,
+				),
+	);
+	return plan.points.flatMap((point, i) =>
+		point.at.every((value, a) => fixed[a] === null || fixed[a] === value)
+			? [i]
+			: [],
+	);
+}
+
+/** What a chart of beginnings needs of the projection of one point. */
+export function clockOfPoint(
+	projections: readonly DressingProjection[],
+	dressing: string | null,
+): SweepClock {
+	const meant = projections.filter(
+		({ id }) => dressing === null || id === dressing,
+	);
+	const [first] = meant;
+	return {
+		canisterChanges: first.canisterChanges.map(
+			({ p10Min, p50Min, p90Min, probabilityWithinHorizon }) => ({
+				p10Min,
+				p50Min,
+				p90Min,
+				probabilityWithinHorizon,
+			}),
+		),
+		// The chance of at least one, as if conditions and dressings were independent of each other.
+		alarmBins: (first.alarms[0]?.bins ?? []).map(
+			(_, bin) =>
+				1 -
+				meant
+					.flatMap((one) => one.alarms)
+					.filter(({ condition }) => callsNurse(condition))
+					.reduce(
+						(none, { bins }) => none * (1 - (bins[bin]?.probability ?? 0)),
+						1,
+					),
+		),
+	};
+}

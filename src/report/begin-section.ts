@@ -1,0 +1,115 @@
+import type { MeasureName } from "../analysis/measures.ts";
+import type { SweepPoint, SweepResult } from "../analysis/sweep-result.ts";
+import { beginTimes } from "../charts/index.ts";
+import { avoidedWindows } from "./avoided-windows.ts";
+import { chapter } from "./chapter.ts";
+import { twoWidthFigure } from "./chart-figure.ts";
+import { paragraph } from "./paragraph.ts";
+import { pointsTable } from "./points-table.ts";
+import { pointsAlong } from "./sweep-parts.ts";
+
+const ofTheClock: readonly MeasureName[] = [
+	"callsIn.handOver",
+	"callsIn.meals",
+	"callsIn.smallHours",
+	"nightCalls",
+];
+
+/** When to begin: what moves away from hand-over, meals and the small hours. Null where the beginning is not varied. */
+export function beginSection(
+	result: SweepResult,
+	document: Document,
+): HTMLElement | null {
+	const at = result.axes.findIndex(({ name }) => name === "start");
+	const axis = result.axes[at];
+	if (axis === undefined) return null;
+	const points = pointsAlong(result, "start");
+	const rows = points.flatMap((point) =>
+		point.clock === null
+			? []
+			: [
+					{
+						startClockMin: point.at[at] ?? 0,
+						current: point.current || point.at[at] === axis.current,
+						...point.clock,
+					},
+				],
+	);
+	const windows = avoidedWindows(result);
+	const figure =
+		rows.length === 0
+			? null
+			: twoWidthFigure(document, {
+					id: "begin",
+					draw: (options) =>
+						beginTimes(
+							{
+								title: "When to begin",
+								fromClockMin: Math.min(...rows.map((row) => row.startClockMin)),
+								windows,
+								rows,
+							},
+							document,
+							options,
+						),
+				});
+	return chapter(
+		document,
+		"begin",
+		"When to begin",
+		paragraph(
+			document,
+			"The regimen stays as it is; what changes is the clock time of its first phase, and with it when canisters fill and alarms call.",
+		),
+		figure,
+		callsTable(result, "begin-calls", points, ofTheClock, document),
+	);
+}
+
+/** In step or out of step: calls for two dressings of one patient that come close to each other. */
+export function apartSection(
+	result: SweepResult,
+	document: Document,
+): HTMLElement | null {
+	if (!result.axes.some(({ name }) => name === "apart")) return null;
+	return chapter(
+		document,
+		"apart",
+		"In step or out of step",
+		paragraph(
+			document,
+			"How much later each further dressing begins its cycles than the one before, and how many calls for one patient's dressings then come within a quarter of an hour of each other, when they could have been one errand or ask for two pairs of hands.",
+		),
+		callsTable(
+			result,
+			"apart-calls",
+			pointsAlong(result, "apart"),
+			["callsTogether", "nightCalls"],
+			document,
+		),
+	);
+}
+
+function callsTable(
+	result: SweepResult,
+	id: string,
+	points: readonly SweepPoint[],
+	measures: readonly MeasureName[],
+	document: Document,
+): HTMLElement | null {
+	const carried = measures.filter((measure) =>
+		points.some((point) => point.measures[measure] !== undefined),
+	);
+	if (carried.length === 0) return null;
+	return pointsTable(
+		result,
+		{
+			id,
+			caption:
+				"Calls of nurses: means with their 95 % half-width (±), and the difference from the current beginning with its 95 % interval.",
+			points,
+			measures: carried,
+		},
+		document,
+	);
+}

@@ -1,0 +1,49 @@
+import type {
+	CompareResult,
+	RegimenResult,
+} from "../analysis/compare-result.ts";
+import { volumeWords } from "../charts/index.ts";
+import { regimenLine } from "./dressing-words.ts";
+import { sentenceStart } from "./sentence.ts";
+
+/** A regimen in one line, or a line for each dressing where they are set differently; canister and bag where the regimens differ in them. */
+export function regimenLines(
+	regimen: RegimenResult,
+	result: CompareResult,
+): string[] {
+	const sized = sizesDiffer(result);
+	const drawdown = commonDrawdown(result);
+	const lines = regimen.dressings.map((dressing) => {
+		const sizes = sized
+			? `; canister ${volumeWords(dressing.canisterMl)}, solution ${volumeWords(dressing.sourceMl)}`
+			: "";
+		return {
+			id: dressing.id,
+			line: `${regimenLine(dressing, result.scenario, drawdown === null)}${sizes}`,
+		};
+	});
+	const [first] = lines;
+	if (first === undefined) return [];
+	if (lines.every(({ line }) => line === first.line))
+		return [sentenceStart(first.line)];
+	return lines.map(({ id, line }) => `${id}: ${line}`);
+}
+
+/** The drawdown of all regimens, which is then told once; null where they differ in it. */
+export function commonDrawdown({ regimens }: CompareResult): string | null {
+	const [first, ...others] = new Set(
+		regimens.flatMap(({ dressings }) =>
+			dressings.flatMap((dressing) =>
+				dressing.regimens.map(({ drawdown }) => drawdown),
+			),
+		),
+	);
+	return first === undefined || others.length > 0 ? null : first;
+}
+
+const sizesDiffer = ({ regimens }: CompareResult): boolean =>
+	new Set(
+		regimens.map(({ dressings }) =>
+			JSON.stringify(dressings.map((each) => [each.canisterMl, each.sourceMl])),
+		),
+	).size > 1;

@@ -1,0 +1,81 @@
+import type { SweepResult } from "../analysis/sweep-result.ts";
+import { responseCurve } from "../charts/index.ts";
+import { chapter } from "./chapter.ts";
+import { twoWidthFigure } from "./chart-figure.ts";
+import { joinedWords } from "./joined-words.ts";
+import { unitWords } from "./measure-number.ts";
+import { measureWords } from "./measure-words.ts";
+import { paragraph } from "./paragraph.ts";
+import { sentenceStart } from "./sentence.ts";
+import { shownMeasures, sweepScale } from "./sweep-parts.ts";
+import {
+	axisValueWords,
+	axisWords,
+	markOf,
+	markValue,
+	settingWords,
+} from "./sweep-words.ts";
+
+/** One setting varied, the others held: each measure over it, with its interval. */
+export function responseSection(
+	result: SweepResult,
+	document: Document,
+): HTMLElement | null {
+	const { curve, axes } = result;
+	const at = axes.findIndex(({ name }) => name === curve?.axis);
+	const axis = axes[at];
+	if (curve === null || axis === undefined) return null;
+	const points = curve.points.flatMap((place) => result.points[place] ?? []);
+	const [first] = points;
+	if (first === undefined) return null;
+	const scale = sweepScale(result);
+	const held = axes.flatMap(({ name }, index) =>
+		index === at ? [] : [settingWords(name, first.at[index] ?? 0)],
+	);
+	const { label, one } = axisWords[axis.name];
+	const figure = twoWidthFigure(document, {
+		id: "response",
+		draw: (options) =>
+			responseCurve(
+				{
+					title: `What the ${one} changes`,
+					x: {
+						label,
+						unit: "",
+						current: axis.current,
+						usual: markValue(markOf(result, "usual"), axis.name),
+						words: (value) => axisValueWords(axis.name, value),
+					},
+					curves: shownMeasures(result).varying.map((measure) => ({
+						label: measureWords[measure].label,
+						unit: unitWords(measure, scale),
+						points: points.flatMap((point) => {
+							const value = point.measures[measure];
+							if (value === undefined) return [];
+							const half = value.halfWidth95;
+							return [
+								{
+									x: point.at[at] ?? 0,
+									mean: value.mean,
+									low: half === null ? null : value.mean - half,
+									high: half === null ? null : value.mean + half,
+								},
+							];
+						}),
+					})),
+				},
+				document,
+				options,
+			),
+	});
+	return chapter(
+		document,
+		"response",
+		`${sentenceStart(one)} alone`,
+		paragraph(
+			document,
+			`The ${one} varied${held.length === 0 ? "" : `, with ${joinedWords(held)}`}: means, and the band of their 95 % intervals.`,
+		),
+		figure,
+	);
+}

@@ -1,0 +1,207 @@
+import type { MeasureName } from "../analysis/measures.ts";
+import type {
+	SweepPoint,
+	SweepResult,
+	SweepValue,
+} from "../analysis/sweep-result.ts";
+import { counted, numberWord, plainNumber } from "../charts/index.ts";
+import { joinedWords } from "./joined-words.ts";
+import { decimalsFor, measured } from "./measure-number.ts";
+import { betterIs, inSentence, measureWords } from "./measure-words.ts";
+import { type Sentence, strong } from "./sentence.ts";
+import { constraintWords, shownMeasures, sweepScale } from "./sweep-parts.ts";
+import { pointWords } from "./sweep-words.ts";
+
+const mostNamed = 4;
+const mostMeasures = 6;
+
+/** The grid in sentences: what keeps the constraints, what is efficient, the best in each measure against what is done now. */
+export function sweepAnswers(result: SweepResult): Sentence[] {
+	const { varying } = shownMeasures(result);
+	return [
+		...keptAnswer(result),
+		...efficientAnswer(result),
+		...varying
+			.slice(0, mostMeasures)
+			.flatMap((measure) => bestAnswer(result, measure)),
+		...alikeAnswer(result),
+		...outsideAnswer(result),
+		[
+			"None of them is the best of all: ",
+			strong("what is gained in one measure is paid in another"),
+			", and nothing here is about healing. The choice stays with the clinician.",
+		],
+	];
+}
+
+function keptAnswer(result: SweepResult): Sentence[] {
+	const { points, constraints } = result;
+	const all = counted(points.length, "regimen");
+	const kept = points.filter((point) => point.kept).length;
+	if (constraints.length === 0)
+		return [
+			[strong(all), " on the grid; no limit was set that any would break."],
+		];
+	const each =
+		constraints.length === 1
+			? ""
+			: ` (each limit alone: ${joinedWords(constraints.map((one) => `${inSentence(one.measure)} ${one.kept}`))})`;
+	return [
+		[
+			kept === 0 ? strong("None") : strong(String(kept)),
+			` of ${all} ${kept === 1 ? "keeps" : "keep"} ${constraintWords(result)}${each}.`,
+		],
+	];
+}
+
+function efficientAnswer(result: SweepResult): Sentence[] {
+	const { efficient, axes, points } = result;
+	if (efficient === null) return [];
+	const named = joinedWords(
+		efficient.measures.map(
+			({ measure, better }) =>
+				`${better === "higher" ? measureWords[measure].more : measureWords[measure].less} ${inSentence(measure)}`,
+		),
+	);
+	const set = efficient.points.flatMap((place) => points[place] ?? []);
+	if (set.length === 0)
+		return [["No regimen is left to be efficient once the limits are kept."]];
+	const list = set
+		.slice(0, mostNamed)
+		.map((point) => pointWords(axes, point))
+		.join("; ");
+	const more =
+		set.length > mostNamed
+			? `; and ${numberWord(set.length - mostNamed)} more`
+			: "";
+	return [
+		[
+			strong(counted(set.length, "regimen")),
+			` ${set.length === 1 ? "is" : "are"} efficient where ${named} ${efficient.measures.length === 1 ? "is" : "are"} wanted, with no other that betters ${set.length === 1 ? "it" : "them"} in one and is no worse in the rest: ${list}${more}.`,
+		],
+	];
+}
+
+interface Best {
+	readonly point: SweepPoint;
+	readonly value: SweepValue;
+	/** Further points with the very same mean. */
+	readonly alike: number;
+}
+
+function extreme(
+	result: SweepResult,
+	measure: MeasureName,
+	way: "lower" | "higher",
+): Best | null {
+	const kept = result.points.flatMap((point) => {
+		const value = point.measures[measure];
+		return point.kept && value !== undefined ? [{ point, value }] : [];
+	});
+	const [first] = kept;
+	if (first === undefined) return null;
+	const sign = way === "higher" ? 1 : -1;
+	const best = kept.reduce(
+		(so, one) => (sign * (one.value.mean - so.value.mean) > 0 ? one : so),
+		first,
+	);
+	const alike = kept.filter(
+		({ value }) => value.mean === best.value.mean,
+	).length;
+	return { ...best, alike: alike - 1 };
+}
+
+function bestAnswer(result: SweepResult, measure: MeasureName): Sentence[] {
+	const way = betterIs(measure);
+	const { label } = measureWords[measure];
+	if (way === null) {
+		const [low, high] = [
+			extreme(result, measure, "lower"),
+			extreme(result, measure, "higher"),
+		];
+		if (low === null || high === null) return [];
+		return [
+			[
+				`${label}: from `,
+				strong(bestWords(result, measure, low)),
+				` (${pointWords(result.axes, low.point)}) to `,
+				strong(bestWords(result, measure, high)),
+				` (${pointWords(result.axes, high.point)}).`,
+			],
+		];
+	}
+	const best = extreme(result, measure, way);
+	if (best === null) return [];
+	const { less, more } = measureWords[measure];
+	const alike =
+		best.alike === 0 ? "" : ` and ${counted(best.alike, "other")} alike`;
+	const outside =
+		best.point.outside.length > 0 ? ", outside common practice" : "";
+	return [
+		[
+			`${label}, ${way === "higher" ? more : less} is better: `,
+			strong(bestWords(result, measure, best)),
+			` at ${pointWords(result.axes, best.point)}${alike}${outside}; ${againstNow(result, measure, best)}.`,
+		],
+	];
+}
+
+const bestWords = (
+	result: SweepResult,
+	measure: MeasureName,
+	{ value }: Best,
+): string =>
+	measured(
+		value.mean,
+		measure,
+		sweepScale(result),
+		decimalsFor(measure, value.halfWidth95),
+	);
+
+/** 'against now 2.1 more (2.0 to 2.2)'. */
+function againstNow(
+	result: SweepResult,
+	measure: MeasureName,
+	{ point, value }: Best,
+): string {
+	if (point.current) return "that is the current regimen itself";
+	const { difference, differenceHalfWidth95: half } = value;
+	if (difference === 0) return "the same as now";
+	const { less, more } = measureWords[measure];
+	const decimals = decimalsFor(measure, half);
+	const number = (one: number): string => plainNumber(Math.abs(one), decimals);
+	const scale = sweepScale(result);
+	if (half !== null && Math.abs(difference) <= half)
+		return "no difference from the current regimen was found";
+	const size = `${measured(Math.abs(difference), measure, scale, decimals)}`;
+	const range =
+		half === null || half === 0
+			? ""
+			: ` (${number(Math.abs(difference) - half)} to ${number(Math.abs(difference) + half)})`;
+	return `${difference > 0 ? more : less} than now by ${size}${range}`;
+}
+
+/** Measures that nothing on the grid changes. */
+function alikeAnswer(result: SweepResult): Sentence[] {
+	const { alike } = shownMeasures(result);
+	const [first] = result.points;
+	if (alike.length === 0 || first === undefined) return [];
+	const named = alike.map((measure) => {
+		const value = first.measures[measure];
+		return value === undefined
+			? inSentence(measure)
+			: `${inSentence(measure)} ${measured(value.mean, measure, sweepScale(result), decimalsFor(measure, value.halfWidth95))}`;
+	});
+	return [["The same everywhere: ", strong(joinedWords(named)), "."]];
+}
+
+function outsideAnswer({ points }: SweepResult): Sentence[] {
+	const outside = points.filter((point) => point.outside.length > 0).length;
+	if (outside === 0) return [];
+	return [
+		[
+			strong(`${outside} of ${points.length}`),
+			` ${outside === 1 ? "lies" : "lie"} outside common practice for this wound, or ask more of the foam than it takes; they are drawn hatched, and the reasons stand below.`,
+		],
+	];
+}

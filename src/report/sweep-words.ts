@@ -1,0 +1,116 @@
+import type {
+	SweepAxis,
+	SweepAxisName,
+	SweepMark,
+	SweepPoint,
+	SweepResult,
+} from "../analysis/sweep-result.ts";
+import { depthWords, durationWords, volumeWords } from "../charts/index.ts";
+import { periodWords } from "./period-words.ts";
+
+/** What an axis is called: at the head of a column, as what is varied, several of it. */
+export const axisWords: {
+	readonly [N in SweepAxisName]: {
+		readonly label: string;
+		readonly one: string;
+		readonly many: string;
+	};
+} = {
+	dwell: { label: "Dwell", one: "dwell", many: "dwells" },
+	suction: {
+		label: "Suction period",
+		one: "suction period",
+		many: "suction periods",
+	},
+	fill: { label: "Fill", one: "fill", many: "fills" },
+	depth: { label: "Depth", one: "depth", many: "depths" },
+	start: {
+		label: "First phase at",
+		one: "time of the first phase",
+		many: "times of the first phase",
+	},
+	apart: {
+		label: "Dressings",
+		one: "step between the dressings",
+		many: "steps between the dressings",
+	},
+};
+
+const twoDigits = (value: number): string => String(value).padStart(2, "0");
+
+/** '07:30': minutes after midnight. */
+export const clockWords = (clockMin: number): string =>
+	`${twoDigits(Math.floor(clockMin / 60) % 24)}:${twoDigits(Math.round(clockMin) % 60)}`;
+
+/** A value of an axis: '5 min', '3.5 h', '50 mL', '−125 mmHg', '07:30', 'in step'. */
+export function axisValueWords(name: SweepAxisName, value: number): string {
+	switch (name) {
+		case "dwell":
+			return value === 0 ? "0 min" : durationWords(value);
+		case "suction":
+			return periodWords(value);
+		case "fill":
+			return value === 0 ? "no fill" : volumeWords(value);
+		case "depth":
+			return depthWords(value);
+		case "start":
+			return clockWords(value);
+		case "apart":
+			return value === 0 ? "in step" : `${periodWords(value)} apart`;
+	}
+}
+
+/** The same with its name: 'dwell 5 min', 'first phase at 07:00', 'dressings in step'. */
+export const settingWords = (name: SweepAxisName, value: number): string => {
+	const { label } = axisWords[name];
+	return `${label.charAt(0).toLowerCase()}${label.slice(1)} ${axisValueWords(name, value)}`;
+};
+
+/** The values of a point in few words: '5 min, 2 h, 50 mL'. */
+export const pointWords = (
+	axes: readonly SweepAxis[],
+	point: Pick<SweepPoint, "at">,
+): string =>
+	axes
+		.map(({ name }, index) => axisValueWords(name, point.at[index] ?? 0))
+		.join(", ");
+
+/** The regimen of a mark in a line. */
+export function markWords({ regimen }: SweepMark): string {
+	const { depthMmHg, fillMl, dwellMin, suctionMin } = regimen;
+	const depth = depthWords(depthMmHg);
+	if (fillMl === 0 || dwellMin === null || suctionMin === null)
+		return `suction alone at ${depth}`;
+	return `${volumeWords(fillMl)} for ${durationWords(dwellMin)} every ${periodWords(suctionMin)}, suction at ${depth}`;
+}
+
+export const markNames: { readonly [M in SweepMark["mark"]]: string } = {
+	current: "the current regimen",
+	usual: "common practice",
+};
+
+/** The value that a mark has on an axis; null where it has none. */
+export function markValue(
+	mark: SweepMark | undefined,
+	name: SweepAxisName,
+): number | null {
+	if (mark === undefined) return null;
+	const { regimen } = mark;
+	switch (name) {
+		case "dwell":
+			return regimen.dwellMin;
+		case "suction":
+			return regimen.suctionMin;
+		case "fill":
+			return regimen.fillMl;
+		case "depth":
+			return regimen.depthMmHg;
+		default:
+			return null;
+	}
+}
+
+export const markOf = (
+	result: SweepResult,
+	mark: SweepMark["mark"],
+): SweepMark | undefined => result.marks.find((one) => one.mark === mark);

@@ -1,0 +1,135 @@
+import type {
+	CompareResult,
+	RestsOn,
+	RestsOnRow,
+} from "../analysis/compare-result.ts";
+import { plainNumber } from "../charts/index.ts";
+import { compareScale, type Pair } from "./compare-parts.ts";
+import { htmlElement } from "./html-element.ts";
+import { type MeasureScale, measured } from "./measure-number.ts";
+import { inSentence, measureWords } from "./measure-words.ts";
+import { paragraph } from "./paragraph.ts";
+import { section } from "./section.ts";
+import { differenceDecimals, isFound } from "./verdict-words.ts";
+
+type Effect = RestsOnRow["effects"][number];
+
+/** An assumption with those of its effects that turn a verdict. */
+interface Turning {
+	readonly row: RestsOnRow;
+	readonly effects: readonly Effect[];
+}
+
+/**
+ * The assumptions that turn a verdict at half or at twice their value, as plain lists: first those under which a difference
+ * that was found is lost or turned round; then, folded away, those under which one shows that was not found.
+ */
+export function turningSection(
+	result: CompareResult,
+	restsOn: RestsOn,
+	pair: Pair,
+	document: Document,
+): HTMLElement {
+	const wasFound = (effect: Effect): boolean => {
+		const difference = pair.of(effect.dressing, effect.measure);
+		return difference !== undefined && isFound(difference);
+	};
+	const turnings = (keeps: (effect: Effect) => boolean): Turning[] =>
+		restsOn.rows
+			.map((row) => ({
+				row,
+				effects: row.effects.filter(
+					(effect) =>
+						effect.turns &&
+						result.measures.includes(effect.measure) &&
+						keeps(effect),
+				),
+			}))
+			.filter(({ effects }) => effects.length > 0);
+	const lost = turnings(wasFound);
+	const shown = turnings((effect) => !wasFound(effect));
+	const listed = (some: readonly Turning[]): HTMLElement =>
+		list(some, result, pair, document);
+	return section(
+		document,
+		"turning",
+		"What would turn a verdict",
+		null,
+		paragraph(
+			document,
+			lost.length === 0
+				? "No difference that was found is lost or turned round at half or at twice any of these values."
+				: `With ${lost.length === 1 ? "this assumption" : `each of these ${lost.length} assumptions`} at half or at twice its value, a difference between ${restsOn.a} and ${restsOn.b} that was found is lost or turned round. It is worth knowing the value on your own ward before a decision rests on that measure.`,
+		),
+		lost.length === 0 ? null : listed(lost),
+		shown.length === 0
+			? null
+			: htmlElement(
+					document,
+					"details",
+					{},
+					htmlElement(
+						document,
+						"summary",
+						{},
+						`${shown.length} under which a difference shows that was not found`,
+					),
+					listed(shown),
+				),
+	);
+}
+
+function list(
+	turnings: readonly Turning[],
+	result: CompareResult,
+	pair: Pair,
+	document: Document,
+): HTMLElement {
+	const scale = compareScale(result);
+	const items = turnings.map(({ row, effects }) =>
+		htmlElement(
+			document,
+			"li",
+			{},
+			`${row.meaning} (${row.name}, ${valueWords(row)}, ${row.provenance})`,
+			htmlElement(
+				document,
+				"ul",
+				{ class: "plain" },
+				...effects.map((effect) =>
+					htmlElement(
+						document,
+						"li",
+						{},
+						`${inSentence(effect.measure)}${whose(effect, pair)}: ${effectWords(effect, pair, scale)}`,
+					),
+				),
+			),
+		),
+	);
+	return htmlElement(document, "ul", { class: "plain turning-list" }, ...items);
+}
+
+/** '0.004 /h'. */
+export const valueWords = ({ value, unit }: RestsOnRow): string =>
+	unit === "" ? String(value) : `${value} ${unit}`;
+
+function whose({ dressing }: Effect, { owners }: Pair): string {
+	if (owners.length === 1) return "";
+	return dressing === "all" ? ", all dressings" : `, ${dressing}`;
+}
+
+/** '−0.4 a day as it stands, −0.2 at half, 0.1 at twice'. */
+function effectWords(effect: Effect, pair: Pair, scale: MeasureScale): string {
+	const { measure, base, half, twice } = effect;
+	const difference = pair.of(effect.dressing, measure);
+	const decimals =
+		difference === undefined
+			? measureWords[measure].decimals
+			: differenceDecimals(difference);
+	const at = (value: number | null, where: string): string =>
+		value === null
+			? `cannot be run ${where}`
+			: `${plainNumber(value, decimals)} ${where}`;
+	return `${measured(base, measure, scale, decimals)} as it stands, ${at(half, "at half")}, ${at(twice, "at twice")}`;
+}
