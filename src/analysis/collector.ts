@@ -5,13 +5,19 @@ import {
 	conditions,
 	type DressingProcess,
 	type Observer,
+	type Phase,
 	type SourceReason,
 	type TherapyDay,
 } from "../therapy/index.ts";
 import { Histogram, type HistogramParts } from "./histogram.ts";
 import { addTo, type Moments, noMoments } from "./moments.ts";
 import { mostWithin, type Spell } from "./off-spells.ts";
-import { needsOf, type SupplyItem, supplyItems } from "./supplies.ts";
+import {
+	homeItems,
+	needsOf,
+	type SupplyItem,
+	supplyItems,
+} from "./supplies.ts";
 import { totalBins, totalNames, totalsOf } from "./totals.ts";
 
 /** Replications are summed in blocks of this many; block k holds replications k·size … (k + 1)·size − 1. */
@@ -49,6 +55,8 @@ export interface RunPart {
 	readonly blocks: readonly BlockSums[];
 	readonly dressings: readonly DressingCounts[];
 	readonly supplies: readonly HistogramParts[];
+	/** Of what is sent home; empty where nobody goes. */
+	readonly home: readonly HistogramParts[];
 }
 
 class DressingCollector {
@@ -64,6 +72,8 @@ class DressingCollector {
 	canisters = 0;
 	sources = 0;
 	nextSample = 0;
+	/** Changes in the days at home. */
+	readonly atHome = { canister: 0, source: 0, kit: 0 };
 
 	constructor(horizonMin: number) {
 		const bins = Math.ceil(horizonMin / halfHourMin);
@@ -83,6 +93,8 @@ export class Collector implements Observer {
 	readonly #dressings: readonly DressingCollector[];
 	readonly #items: readonly SupplyItem[];
 	readonly #supplies: readonly Histogram[];
+	readonly #homeItems: readonly SupplyItem[];
+	readonly #home: readonly Histogram[];
 	#replication = 0;
 
 	constructor(scenario: Scenario) {
@@ -93,6 +105,8 @@ export class Collector implements Observer {
 		);
 		this.#items = supplyItems(scenario);
 		this.#supplies = this.#items.map(() => new Histogram(1));
+		this.#homeItems = homeItems(scenario);
+		this.#home = this.#homeItems.map(() => new Histogram(1));
 	}
 
 	/** Runs the blocks `first` … `last` − 1 and returns what they come to. */
@@ -132,6 +146,7 @@ export class Collector implements Observer {
 			blocks,
 			dressings: this.#dressings.map(countsOf),
 			supplies: this.#supplies.map((histogram) => histogram.parts()),
+			home: this.#home.map((histogram) => histogram.parts()),
 		};
 	}
 
@@ -143,6 +158,9 @@ export class Collector implements Observer {
 			dressing.canisters = 0;
 			dressing.sources = 0;
 			dressing.nextSample = 0;
+			dressing.atHome.canister = 0;
+			dressing.atHome.source = 0;
+			dressing.atHome.kit = 0;
 		}
 	}
 
@@ -170,6 +188,21 @@ export class Collector implements Observer {
 		this.#items.forEach((item, i) => {
 			this.#supplies[i].add(needsOf(item, day));
 		});
+		this.#homeItems.forEach(({ kind, dressings }, i) => {
+			// The dressing that is worn goes along; a fresh canister and a source do too.
+			const first = kind === "kit" ? 0 : 1;
+			this.#home[i].add(
+				dressings.reduce(
+					(sum, index) =>
+						sum +
+						first +
+						(kind === "line" || kind === "port"
+							? 0
+							: this.#dressings[index].atHome[kind]),
+					0,
+				),
+			);
+		});
 	}
 
 	span(
@@ -190,7 +223,19 @@ export class Collector implements Observer {
 		}
 	}
 
-	phase(): void {}
+	phase(index: number, phase: Phase, start: number): void {
+		if (phase === "change") this.#noteHome(index, "kit", start);
+	}
+
+	#noteHome(
+		index: number,
+		kind: "canister" | "source" | "kit",
+		at: number,
+	): void {
+		const { home } = this.#scenario;
+		if (home !== null && at >= home.fromMin && at < home.fromMin + home.forMin)
+			this.#dressings[index].atHome[kind]++;
+	}
 
 	pause(): void {}
 
@@ -211,11 +256,13 @@ export class Collector implements Observer {
 	canisterChange(index: number, _reason: CanisterReason, at: number): void {
 		const dressing = this.#dressings[index];
 		note(dressing.canisterChanges, dressing.canisters++, at);
+		this.#noteHome(index, "canister", at);
 	}
 
 	sourceChange(index: number, _reason: SourceReason, at: number): void {
 		const dressing = this.#dressings[index];
 		note(dressing.sourceChanges, dressing.sources++, at);
+		this.#noteHome(index, "source", at);
 	}
 
 	offSuction(index: number, start: number, end: number): void {

@@ -181,7 +181,10 @@ function difference(
 		deviating: count - pair.counts[at].mostFrequent,
 		fact,
 		unit,
-		chance: scenario.chance,
+		certain:
+			!scenario.chance ||
+			JSON.stringify(arms[a].scenario.dressings) ===
+				JSON.stringify(arms[b].scenario.dressings),
 		judged: !fact.ofClogging || !scenario.chance || cloggingGiven(scenario),
 	});
 	const freedom = Math.max(1, count - 1);

@@ -24,6 +24,8 @@ export interface DayResult {
 	readonly trace: { readonly events: number; readonly hash: string };
 	readonly dressings: readonly DressingDay[];
 	readonly projection: Projection;
+	/** What to send home; null where the scenario names no discharge. */
+	readonly home: HomeSupplies | null;
 	readonly cautions: readonly Caution[];
 	readonly assumptions: readonly Assumption[];
 }
@@ -42,6 +44,13 @@ export interface ScenarioSummary {
 	readonly dressings: readonly DressingSummary[];
 	readonly roundsClockMin: readonly number[];
 	/** Supplies of the horizon at P90, one row an item; packs are given where the scenario has pack sizes. */
+	readonly supplies: readonly Supply[];
+}
+
+/** What is used in the first days at home: changes from the discharge on, and a canister and a source to begin with. */
+export interface HomeSupplies {
+	readonly fromMin: number;
+	readonly forMin: number;
 	readonly supplies: readonly Supply[];
 }
 

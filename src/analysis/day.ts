@@ -22,6 +22,7 @@ export function dayResult(
 		trace: traced.trace,
 		dressings: traced.dressings,
 		projection,
+		home: gathered.home(),
 		cautions: [
 			...cautionsOf(scenario, traced, projection.dressings, (index) =>
 				gathered.offTooLong(index),

@@ -28,6 +28,8 @@ export interface MeasureFact {
 	readonly bin: number;
 	/** Whether the values of several dressings add up. */
 	readonly adds: boolean;
+	/** Replications below which Student's interval of a difference is too short: its tail is long (tests/analysis/coverage.test.ts). */
+	readonly fewest: number;
 	/** True where it rests on how debris closes a port, which nobody has measured. */
 	readonly ofClogging: boolean;
 }
@@ -70,7 +72,11 @@ const fact = (
 	bin: number,
 	adds = true,
 	ofClogging = false,
-): MeasureFact => ({ unit, better: good, bin, adds, ofClogging });
+	fewest = 2,
+): MeasureFact => ({ unit, better: good, bin, adds, fewest, ofClogging });
+
+/** Minutes off suction: hardly any on most days, many on a few. */
+const longTailed: readonly MeasureName[] = ["offSuctionMin", "underSuctionMin"];
 
 const entries: readonly (readonly [MeasureName, MeasureFact])[] = [
 	...totalNames.map(
@@ -83,6 +89,7 @@ const entries: readonly (readonly [MeasureName, MeasureFact])[] = [
 					totalBins[name],
 					name !== "meanExudateShare",
 					name === "portsReplaced",
+					longTailed.includes(name) ? 200 : 2,
 				),
 			] as const,
 	),

@@ -11,6 +11,7 @@ import type {
 	AlarmProjection,
 	ChangeTime,
 	DressingProjection,
+	HomeSupplies,
 	LevelBand,
 	Projection,
 	Spread,
@@ -21,7 +22,12 @@ import { Histogram, type HistogramParts } from "./histogram.ts";
 import { halfWidth, wilson } from "./interval.ts";
 import { type Moments, mergeInto, noMoments } from "./moments.ts";
 import { percentiles, spread } from "./spread.ts";
-import { supplyItems, supplyOf } from "./supplies.ts";
+import {
+	homeItems,
+	type SupplyItem,
+	supplyItems,
+	supplyOf,
+} from "./supplies.ts";
 import { totalBins, totalNames } from "./totals.ts";
 
 interface Merged {
@@ -48,6 +54,7 @@ export class ProjectionGathering {
 	readonly #scenario: Scenario;
 	readonly #merged: Merged[];
 	readonly #supplies: Histogram[];
+	readonly #home: Histogram[];
 	readonly #waiting = new Map<number, RunPart>();
 	#nextBlock = 0;
 	#replications = 0;
@@ -67,6 +74,7 @@ export class ProjectionGathering {
 			offTooLong: 0,
 		}));
 		this.#supplies = supplyItems(scenario).map(() => new Histogram(1));
+		this.#home = homeItems(scenario).map(() => new Histogram(1));
 	}
 
 	add(part: RunPart): void {
@@ -109,6 +117,7 @@ export class ProjectionGathering {
 			merged.offTooLong += counts.offTooLong;
 		});
 		mergeAll(this.#supplies, part.supplies);
+		mergeAll(this.#home, part.home);
 	}
 
 	projection(): Projection {
@@ -124,8 +133,23 @@ export class ProjectionGathering {
 	}
 
 	supplies(): Supply[] {
-		return supplyItems(this.#scenario).map((item, i) => {
-			const [p50, p90] = this.#supplies[i].quantiles([0.5, 0.9]);
+		return this.#rows(supplyItems(this.#scenario), this.#supplies);
+	}
+
+	/** What to send home; null where nobody goes. */
+	home(): HomeSupplies | null {
+		const { home } = this.#scenario;
+		return home === null
+			? null
+			: {
+					...home,
+					supplies: this.#rows(homeItems(this.#scenario), this.#home),
+				};
+	}
+
+	#rows(items: readonly SupplyItem[], needs: readonly Histogram[]): Supply[] {
+		return items.map((item, i) => {
+			const [p50, p90] = needs[i].quantiles([0.5, 0.9]);
 			return supplyOf(item, Math.ceil(p50), Math.ceil(p90), this.#scenario);
 		});
 	}

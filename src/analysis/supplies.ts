@@ -113,3 +113,25 @@ export function supplyOf(
 		packs: packSize === null ? null : Math.ceil(p90 / packSize),
 	};
 }
+
+/** What may have to be sent home: canisters, kits, and solution where a regimen with fill is in force by then. */
+export function homeItems(scenario: Scenario): SupplyItem[] {
+	const { home } = scenario;
+	if (home === null) return [];
+	const end = home.fromMin + home.forMin;
+	const fills = scenario.dressings.map(({ regimens }) =>
+		regimens.some(
+			({ fillMl, fromMin }, i) =>
+				fillMl > 0 &&
+				fromMin < end &&
+				(regimens[i + 1]?.fromMin ?? end) > home.fromMin,
+		),
+	);
+	return supplyItems(scenario).flatMap((item) => {
+		if (item.kind === "canister" || item.kind === "kit") return [item];
+		const dressings = item.dressings.filter((index) => fills[index]);
+		return item.kind === "source" && dressings.length > 0
+			? [{ ...item, dressings }]
+			: [];
+	});
+}

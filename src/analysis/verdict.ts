@@ -4,7 +4,7 @@ import type { MeasureFact } from "./measures.ts";
 import type { Moments } from "./moments.ts";
 
 /** Replications that must differ from the most frequent difference for an interval of the mean to hold. */
-export const fewestDeviating = 10;
+export const fewestDeviating = 5;
 
 export interface Judgement {
 	readonly low95: number | null;
@@ -23,18 +23,19 @@ export interface Judged {
 	readonly deviating: number;
 	readonly fact: MeasureFact;
 	readonly unit: string;
-	/** False where nothing is left to chance: what is seen is all there is. */
-	readonly chance: boolean;
+	/** True where what is seen is all there is: chance is off, or the two regimens are one. */
+	readonly certain: boolean;
 	/** False where the measure rests on rates of clogging that were left to the defaults. */
 	readonly judged: boolean;
 }
 
 /** The interval of a difference and the verdict on it, in words. */
 export function judge(difference: Judged): Judgement {
-	const { moments, higher, lower, deviating, chance } = difference;
+	const { moments, higher, lower, deviating, certain } = difference;
 	const always = higher === 0 && lower === 0;
 	const interval =
-		!chance || always || deviating >= fewestDeviating
+		certain ||
+		(deviating >= fewestDeviating && moments.count >= difference.fact.fewest)
 			? meanInterval(moments)
 			: null;
 	const bounds = {
@@ -73,10 +74,15 @@ function unsure(difference: Judged): Pick<Judgement, "kind" | "verdict"> {
 	const { moments, higher, lower, deviating } = difference;
 	const n = moments.count;
 	const steady = Math.max(higher, lower) >= n - deviating && n > 2 * deviating;
-	if (steady && n >= 10 * fewestDeviating)
+	if (steady && n >= 20 * fewestDeviating)
 		return {
 			kind: "steady",
 			verdict: `${moreOrLess(difference)}: ${quantity(Math.abs(moments.mean), difference.unit)}${deviating === 0 ? ", the same in every replication" : `, but for ${deviating} of ${n} replications`}`,
+		};
+	if (deviating >= fewestDeviating)
+		return {
+			kind: "too-rare",
+			verdict: `cannot be told from ${n} replications: most minutes fall on few of them (${difference.fact.fewest} replications may tell)`,
 		};
 	return {
 		kind: "too-rare",

@@ -1,4 +1,9 @@
-import type { Assumption, Caution, DayResult } from "../analysis/day-result.ts";
+import type {
+	Assumption,
+	Caution,
+	DayResult,
+	Supply,
+} from "../analysis/day-result.ts";
 import { plainNumber } from "../charts/index.ts";
 import { cautionSentences } from "./caution.ts";
 import { htmlElement, htmlTable } from "./html-element.ts";
@@ -9,34 +14,43 @@ export function suppliesSection(
 	result: DayResult,
 	document: Document,
 ): HTMLElement {
-	const rows = result.scenario.supplies.map((supply) => [
-		supply.item,
-		plainNumber(supply.p50, 1),
-		plainNumber(supply.p90, 1),
-		supply.packs === null ? "" : `${supply.packs} of ${supply.packSize ?? "?"}`,
-	]);
-	if (rows.length === 0)
-		return section(
-			document,
-			"supplies",
-			"Supplies",
-			null,
-			htmlElement(document, "p", {}, "Nothing is used up in the time shown."),
-		);
-	const table = htmlTable(document, {
-		id: "supplies",
-		caption:
-			"Pieces for the time shown: half of the days need no more than the first number, nine in ten no more than the second.",
+	const { supplies } = result.scenario;
+	const body =
+		supplies.length === 0
+			? htmlElement(document, "p", {}, "Nothing is used up in the time shown.")
+			: suppliesTable(
+					"supplies",
+					"Pieces for the time shown: half of the days need no more than the first number, nine in ten no more than the second.",
+					supplies,
+					document,
+				);
+	return section(document, "supplies", "Supplies", null, body);
+}
+
+export const suppliesTable = (
+	id: string,
+	caption: string,
+	supplies: readonly Supply[],
+	document: Document,
+): HTMLElement =>
+	htmlTable(document, {
+		id,
+		caption,
 		columns: [
 			{ heading: "Item" },
 			{ heading: "Half (P50)", numeric: true },
 			{ heading: "Nine in ten (P90)", numeric: true },
 			{ heading: "Packs that cover P90", numeric: true },
 		],
-		rows,
+		rows: supplies.map((supply) => [
+			supply.item,
+			plainNumber(supply.p50, 1),
+			plainNumber(supply.p90, 1),
+			supply.packs === null
+				? ""
+				: `${supply.packs} of ${supply.packSize ?? "?"}`,
+		]),
 	});
-	return section(document, "supplies", "Supplies", null, table);
-}
 
 /** Codes of the cautions that `cautionSentences` says already. */
 const standing = new Set([

@@ -14,6 +14,7 @@ import {
 	scenario,
 	share,
 	spread,
+	supply,
 	text,
 } from "./schema-parts.ts";
 
@@ -153,6 +154,16 @@ export const dayJsonSchema: Schema = {
 		trace: object({ events: count, hash: text }),
 		dressings: list(dressingDay),
 		projection,
+		home: {
+			anyOf: [
+				{ type: "null" },
+				object({
+					fromMin: atLeast0,
+					forMin: atLeast0,
+					supplies: list(supply),
+				}),
+			],
+		},
 		cautions,
 		assumptions,
 	}),

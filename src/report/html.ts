@@ -22,6 +22,7 @@ import {
 import { htmlElement } from "./html-element.ts";
 import { overviewSection } from "./overview-section.ts";
 import { htmlPage } from "./page.ts";
+import { planSection } from "./plan-section.ts";
 import { reportStyle } from "./report-style.ts";
 import { section } from "./section.ts";
 import { sheetSection } from "./sheet-section.ts";
@@ -90,6 +91,7 @@ const commonSection = (result: DayResult, document: Document): HTMLElement =>
 		"section",
 		{ class: "common", "aria-labelledby": "common-heading" },
 		htmlElement(document, "h2", { id: "common-heading" }, "For all of it"),
+		planSection(result, document),
 		suppliesSection(result, document),
 		cautionsSection(result, document),
 		sourcesSection(dayFacts(result), result.assumptions, document),

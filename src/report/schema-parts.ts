@@ -52,6 +52,14 @@ export const regimen = object({
 	drawdown: text,
 });
 
+export const supply = object({
+	item: text,
+	p50: atLeast0,
+	p90: atLeast0,
+	packSize: numberOrNull,
+	packs: numberOrNull,
+});
+
 export const scenario = object({
 	title: text,
 	seed: text,
@@ -78,15 +86,7 @@ export const scenario = object({
 		}),
 	),
 	roundsClockMin: list(atLeast0),
-	supplies: list(
-		object({
-			item: text,
-			p50: atLeast0,
-			p90: atLeast0,
-			packSize: numberOrNull,
-			packs: numberOrNull,
-		}),
-	),
+	supplies: list(supply),
 });
 
 export const spread = object(

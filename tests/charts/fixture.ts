@@ -493,6 +493,7 @@ export function dayResult(
 		},
 		trace: { events: 812, hash: "5f0c1d2e9a7b4c68" },
 		dressings: days.map(({ day }) => day),
+		home: null,
 		projection: {
 			replications,
 			dressings: days.map(({ projection }) => projection),
