@@ -1,9 +1,9 @@
 import type { SweepResult } from "../analysis/sweep-result.ts";
-import { counted, numberWord } from "../charts/index.ts";
+import { numberWord } from "../charts/index.ts";
 import { chapter } from "./chapter.ts";
 import { htmlElement } from "./html-element.ts";
 import { paragraph } from "./paragraph.ts";
-import { pointWords } from "./sweep-words.ts";
+import { countedPoints, pointWords } from "./sweep-words.ts";
 
 const mostNamed = 6;
 
@@ -29,7 +29,7 @@ export function outsideSection(
 			document,
 			"li",
 			{},
-			`${reason} (${counted(points.length, "regimen")}: ${points.slice(0, mostNamed).join("; ")}${more})`,
+			`${reason} (${countedPoints(result, points.length)}: ${points.slice(0, mostNamed).join("; ")}${more})`,
 		);
 	});
 	return chapter(

@@ -35,6 +35,7 @@ ${comparisonStyle}
 @media screen and (max-width:44rem){.two-widths .wide{display:none}.two-widths .narrow{display:block}.two-widths .narrow svg{max-width:28rem}}
 @media print{
 .brief{display:flex;flex-direction:column;break-after:page}
+.grid .brief{break-after:auto}
 .brief>section{margin-top:4mm}
 .brief dt{max-width:34mm}
 .brief .sign span{padding-top:9mm}.brief .sign:first-child span{padding-top:26mm}

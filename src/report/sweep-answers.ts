@@ -10,7 +10,7 @@ import { decimalsFor, measured } from "./measure-number.ts";
 import { betterIs, inSentence, measureWords } from "./measure-words.ts";
 import { type Sentence, strong } from "./sentence.ts";
 import { constraintWords, shownMeasures, sweepScale } from "./sweep-parts.ts";
-import { pointWords } from "./sweep-words.ts";
+import { countedPoints, pointWords } from "./sweep-words.ts";
 
 const mostNamed = 4;
 const mostMeasures = 6;
@@ -36,7 +36,7 @@ export function sweepAnswers(result: SweepResult): Sentence[] {
 
 function keptAnswer(result: SweepResult): Sentence[] {
 	const { points, constraints } = result;
-	const all = counted(points.length, "regimen");
+	const all = countedPoints(result, points.length);
 	const kept = points.filter((point) => point.kept).length;
 	if (constraints.length === 0)
 		return [
@@ -65,7 +65,7 @@ function efficientAnswer(result: SweepResult): Sentence[] {
 	);
 	const set = efficient.points.flatMap((place) => points[place] ?? []);
 	if (set.length === 0)
-		return [["No regimen is left to be efficient once the limits are kept."]];
+		return [["Nothing is left to be efficient once the limits are kept."]];
 	const list = set
 		.slice(0, mostNamed)
 		.map((point) => pointWords(axes, point))
@@ -76,7 +76,7 @@ function efficientAnswer(result: SweepResult): Sentence[] {
 			: "";
 	return [
 		[
-			strong(counted(set.length, "regimen")),
+			strong(countedPoints(result, set.length)),
 			` ${set.length === 1 ? "is" : "are"} efficient where ${named} ${efficient.measures.length === 1 ? "is" : "are"} wanted, with no other that betters ${set.length === 1 ? "it" : "them"} in one and is no worse in the rest: ${list}${more}.`,
 		],
 	];
@@ -164,7 +164,7 @@ function againstNow(
 	measure: MeasureName,
 	{ point, value }: Best,
 ): string {
-	if (point.current) return "that is the current regimen itself";
+	if (point.current) return "that is what is done now";
 	const { difference, differenceHalfWidth95: half } = value;
 	if (difference === 0) return "the same as now";
 	const { less, more } = measureWords[measure];
@@ -172,7 +172,7 @@ function againstNow(
 	const number = (one: number): string => plainNumber(Math.abs(one), decimals);
 	const scale = sweepScale(result);
 	if (half !== null && Math.abs(difference) <= half)
-		return "no difference from the current regimen was found";
+		return "no difference from now was found";
 	const size = `${measured(Math.abs(difference), measure, scale, decimals)}`;
 	const range =
 		half === null || half === 0

@@ -24,7 +24,7 @@ import { sentenceEnd, sentenceStart } from "./sentence.ts";
 import { studyStyle } from "./study-style.ts";
 import { sweepAnswers } from "./sweep-answers.ts";
 import { sweepQuestion } from "./sweep-question.ts";
-import { axisValueWords, axisWords } from "./sweep-words.ts";
+import { axisValueWords, axisWords, countedPoints } from "./sweep-words.ts";
 
 const mostPoints = 200;
 
@@ -58,7 +58,7 @@ export function sweepHtml(result: SweepResult, document: Document): string {
 
 function header(result: SweepResult, document: Document): HTMLElement {
 	const { scenario } = result;
-	const facts = `${sentenceEnd(scenario.title)} From ${fullDate(0, scenario)} ${timeOfDay(0, scenario)} for ${durationWords(scenario.horizonMin)}, until ${clockTime(scenario.horizonMin, scenario)}. ${counted(result.points.length, "regimen")} of ${counted(result.replications, "replication")} each, chance ${scenario.chance}, the same patients under each.`;
+	const facts = `${sentenceEnd(scenario.title)} From ${fullDate(0, scenario)} ${timeOfDay(0, scenario)} for ${durationWords(scenario.horizonMin)}, until ${clockTime(scenario.horizonMin, scenario)}. ${countedPoints(result, result.points.length)} of ${counted(result.replications, "replication")} each, chance ${scenario.chance}, the same patients under each.`;
 	return htmlElement(
 		document,
 		"header",
@@ -133,7 +133,7 @@ function pointsSection(result: SweepResult, document: Document): HTMLElement {
 	return chapter(
 		document,
 		"points",
-		"Every regimen of the grid",
+		"Every point of the grid",
 		htmlElement(
 			document,
 			"details",
@@ -142,7 +142,7 @@ function pointsSection(result: SweepResult, document: Document): HTMLElement {
 				document,
 				"summary",
 				{},
-				`${counted(shown.length, "regimen")} in ${counted(result.measures.length, "measure")}`,
+				`${countedPoints(result, shown.length)} in ${counted(result.measures.length, "measure")}`,
 			),
 			pointsTable(
 				result,

@@ -5,7 +5,12 @@ import type {
 	SweepPoint,
 	SweepResult,
 } from "../analysis/sweep-result.ts";
-import { depthWords, durationWords, volumeWords } from "../charts/index.ts";
+import {
+	counted,
+	depthWords,
+	durationWords,
+	volumeWords,
+} from "../charts/index.ts";
 import { periodWords } from "./period-words.ts";
 
 /** What an axis is called: at the head of a column, as what is varied, several of it. */
@@ -74,6 +79,19 @@ export const pointWords = (
 	axes
 		.map(({ name }, index) => axisValueWords(name, point.at[index] ?? 0))
 		.join(", ");
+
+/** '20 regimens'; '4 beginnings' where only the clock is varied. */
+export const countedPoints = (
+	{ axes }: Pick<SweepResult, "axes">,
+	count: number,
+): string =>
+	counted(
+		count,
+		axes.length > 0 &&
+			axes.every(({ name }) => name === "start" || name === "apart")
+			? "beginning"
+			: "regimen",
+	);
 
 /** The regimen of a mark in a line. */
 export function markWords({ regimen }: SweepMark): string {

@@ -45,7 +45,29 @@ export function notesOf(scenario: Scenario): string[] {
 					`The run is long: about ${events.toPrecision(2)} events in all; fewer replications or several workers help.`,
 				]
 			: [];
-	return [...late, ...idle, ...pooling, ...unchanged, ...long];
+	return [
+		...late,
+		...equal(scenario),
+		...idle,
+		...pooling,
+		...unchanged,
+		...long,
+	];
+}
+
+/** Regimens of `compare:` that say the same as another. */
+function equal({ compare }: Scenario): string[] {
+	const said = compare.map(({ name: _, dressing: __, ...settings }) =>
+		JSON.stringify(settings),
+	);
+	return compare.flatMap(({ name }, i) => {
+		const first = said.indexOf(said[i]);
+		return first === i
+			? []
+			: [
+					`compare.${name}: the same settings as compare.${compare[first]?.name}, so that they will not differ in anything.`,
+				];
+	});
 }
 
 const minutes = (value: number) => `${Number((value / 60).toFixed(2))} h`;
