@@ -1,6 +1,7 @@
 import { crossCare } from "./cross-care.ts";
 import { crossDressings } from "./cross-dressings.ts";
 import { crossHappenings } from "./cross-happenings.ts";
+import { crossRehearsal } from "./cross-rehearsal.ts";
 import type { Found } from "./issues.ts";
 
 /**
@@ -12,5 +13,6 @@ export function crossProblems(data: unknown): Found[] {
 		...crossDressings(data),
 		...crossHappenings(data),
 		...crossCare(data),
+		...crossRehearsal(data),
 	];
 }

@@ -11,6 +11,11 @@ export {
 	readScenario,
 } from "./read.ts";
 export type {
+	CauseName,
+	HiddenCause,
+	RehearsalPlan,
+} from "./rehearsal-plan.ts";
+export type {
 	Care,
 	Defaulted,
 	Difficulty,

@@ -11,6 +11,7 @@ import {
 	partialRegimen,
 } from "./schema-dressing.ts";
 import { happening } from "./schema-happening.ts";
+import { rehearsal } from "./schema-rehearsal.ts";
 
 /** True for a day of the calendar and a minute of that day. */
 function exists(year: number, month: number, day: number): boolean {
@@ -141,6 +142,9 @@ export const scenarioSchema = record("a scenario", {
 		.max(1000, { error: "at most 1000 happenings" })
 		.prefault([])
 		.meta({ description: "what is made to happen, beside what chance brings" }),
+	rehearsal: rehearsal
+		.optional()
+		.meta({ description: "a shift to rehearse, in which something is hidden" }),
 	compare: z
 		.record(name("a name", "name of the regimen"), partialRegimen, {
 			error: "a map of names and partial regimens",
