@@ -19,6 +19,7 @@ export {
 	replicationsFor,
 } from "./precision.ts";
 export { blockCount, ProjectionGathering } from "./projection.ts";
+export { Recorder } from "./recorder.ts";
 export { runBlocks } from "./run-blocks.ts";
 export { totalNames } from "./totals.ts";
 export { type TracedDay, traceDay } from "./trace-day.ts";

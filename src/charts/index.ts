@@ -36,6 +36,7 @@ export {
 } from "./quantity.ts";
 export { rangeWords } from "./range.ts";
 export { regimenWords } from "./regimen-words.ts";
+export { type RehearsalChartData, rehearsalChart } from "./rehearsal-chart.ts";
 export { type Shift, shiftsBetween } from "./shifts.ts";
 export { sparkline } from "./sparkline.ts";
 export { svgElement } from "./svg-element.ts";

@@ -1,6 +1,8 @@
 import { Command, CommanderError } from "commander";
+import { manual } from "../rehearsal/manual.ts";
 import { type Problem, UnusableInput } from "../scenario/problem.ts";
 import type { CheckOptions } from "./check-command.ts";
+import type { DrillOptions } from "./drill-command.ts";
 import { type ExitStatus, explain } from "./failure.ts";
 import type { TypedOptions } from "./options.ts";
 import { version } from "./version.ts";
@@ -28,6 +30,10 @@ export async function run(words: readonly string[]): Promise<ExitStatus> {
 		async (files, options) => {
 			const { day } = await import("./day-command.ts");
 			status = await day(files, options, problems);
+		},
+		async (files, options) => {
+			const { drill } = await import("./drill-command.ts");
+			status = await drill(files, options, problems);
 		},
 	);
 	if (words.length === 0) {
@@ -73,6 +79,7 @@ type Action<O> = (files: readonly string[], options: O) => Promise<void>;
 function declare(
 	check: Action<CheckOptions>,
 	day: Action<TypedOptions>,
+	drill: Action<DrillOptions>,
 ): Command {
 	const program = new Command("slackwater")
 		.description(
@@ -145,5 +152,41 @@ function declare(
 			`${caution}\n\nExamples:\n  slackwater day thigh.yaml\n  slackwater day thigh.yaml --replications 6000 --workers 2 --out out/thigh\n  slackwater day thigh.yaml --chance off --json > day.json`,
 		);
 	daying.action(() => day(daying.args, daying.opts<TypedOptions>()));
+
+	const drilling = command(
+		"drill",
+		"<file>",
+		"rehearses a shift in which something hidden is wrong, and debriefs",
+	)
+		.argument("[file]", "scenario file with a rehearsal: part, or #case=…")
+		.option(
+			"--script <file>",
+			"play a list of acts instead of asking; - is standard input",
+		)
+		.option("--seed <text>", "seed: when causes come, or what is drawn")
+		.option("--generate", "draw new causes for this dressing from the seed")
+		.option(
+			"--link",
+			"print the case as a link's fragment, not readable at a glance; it is no secret",
+		)
+		.option("--out <folder>", "write report.html and debrief.json there")
+		.option("--force", "overwrite the report of another scenario")
+		.option("--json", "print the debrief as JSON and nothing else")
+		.option("--quiet", "say nothing but what went wrong")
+		.addHelpText(
+			"after",
+			`
+Without --script it asks at a terminal, and reads the acts from a pipe. The same seed and acts give the same debrief.
+
+${manual}
+${caution}
+
+Examples:
+  slackwater drill scenarios/rehearse-02.yaml
+  printf 'next\\nlook suction-line\\n' | slackwater drill scenarios/rehearse-02.yaml
+  slackwater drill scenarios/rehearse-02.yaml --script acts.txt --out out/drill
+  slackwater drill scenarios/thigh-short-dwell.yaml --generate --seed tuesday --json < acts.txt`,
+		);
+	drilling.action(() => drill(drilling.args, drilling.opts<DrillOptions>()));
 	return program;
 }

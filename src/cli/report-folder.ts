@@ -75,14 +75,21 @@ function tryPlace(folder: string): void {
 
 /** The title of the scenario whose report a folder holds; null where it holds none. */
 function titleOf(folder: string): string | null {
-	const path = join(folder, "day.json");
-	try {
-		if (!statSync(path).isFile()) return null;
-		const day: unknown = JSON.parse(readFileSync(path, "utf8"));
-		const scenario = (day as { scenario?: { title?: unknown } } | null)
-			?.scenario; // looked at, not trusted
-		return typeof scenario?.title === "string" ? scenario.title : null;
-	} catch {
-		return null;
+	for (const [name, key] of [
+		["day.json", "scenario"],
+		["debrief.json", "case"],
+	] as const) {
+		const path = join(folder, name);
+		try {
+			if (!statSync(path).isFile()) continue;
+			const result: unknown = JSON.parse(readFileSync(path, "utf8"));
+			const about = (result as Record<string, { title?: unknown }> | null)?.[
+				key
+			]; // looked at, not trusted
+			if (typeof about?.title === "string") return about.title;
+		} catch {
+			// Not there, or not ours: the next may be.
+		}
 	}
+	return null;
 }

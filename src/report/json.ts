@@ -1,12 +1,16 @@
 import type { DayResult } from "../analysis/day-result.ts";
 import { dayJsonSchema } from "./day-schema.ts";
 
+/** `day.json`. */
+export const dayJson = (result: DayResult): string =>
+	canonicalJson(result, dayJsonSchema);
+
 /**
- * The canonical text of a day: keys in the order of the schema (others after them by name), numbers at full precision, rows
+ * The canonical text of a result: keys in the order of the schema (others after them by name), numbers at full precision, rows
  * of plain values on one line, a newline at the end. The same result gives the same bytes, however its keys were ordered.
  */
-export function dayJson(result: DayResult): string {
-	return `${written(result, dayJsonSchema, "", "result")}\n`;
+export function canonicalJson(result: object, schema: Shape): string {
+	return `${written(result, schema, "", "result")}\n`;
 }
 
 interface Shape {
