@@ -76,7 +76,10 @@ export async function drill(
 		});
 	const asks = typed.script === undefined && process.stdin.isTTY === true;
 	const steps =
-		asks || typed.link === true || problems.length > 0
+		asks ||
+		typed.link === true ||
+		// What is wrong already is said at once, not after all of a pipe.
+		(problems.length > 0 && (typed.script ?? "-") === "-")
 			? []
 			: readSteps(typed.script ?? "-", problems);
 	if (typed.out !== undefined)

@@ -103,7 +103,7 @@ const line = (debrief: Debrief, document: Document): HTMLElement =>
 					class: "scroll",
 					role: "region",
 					tabindex: "0",
-					"aria-labelledby": "debrief-line-heading",
+					"aria-label": "Chart of the shift",
 				},
 				rehearsalChart(debrief, document, {
 					idPrefix: "rehearsal",
