@@ -44,6 +44,7 @@ export {
 } from "./precision.ts";
 export { blockCount, ProjectionGathering } from "./projection.ts";
 export { quantileRanks } from "./quantile-interval.ts";
+export { Recorder } from "./recorder.ts";
 export { type RestsOnStudy, restsOn, restsOnStudy } from "./rests-on.ts";
 export { runBlocks } from "./run-blocks.ts";
 export {

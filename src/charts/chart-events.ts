@@ -10,7 +10,14 @@ import {
 
 /** Something that happened for a while, or at an instant (`endMin` = `startMin`). */
 export interface ChartEvent {
-	readonly kind: "alarm" | "canister" | "source" | "dressing" | "off";
+	readonly kind:
+		| "alarm"
+		| "canister"
+		| "source"
+		| "dressing"
+		| "off"
+		| "look"
+		| "hidden";
 	/** Lane it falls into when there are too many to label one by one. */
 	readonly lane: string;
 	readonly startMin: number;
@@ -19,7 +26,7 @@ export interface ChartEvent {
 }
 
 /** Alarms with their length and what ended them. */
-export function alarmEvents(day: DressingDay): ChartEvent[] {
+export function alarmEvents(day: Pick<DressingDay, "alarms">): ChartEvent[] {
 	return day.alarms.map((alarm) => ({
 		kind: "alarm",
 		lane: conditionWords[alarm.condition],

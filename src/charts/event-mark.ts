@@ -11,13 +11,14 @@ export function markEdges(plot: TimePlot, event: ChartEvent): [number, number] {
 	if (
 		event.kind === "alarm" ||
 		event.kind === "off" ||
-		event.kind === "dressing"
+		event.kind === "dressing" ||
+		event.kind === "hidden"
 	)
 		return [from, Math.max(to, from + leastPx)];
 	return [from - 5, from + 5];
 }
 
-/** Each kind has a shape of its own: alarm a flagged bar, canister a box, solution a drop, dressing a framed bar, off a bracket. */
+/** Each kind has a shape of its own: alarm a flagged bar, canister a box, solution a drop, dressing a framed bar, off a bracket, a look a ring, what was hidden a hatched bar. */
 export function eventMark(
 	plot: TimePlot,
 	event: ChartEvent,
@@ -90,6 +91,34 @@ export function eventMark(
 					x2: right,
 					y1: topPx + 10,
 					y2: topPx + 10,
+				}),
+			);
+			break;
+		case "look":
+			group.append(
+				svgElement(document, "circle", {
+					class: "care-edge",
+					cx: middle,
+					cy: topPx + 10,
+					r: 4,
+				}),
+			);
+			break;
+		case "hidden":
+			group.append(
+				svgElement(document, "rect", {
+					class: "alarm-edge",
+					x: left,
+					y: topPx + 4,
+					width: right - left,
+					height: 12,
+				}),
+				svgElement(document, "rect", {
+					fill: `url(#${plot.idPrefix}-hatch)`,
+					x: left,
+					y: topPx + 4,
+					width: right - left,
+					height: 12,
 				}),
 			);
 			break;

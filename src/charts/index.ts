@@ -60,6 +60,7 @@ export {
 } from "./quantity.ts";
 export { rangeWords } from "./range.ts";
 export { regimenWords } from "./regimen-words.ts";
+export { type RehearsalChartData, rehearsalChart } from "./rehearsal-chart.ts";
 export {
 	type ResponseCurveData,
 	type ResponseCurvePanel,

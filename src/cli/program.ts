@@ -1,7 +1,9 @@
 import { Command, CommanderError } from "commander";
+import { manual } from "../rehearsal/manual.ts";
 import { type Problem, UnusableInput } from "../scenario/problem.ts";
 import type { CheckOptions } from "./check-command.ts";
 import type { TypedCompareOptions } from "./compare-command.ts";
+import type { DrillOptions } from "./drill-command.ts";
 import { type ExitStatus, explain } from "./failure.ts";
 import type { TypedOptions } from "./options.ts";
 import type { TypedSweepOptions } from "./sweep-options.ts";
@@ -38,6 +40,10 @@ export async function run(words: readonly string[]): Promise<ExitStatus> {
 		async (files, options) => {
 			const { sweep } = await import("./sweep-command.ts");
 			status = await sweep(files, options, problems);
+		},
+		async (files, options) => {
+			const { drill } = await import("./drill-command.ts");
+			status = await drill(files, options, problems);
 		},
 	);
 	if (words.length === 0) {
@@ -85,6 +91,7 @@ function declare(
 	day: Action<TypedOptions>,
 	compare: Action<TypedCompareOptions>,
 	sweep: Action<TypedSweepOptions>,
+	drill: Action<DrillOptions>,
 ): Command {
 	const program = new Command("slackwater")
 		.description(
@@ -219,5 +226,40 @@ function declare(
 	sweeping.action(() =>
 		sweep(sweeping.args, sweeping.opts<TypedSweepOptions>()),
 	);
+	const drilling = command(
+		"drill",
+		"<file>",
+		"rehearses a shift in which something hidden is wrong, and debriefs",
+	)
+		.argument("[file]", "scenario file with a rehearsal: part, or #case=…")
+		.option(
+			"--script <file>",
+			"play a list of acts instead of asking; - is standard input",
+		)
+		.option("--seed <text>", "seed: when causes come, or what is drawn")
+		.option("--generate", "draw new causes for this dressing from the seed")
+		.option(
+			"--link",
+			"print the case as a link's fragment, not readable at a glance; it is no secret",
+		)
+		.option("--out <folder>", "write report.html and debrief.json there")
+		.option("--force", "overwrite the report of another scenario")
+		.option("--json", "print the debrief as JSON and nothing else")
+		.option("--quiet", "say nothing but what went wrong")
+		.addHelpText(
+			"after",
+			`
+Without --script it asks at a terminal, and reads the acts from a pipe. The same seed and acts give the same debrief.
+
+${manual}
+${caution}
+
+Examples:
+  slackwater drill scenarios/rehearse-02.yaml
+  printf 'next\\nlook suction-line\\n' | slackwater drill scenarios/rehearse-02.yaml
+  slackwater drill scenarios/rehearse-02.yaml --script acts.txt --out out/drill
+  slackwater drill scenarios/thigh-short-dwell.yaml --generate --seed tuesday --json < acts.txt`,
+		);
+	drilling.action(() => drill(drilling.args, drilling.opts<DrillOptions>()));
 	return program;
 }

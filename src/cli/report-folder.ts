@@ -12,9 +12,14 @@ import type { Problem } from "../scenario/index.ts";
 import { CouldNotFinish, codeOf, reasonOf } from "./failure.ts";
 import { fileName, quoted } from "./quoted.ts";
 
-/** Commands that write a report; each leaves its result as `KIND.json` in the folder. */
-const reportKinds = ["day", "compare", "sweep"] as const;
-export type ReportKind = (typeof reportKinds)[number];
+/** Commands that write a report: the file that holds its result, and the part of it that has the title. */
+const reportKinds = {
+	day: { result: "day.json", about: "scenario" },
+	compare: { result: "compare.json", about: "scenario" },
+	sweep: { result: "sweep.json", about: "scenario" },
+	drill: { result: "debrief.json", about: "case" },
+} as const;
+export type ReportKind = keyof typeof reportKinds;
 
 /**
  * Adds to `problems` what keeps a report of `title` from being written to `folder`: a file in its place, another scenario's
@@ -84,20 +89,21 @@ function reportIn(folder: string): {
 	readonly kind: ReportKind;
 	readonly title: string;
 } | null {
-	for (const kind of reportKinds) {
-		const title = titleIn(join(folder, `${kind}.json`));
-		if (title !== null) return { kind, title };
+	for (const [kind, { result, about }] of Object.entries(reportKinds)) {
+		const title = titleIn(join(folder, result), about);
+		if (title !== null) return { kind: kind as ReportKind, title }; // entries forgets the keys
 	}
 	return null;
 }
 
-function titleIn(path: string): string | null {
+function titleIn(path: string, about: string): string | null {
 	try {
 		if (!statSync(path).isFile()) return null;
 		const result: unknown = JSON.parse(readFileSync(path, "utf8"));
-		const scenario = (result as { scenario?: { title?: unknown } } | null)
-			?.scenario; // looked at, not trusted
-		return typeof scenario?.title === "string" ? scenario.title : null;
+		const part = (result as Record<string, { title?: unknown }> | null)?.[
+			about
+		]; // looked at, not trusted
+		return typeof part?.title === "string" ? part.title : null;
 	} catch {
 		return null;
 	}

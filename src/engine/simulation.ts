@@ -68,17 +68,39 @@ export class Simulation {
 		) {
 			const event = calendar.pop();
 			atOnce = time === this.now ? atOnce + 1 : 0;
-			if (atOnce === 1_000_000)
-				throw new RangeError(
-					`time stands still at ${time}, at: ${this.#names[event]}`,
-				);
-			this.now = time;
-			this.executed++;
-			if (this.trace !== null)
-				this.trace.note(time, this.#hashes[event], this.#names[event]);
-			this.#actions[event]();
+			if (atOnce === 1_000_000) this.#standsStill(time, event);
+			this.#execute(event, time);
 		}
 		this.now = end;
+	}
+
+	/** When the next event is due; Infinity where none is. */
+	get nextTime(): number {
+		return this.#calendar.nextTime();
+	}
+
+	/** As `run`, but those at `end` itself too: for one who looks at things as they are at that instant. */
+	runThrough(end: number): void {
+		this.run(end);
+		for (let atOnce = 0; this.#calendar.nextTime() === end; atOnce++) {
+			const event = this.#calendar.pop();
+			if (atOnce === 1_000_000) this.#standsStill(end, event);
+			this.#execute(event, end);
+		}
+	}
+
+	#execute(event: EventId, time: number): void {
+		this.now = time;
+		this.executed++;
+		if (this.trace !== null)
+			this.trace.note(time, this.#hashes[event], this.#names[event]);
+		this.#actions[event]();
+	}
+
+	#standsStill(time: number, event: EventId): never {
+		throw new RangeError(
+			`time stands still at ${time}, at: ${this.#names[event]}`,
+		);
 	}
 
 	/** Back to time 0 with nothing pending. */

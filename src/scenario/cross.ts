@@ -1,6 +1,7 @@
 import { crossCare } from "./cross-care.ts";
 import { crossDressings } from "./cross-dressings.ts";
 import { crossHappenings } from "./cross-happenings.ts";
+import { crossRehearsal } from "./cross-rehearsal.ts";
 import { crossSweep } from "./cross-sweep.ts";
 import type { Found } from "./issues.ts";
 
@@ -14,5 +15,6 @@ export function crossProblems(data: unknown): Found[] {
 		...crossHappenings(data),
 		...crossCare(data),
 		...crossSweep(data),
+		...crossRehearsal(data),
 	];
 }

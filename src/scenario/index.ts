@@ -12,6 +12,11 @@ export {
 } from "./read.ts";
 export { readSweep } from "./read-sweep.ts";
 export type {
+	CauseName,
+	HiddenCause,
+	RehearsalPlan,
+} from "./rehearsal-plan.ts";
+export type {
 	Care,
 	Defaulted,
 	Difficulty,

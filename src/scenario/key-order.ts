@@ -1,12 +1,13 @@
 /** Keys of a scenario file in the order in which a reader wants them, level by level. */
 const inOrder = [
 	"$schema slackwater title seed start horizon replications chance",
-	"dressings care happenings compare sweep home solution packs prices assumptions",
+	"dressings care happenings rehearsal compare sweep home solution packs prices assumptions",
 	"id patient wound foam from regimen unit age",
 	"tissue area thickness exudate slough difficulty outflow total bursts",
 	"begin depth fill dwell suction drawdown",
 	"response day night spread rounds turning nurses dressingChange avoid handOver meals smallHours",
 	"at dressing what size share volume for start apart to by",
+	"brief transfer told pace help hides says cause within lasts holds",
 	"name hang currency asOf canister source kit line port",
 ].flatMap((line) => line.split(" "));
 

@@ -9,6 +9,7 @@ import { defaults } from "./defaults.ts";
 import { filledDefaults, writtenDefault } from "./fill.ts";
 import { laidOver, type RegimenFile, resolveRegimen } from "./merge.ts";
 import { pathText } from "./path.ts";
+import { resolveRehearsal } from "./resolve-rehearsal.ts";
 import type {
 	Care,
 	Dressing,
@@ -38,6 +39,9 @@ export function resolve(file: ScenarioFile, data: unknown): Scenario {
 		),
 		care: resolveCare(file.care),
 		happenings: file.happenings.map(resolveHappening),
+		...(file.rehearsal === undefined
+			? {}
+			: { rehearsal: resolveRehearsal(file.rehearsal, file.dressings) }),
 		compare: Object.entries(file.compare).map(
 			([name, patch]): RegimenPatch => ({
 				name,

@@ -1,4 +1,5 @@
 import type { ConstantName, Constants, Provenance } from "../physics/index.ts";
+import type { RehearsalPlan } from "./rehearsal-plan.ts";
 
 /** A scenario after reading: units converted, defaults filled in. Minutes count from the start; volumes are mL; depth is positive below ambient. */
 export interface Scenario {
@@ -14,6 +15,8 @@ export interface Scenario {
 	readonly dressings: readonly Dressing[];
 	readonly care: Care;
 	readonly happenings: readonly Happening[];
+	/** What is rehearsed, where the file has such a part. */
+	readonly rehearsal?: RehearsalPlan;
 	readonly compare: readonly RegimenPatch[];
 	/** What `sweep` varies; null where the file does not say. */
 	readonly sweep: SweepGrid | null;

@@ -7,6 +7,7 @@ import { care } from "./schema-care.ts";
 import { dressing, maxDressings } from "./schema-dressing.ts";
 import { happening } from "./schema-happening.ts";
 import { duration, partialRegimen } from "./schema-regimen.ts";
+import { rehearsal } from "./schema-rehearsal.ts";
 import { sweep } from "./schema-sweep.ts";
 
 /** True for a day of the calendar and a minute of that day. */
@@ -138,6 +139,9 @@ export const scenarioSchema = record("a scenario", {
 		.max(1000, { error: "at most 1000 happenings" })
 		.prefault([])
 		.meta({ description: "what is made to happen, beside what chance brings" }),
+	rehearsal: rehearsal
+		.optional()
+		.meta({ description: "a shift to rehearse, in which something is hidden" }),
 	compare: z
 		.record(name("a name", "name of the regimen"), partialRegimen, {
 			error: "a map of names and partial regimens",

@@ -7,7 +7,7 @@ export {
 	type Ending,
 	priorityOf,
 } from "./conditions.ts";
-export type { DressingProcess } from "./dressing.ts";
+export { DressingProcess } from "./dressing.ts";
 export type {
 	CanisterReason,
 	Notice,

@@ -1,5 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
+import { totalsOf } from "../../src/analysis/totals.ts";
 import type { Scenario } from "../../src/scenario/index.ts";
 import {
 	between,
@@ -18,7 +19,7 @@ import {
 // Conditions of every law, unless said: chance off, no rounds, no turning, nothing scripted, canister and source never
 // exhausted, drains that end within the suction period, so that no alarm is raised and no fill is withheld.
 
-const runs = { numRuns: 1000, seed: 11, endOnFailure: true };
+const runs = { numRuns: 400, seed: 11, endOnFailure: true };
 const same = 1e-9; // mL or min: the rounding of sums
 
 const totals = (day: SteadyDay) => totalsOfDay(scenarioOf(day));
@@ -151,7 +152,7 @@ describe("a larger canister and its first change", () => {
 			}),
 			runs,
 		);
-		expect(changed).toBeGreaterThan(500);
+		expect(changed).toBeGreaterThan(200);
 	});
 
 	test("counterexample: one that is full just before 07:00 waits for the slower nurse of the night, one 2 mL larger for the sooner one of the day", () => {
@@ -279,16 +280,23 @@ describe("speed of the drawdown and volumes", () => {
 		"notReturnedMl",
 	] as const;
 	const speeds = ["gentle", "standard", "brisk"] as const;
-	const ends = (day: SteadyDay) =>
-		speeds.map((drawdown) => ranOnce(scenarioOf({ ...day, drawdown })).phase);
+	/** The day at each speed: what it ends in, and its totals. */
+	const atEachSpeed = (day: SteadyDay) =>
+		speeds.map((drawdown) => {
+			const process = ranOnce(scenarioOf({ ...day, drawdown }));
+			return {
+				endsIn: process.phase,
+				totals: totalsOf(process, day.horizonMin),
+			};
+		});
 
 	test("it changes no total volume by over 1 mL, where the day does not end in a drain", () => {
 		fc.assert(
 			fc.property(steadyDay, (day) => {
-				fc.pre(!ends(day).includes("drain"));
-				const of = speeds.map((drawdown) => totals({ ...day, drawdown }));
+				const days = atEachSpeed(day);
+				fc.pre(days.every(({ endsIn }) => endsIn !== "drain"));
 				for (const name of volumes) {
-					const values = of.map((one) => one[name]);
+					const values = days.map(({ totals }) => totals[name]);
 					expect(Math.max(...values) - Math.min(...values)).toBeLessThan(1);
 				}
 			}),
@@ -298,10 +306,13 @@ describe("speed of the drawdown and volumes", () => {
 
 	test("counterexample: a day that ends half a minute after a dwell, when the brisk pump has drained and the gentle one has not", () => {
 		const day = { ...usual, horizonMin: 3 * usualCycle + 0.45 };
-		expect(ends(day)).toEqual(["drain", "drain", "suction"]);
-		const [gentle, , brisk] = speeds.map(
-			(drawdown) => totals({ ...day, drawdown }).toCanisterMl,
-		);
+		const days = atEachSpeed(day);
+		expect(days.map(({ endsIn }) => endsIn)).toEqual([
+			"drain",
+			"drain",
+			"suction",
+		]);
+		const [gentle, , brisk] = days.map(({ totals }) => totals.toCanisterMl);
 		expect(brisk - gentle).toBeGreaterThan(10);
 	});
 });

@@ -1,0 +1,33 @@
+import type { Debrief } from "../rehearsal/index.ts";
+import { cautionSentences } from "../report/caution.ts";
+import { wrapped } from "./wrapped.ts";
+
+/** The debrief for a terminal: the day in sentences, what was not needed, the orderly search, the cautions. */
+export function debriefWords(debrief: Debrief): string {
+	const needless = debrief.log
+		.filter((entry) => entry.needless !== "")
+		.map(
+			({ clock, kind, what, needless }) =>
+				`${clock}  ${kind} ${what}: ${needless}.`,
+		);
+	const believed = debrief.log
+		.filter((entry) => entry.believed !== "")
+		.map(({ clock, what, believed }) => `${clock}  ${what}: ${believed}.`);
+	const parts: [string, readonly string[]][] = [
+		["DEBRIEF", debrief.facts],
+		["Not needed, or out of order", needless],
+		["What could be believed after each look", believed],
+		[
+			"An orderly search, cheapest and likeliest first",
+			debrief.search.sentences,
+		],
+		["", cautionSentences],
+	];
+	return parts
+		.filter(([, sentences]) => sentences.length > 0)
+		.map(
+			([heading, sentences]) =>
+				`\n${heading === "" ? "" : `${heading}\n`}${sentences.map((sentence) => wrapped(sentence, "  ")).join("")}`,
+		)
+		.join("");
+}

@@ -1,0 +1,85 @@
+import { clockText } from "./clock-text.ts";
+import type { CauseCourse, Debrief } from "./debrief.ts";
+
+/** The day in sentences: what was wrong, what became of it, suction, help, and what was not needed. No points, no praise. */
+export function factsOf(debrief: Omit<Debrief, "facts">): string[] {
+	const { causes, help, offSuction, log } = debrief;
+	const clock = (atMin: number) => clockText(atMin, debrief.case.startClockMin);
+	const needless = log.filter((entry) => entry.needless !== "");
+	const came = causes.filter(({ onsetMin }) => onsetMin !== null);
+	const sentences = [
+		came.length === 0 ? "Nothing went wrong in this shift." : "",
+		...causes.flatMap((cause) => causeSentences(cause, clock)),
+		`Off suction for ${minutes(offSuction.minutes)} of at most ${minutes(offSuction.limitMin)} in 24 h (common practice; local policy comes first)${offSuction.minutes > offSuction.limitMin ? ": too long, so the dressing has to be looked at and changed" : ""}.`,
+		helpSentence(help, clock),
+		needless.length === 0
+			? log.length === 0
+				? "Nothing was looked at and nothing was done."
+				: "Every look and every act had a reason."
+			: `Not needed, or out of order: ${needless.length} of ${log.length} looks and acts.`,
+	];
+	return sentences.filter((sentence) => sentence !== "");
+}
+
+function causeSentences(
+	cause: CauseCourse,
+	clock: (atMin: number) => string,
+): string[] {
+	const { onsetMin, words } = cause;
+	if (onsetMin === null)
+		return [
+			`It did not come about that ${words}: it was prevented, or the shift ended before.`,
+		];
+	const course = [
+		cause.signMin === null
+			? "no alarm showed it"
+			: `the first alarm came ${minutes(cause.signMin - onsetMin)} later`,
+		cause.minutesToNotice === null
+			? "it was not noticed"
+			: `it was noticed after ${minutes(cause.minutesToNotice)}`,
+		cause.minutesToFind === null
+			? "it was not found"
+			: `found after ${minutes(cause.minutesToFind)}`,
+		endWords(cause),
+	];
+	return [`From ${clock(onsetMin)} on ${words}: ${course.join(", ")}.`];
+}
+
+function endWords(cause: CauseCourse): string {
+	const { endedBy, endMin, onsetMin } = cause;
+	const after = minutes((endMin ?? 0) - (onsetMin ?? 0));
+	switch (endedBy) {
+		case "mended":
+			return `and mended after ${after}`;
+		case "by-itself":
+			return `and it was gone by itself after ${after}`;
+		case "handed-over":
+			return `and in a clinician's hands after ${after}`;
+		case null:
+			return "and not mended";
+	}
+}
+
+function helpSentence(
+	help: Debrief["help"],
+	clock: (atMin: number) => string,
+): string {
+	if (!help.needed)
+		return help.calledMin === null
+			? ""
+			: `Help was called at ${clock(help.calledMin)}; nothing in this shift needed it, and calling early is no fault.`;
+	if (help.calledMin === null || help.afterMin === null)
+		return "Help had to be called, and was not.";
+	return help.afterMin < 0
+		? `Help had to be called; it was called at ${clock(help.calledMin)}, before there was need.`
+		: `Help had to be called; it was called at ${clock(help.calledMin)}, ${minutes(help.afterMin)} after the need began.`;
+}
+
+/** '31 s' would be too fine for a shift: '0.5 min', '12 min', '2 h 5 min'. */
+function minutes(value: number): string {
+	if (value < 10) return `${Math.round(value * 10) / 10} min`;
+	const whole = Math.round(value);
+	if (whole < 60) return `${whole} min`;
+	const [hours, rest] = [Math.floor(whole / 60), whole % 60];
+	return rest === 0 ? `${hours} h` : `${hours} h ${rest} min`;
+}

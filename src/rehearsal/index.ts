@@ -1,0 +1,38 @@
+/** A shift to rehearse: what is hidden, what can be seen, looked at and done, and what came of it. Data in, data out. */
+export { type Act, acts, actWords, isAct } from "./acts.ts";
+export type { Likelihoods } from "./belief.ts";
+export {
+	caseLink,
+	type HandedOut,
+	isCaseLink,
+	readCaseLink,
+} from "./case-link.ts";
+export { causeFacts, causeNames, explainedBy } from "./causes.ts";
+export { clockText } from "./clock-text.ts";
+export { type BankSize, usualBank } from "./course-bank.ts";
+export type {
+	CauseCourse,
+	Debrief,
+	LoggedEntry,
+	Search,
+} from "./debrief.ts";
+export { drawCase } from "./draw-case.ts";
+export { manual } from "./manual.ts";
+export { type Taking, takings } from "./minutes.ts";
+export { isPlace, type Place, places, placeWords } from "./places.ts";
+export {
+	type Answer,
+	type Ended,
+	type Happened,
+	Rehearsal,
+	startRehearsal,
+} from "./rehearsal.ts";
+export {
+	readScript,
+	readStep,
+	type ScriptStep,
+	stepText,
+	takeStep,
+} from "./script.ts";
+export type { View } from "./view.ts";
+export { viewWords } from "./view-words.ts";

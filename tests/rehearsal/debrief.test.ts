@@ -1,0 +1,297 @@
+import { describe, expect, test } from "vitest";
+import { startRehearsal } from "../../src/rehearsal/index.ts";
+import { readScript, takeStep } from "../../src/rehearsal/script.ts";
+import type { HiddenCause } from "../../src/scenario/index.ts";
+import { caseFile, caseNames, hiding, small } from "./cases.ts";
+
+const stays = { withinMin: 0, lastsMin: Number.POSITIVE_INFINITY };
+
+/** Plays a script, one step after the other, and debriefs. */
+function played(
+	hides: readonly HiddenCause[],
+	script: string,
+	rest: Parameters<typeof hiding>[1] = {},
+) {
+	const rehearsal = startRehearsal(hiding(hides, rest), "debrief", small);
+	const { steps, problems } = readScript(script.replaceAll("; ", "\n"));
+	expect(problems).toEqual([]);
+	for (const step of steps) takeStep(rehearsal, step);
+	return rehearsal.debrief();
+}
+
+describe("minutes to notice, to find and to mend", () => {
+	test("count from when the cause came: a kinked line at 200, alarm 3 min later, looked at after 2, freed after 1", () => {
+		const { causes, facts } = played(
+			[{ cause: "suction-line-kinked", atMin: 200, ...stays }],
+			"wait 205; look suction-line; act free-suction-line; wait 60",
+		);
+		expect(causes).toHaveLength(1);
+		expect(causes[0]).toMatchObject({
+			onsetMin: 200,
+			signMin: 203,
+			noticedMin: 205,
+			foundMin: 206,
+			foundAt: "suction-line",
+			endMin: 207,
+			endedBy: "mended",
+			minutesToNotice: 5,
+			minutesToFind: 6,
+			minutesToMend: 7,
+		});
+		expect(facts[0]).toBe(
+			"From 10:20 on the suction line was kinked: the first alarm came 3 min later, it was noticed after 5 min, found after 6 min, and mended after 7 min.",
+		);
+	});
+
+	test("what was mended without a look is mended, not found", () => {
+		const { causes } = played(
+			[{ cause: "suction-line-kinked", atMin: 200, ...stays }],
+			"wait 205; act free-suction-line",
+		);
+		expect(causes[0]).toMatchObject({
+			minutesToNotice: 5,
+			foundMin: null,
+			minutesToMend: 6,
+		});
+	});
+
+	test("a leak that raises no alarm is noticed by the look that finds it", () => {
+		const { causes } = played(
+			[{ cause: "seal-breach", atMin: 30, withinMin: 0, size: 0.01 }],
+			"wait 60; look edge; act patch-edge",
+		);
+		expect(causes[0]).toMatchObject({
+			signMin: null,
+			minutesToNotice: 30,
+			minutesToFind: 33,
+			minutesToMend: 43,
+		});
+	});
+
+	test("a canister that is changed in time never fills up", () => {
+		const { causes, facts, day } = played(
+			[{ cause: "canister-full", holdsMl: 890 }],
+			"look canister; act change-canister; wait 480",
+		);
+		expect(causes[0]).toMatchObject({ onsetMin: null, endMin: null });
+		expect(day.alarms).toEqual([]);
+		expect(facts.join(" ")).toContain("It did not come about");
+	});
+});
+
+describe("an alarm stands until its cause is mended", () => {
+	const kinkAndClog: readonly HiddenCause[] = [
+		{ cause: "suction-line-kinked", atMin: 200, ...stays },
+		{ cause: "port-clogged", atMin: 201, withinMin: 0, share: 1 },
+	];
+
+	test("freeing the line does not end what the port causes too; a new port ends both", () => {
+		const freed = startRehearsal(hiding(kinkAndClog), "two", small);
+		freed.wait(205);
+		const { view } = freed.act("free-suction-line");
+		expect(view.alarms.map(({ condition }) => condition)).toEqual([
+			"suction-path-obstructed",
+		]);
+		expect(freed.act("resume").view.alarms).toHaveLength(1);
+		expect(
+			freed.act("new-port").view.alarms.map((one) => one.condition),
+		).not.toContain("suction-path-obstructed");
+		expect(freed.debrief().causes.map(({ endedBy }) => endedBy)).toEqual([
+			"mended",
+			"mended",
+		]);
+	});
+
+	test("nobody comes and mends by himself: an alarm left alone stands to the end of the shift", () => {
+		const { day, offSuction, facts } = played(
+			[{ cause: "seal-breach", atMin: 100, withinMin: 0, size: 0.05 }],
+			"wait 480",
+		);
+		expect(
+			day.alarms.map(({ condition, endMin }) => [condition, endMin]),
+		).toContainEqual(["seal-leak", 480]);
+		expect(offSuction.minutes).toBeGreaterThan(offSuction.limitMin);
+		expect(facts.join(" ")).toContain("too long");
+	});
+
+	test("one whose cause has gone is cleared by starting again", () => {
+		const debrief = played(
+			[
+				{
+					cause: "suction-line-kinked",
+					atMin: 200,
+					withinMin: 0,
+					lastsMin: 10,
+				},
+			],
+			"wait 212; look suction-line; look port; act resume; wait 60",
+		);
+		expect(debrief.causes[0]).toMatchObject({
+			endedBy: "by-itself",
+			foundMin: null,
+			minutesToMend: null,
+		});
+		const [alarm] = debrief.day.alarms;
+		expect(alarm).toMatchObject({ startMin: 203, endMin: 215.5 });
+		expect(debrief.log.map(({ needless }) => needless)).toEqual(["", "", ""]);
+	});
+});
+
+describe("what was not needed", () => {
+	test("a new port before the line was looked at", () => {
+		const { log, facts } = played(
+			[{ cause: "suction-line-kinked", atMin: 200, ...stays }],
+			"wait 205; act new-port",
+		);
+		expect(log[0]?.needless).toBe(
+			"it helped, but came before suction line and port had been looked at",
+		);
+		expect(facts.join(" ")).toContain("1 of 1");
+	});
+
+	test("a place that no alarm points to, a second look, an act that mends nothing", () => {
+		const { log } = played(
+			[{ cause: "seal-breach", atMin: 100, withinMin: 0, size: 0.05 }],
+			"wait 110; look source; look edge; look port; look suction-line; act new-port; act patch-edge",
+		);
+		expect(log.map(({ needless }) => needless)).toEqual([
+			"none of the alarms that stood could come from there",
+			"",
+			"none of the alarms that stood could come from there",
+			"none of the alarms that stood could come from there",
+			"it mended nothing",
+			"",
+		]);
+	});
+
+	test("a round of looks while no alarm stands is no waste, looking twice is", () => {
+		const { log } = played([], "look canister; look edge; look canister");
+		expect(log.map(({ needless }) => needless)).toEqual([
+			"",
+			"",
+			"it had just been looked at",
+		]);
+	});
+});
+
+describe("help", () => {
+	const bleed: HiddenCause = {
+		cause: "bleeding",
+		atMin: 100,
+		withinMin: 0,
+		volumeMl: 400,
+		lastsMin: 60,
+	};
+
+	test("bleeding: stop and call; a clinician comes after the ward's delay and takes over", () => {
+		const debrief = played(
+			[bleed],
+			"wait 105; look canister; act pause; act call-help; wait 10; look edge",
+		);
+		expect(debrief.help).toMatchObject({
+			needed: true,
+			calledMin: 107,
+			cameMin: 111,
+			afterMin: 7,
+		});
+		expect(debrief.case).toMatchObject({ ended: "handed-over", endedMin: 111 });
+		expect(debrief.causes[0]).toMatchObject({
+			endedBy: "handed-over",
+			foundAt: "canister",
+		});
+		expect(debrief.log).toHaveLength(3); // after that the rehearsal is over
+		expect(debrief.log.map(({ needless }) => needless)).toEqual(["", "", ""]);
+	});
+
+	test("bleeding with nobody called is said plainly", () => {
+		const { help, facts } = played([bleed], "wait 480");
+		expect(help).toEqual({
+			needed: true,
+			calledMin: null,
+			cameMin: null,
+			afterMin: null,
+		});
+		expect(facts).toContain("Help had to be called, and was not.");
+	});
+
+	test("called for nothing it comes, and leaves the patient to the trainee again", () => {
+		const { help, facts, case: of } = played([], "act call-help; wait 480");
+		expect(help).toMatchObject({ needed: false, calledMin: 1, cameMin: 5 });
+		expect(of.ended).toBe("shift-over");
+		expect(facts.join(" ")).toContain("calling early is no fault");
+	});
+
+	test("at night it takes as long as at night", () => {
+		const rehearsal = startRehearsal(
+			hiding([bleed], {}, { startClockMin: 22 * 60 }),
+			"night",
+			small,
+		);
+		rehearsal.wait(101);
+		rehearsal.act("call-help");
+		rehearsal.wait(30);
+		expect(rehearsal.debrief().help.cameMin).toBe(109);
+	});
+});
+
+describe("the cases of the project", () => {
+	test("are ten at least, of every kind, and their titles say nothing", () => {
+		expect(caseNames.length).toBeGreaterThanOrEqual(10);
+		const hides = caseNames.map(
+			(name) => caseFile(name).rehearsal?.hides ?? [],
+		);
+		expect(new Set(hides.flat().map(({ cause }) => cause)).size).toBe(9);
+		expect(hides.some((list) => list.length === 0)).toBe(true);
+		expect(hides.some((list) => list.length === 2)).toBe(true);
+		for (const name of caseNames) {
+			const { title, rehearsal } = caseFile(name);
+			expect(`${title} ${rehearsal?.brief}`).not.toMatch(
+				/kink|clog|leak|breach|dislodg|bleed|blood|switched off|empty|full/i,
+			);
+		}
+	});
+
+	test.each(caseNames)(
+		"%s is brought to its end by an orderly search",
+		(name) => {
+			const rehearsal = startRehearsal(caseFile(name), "a", small);
+			const { search } = rehearsal.debrief();
+			expect(search.mendedMin).not.toBeNull();
+		},
+	);
+
+	test.each(caseNames)(
+		"%s: the same seed and the same acts give the same debrief",
+		(name) => {
+			const twice = [0, 1].map(() => {
+				const rehearsal = startRehearsal(caseFile(name), "again", small);
+				for (let i = 0; i < 3; i++) rehearsal.next();
+				rehearsal.look("suction-line");
+				rehearsal.act("patch-edge");
+				rehearsal.wait(33.3);
+				return rehearsal.debrief();
+			});
+			expect(twice[0]).toEqual(twice[1]);
+		},
+	);
+
+	test("another seed moves what the case leaves open", () => {
+		const onset = (seed: string) =>
+			startRehearsal(caseFile("rehearse-02.yaml"), seed, small).debrief();
+		const [a, b] = ["a", "b"].map((seed) => {
+			const rehearsal = startRehearsal(
+				caseFile("rehearse-02.yaml"),
+				seed,
+				small,
+			);
+			rehearsal.wait(480);
+			return rehearsal.debrief().causes[0]?.onsetMin;
+		});
+		expect(a).not.toBe(b);
+		for (const at of [a, b]) {
+			expect(at).toBeGreaterThanOrEqual(55);
+			expect(at).toBeLessThan(115);
+		}
+		expect(onset("a").causes[0]?.onsetMin).toBeNull(); // left before it came
+	});
+});
