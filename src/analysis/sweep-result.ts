@@ -1,5 +1,5 @@
 import type { Assumption, Caution, ScenarioSummary } from "./day-result.ts";
-import type { MeasureName } from "./measures.ts";
+import type { AvoidedTime, MeasureName } from "./measures.ts";
 
 export type SweepAxisName =
 	| "dwell"
@@ -46,6 +46,13 @@ export interface SweepResult {
 		/** Places in `points` along the axis, the other axes at the value nearest to the scenario's own. */
 		readonly points: readonly number[];
 	} | null;
+	/** Stretches of the day that the ward keeps clear where it can, minutes after midnight. */
+	readonly avoid: {
+		readonly [T in AvoidedTime]: readonly {
+			readonly fromMin: number;
+			readonly toMin: number;
+		}[];
+	};
 	readonly cautions: readonly Caution[];
 	readonly assumptions: readonly Assumption[];
 }

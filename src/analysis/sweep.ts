@@ -116,6 +116,7 @@ export function sweepResult(
 			asked.curve === null
 				? null
 				: { axis: asked.curve, points: along(plan, asked.curve) },
+		avoid: scenario.care.avoid,
 		cautions: sweepCautions(plan, points, asked.constraints.length > 0),
 		assumptions: assumptionsOf(scenario),
 	};

@@ -7,7 +7,12 @@ import { responseWords, valueWords } from "./response-words.ts";
 import { stackedRows } from "./stack-labels.ts";
 import { svgElement } from "./svg-element.ts";
 import { textWidth } from "./text-width.ts";
-import { acrossAxis, labelledTicks, valueScale } from "./value-axes.ts";
+import {
+	acrossAxis,
+	labelledTicks,
+	minuteTicks,
+	valueScale,
+} from "./value-axes.ts";
 
 export interface ResponseCurveData {
 	readonly title: string;
@@ -20,6 +25,8 @@ export interface ResponseCurveData {
 		readonly current: number | null;
 		/** That of common practice. */
 		readonly usual?: number | null;
+		/** True where values are minutes, so that ticks fall on hours and quarters of them. */
+		readonly inMinutes?: boolean;
 		/** How a value on the axis is written; by default a plain number. */
 		readonly words?: (value: number) => string;
 	};
@@ -87,7 +94,11 @@ export function responseCurve(
 		{ length: Math.max(1, data.curves.length) },
 		(_, index) => firstTop + index * (panelPx + panelGapPx),
 	);
-	const ticks = labelledTicks(x, narrow ? 5 : 8, data.x.words);
+	const ticks = (data.x.inMinutes === true ? minuteTicks : labelledTicks)(
+		x,
+		narrow ? 5 : 8,
+		data.x.words,
+	);
 	for (const top of tops)
 		root.append(...acrossAxis(document, x, ticks, top, top + panelPx).lines);
 	const across = acrossAxis(document, x, ticks, firstTop, bottom);

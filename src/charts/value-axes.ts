@@ -44,6 +44,25 @@ export function labelledTicks(
 	}));
 }
 
+const minuteSteps = [1, 2, 5, 10, 15, 30, 60, 120, 180, 240, 360, 720, 1440];
+
+/** Ticks of a scale of minutes, on whole minutes, quarters, hours or days; at most about `count` of them. */
+export function minuteTicks(
+	scale: ScaleLinear<number, number>,
+	count: number,
+	words: (value: number) => string = String,
+): { readonly value: number; readonly label: string }[] {
+	const [from = 0, to = 0] = scale.domain();
+	const step =
+		minuteSteps.find((one) => (to - from) / one <= count) ?? 7 * 1440;
+	const first = Math.ceil(from / step - 1e-9);
+	const last = Math.floor(to / step + 1e-9);
+	return Array.from({ length: last - first + 1 }, (_, i) => ({
+		value: (first + i) * step,
+		label: words((first + i) * step),
+	}));
+}
+
 /** Lines across with their numbers at the left. */
 export const levelAxis = (
 	document: Document,

@@ -8,22 +8,15 @@ const names: { readonly [T in AvoidedTime]: string } = {
 	smallHours: "small hours",
 };
 
-const span = /(\d\d):(\d\d)\s*[-\u2013]\s*(\d\d):(\d\d)/gu;
-
-/** The stretches of the day that the scenario keeps clear, as its assumptions name them: `06:30-07:30`. */
+/** The stretches of the day that the scenario keeps clear, for the chart of beginnings. */
 export const avoidedWindows = (
 	result: SweepResult,
 ): BeginTimesData["windows"] =>
 	(Object.keys(names) as AvoidedTime[]) // the keys of the record above
-		.flatMap((time) => {
-			const assumed = result.assumptions.find(
-				({ name }) => name === `care.avoid.${time}`,
-			);
-			return [...String(assumed?.value ?? "").matchAll(span)].map(
-				([, fromH, fromM, toH, toM]) => ({
-					label: names[time],
-					startClockMin: Number(fromH) * 60 + Number(fromM),
-					endClockMin: Number(toH) * 60 + Number(toM),
-				}),
-			);
-		});
+		.flatMap((time) =>
+			result.avoid[time].map(({ fromMin, toMin }) => ({
+				label: names[time],
+				startClockMin: fromMin,
+				endClockMin: toMin,
+			})),
+		);

@@ -62,7 +62,16 @@ export function beginSection(
 			"The regimen stays as it is; what changes is the clock time of its first phase, and with it when canisters fill and alarms call.",
 		),
 		figure,
-		callsTable(result, "begin-calls", points, ofTheClock, document),
+		callsTable(
+			result,
+			{
+				id: "begin-calls",
+				caption: "Calls of nurses by the time of the first phase",
+				points,
+				measures: ofTheClock,
+			},
+			document,
+		),
 	);
 }
 
@@ -82,9 +91,12 @@ export function apartSection(
 		),
 		callsTable(
 			result,
-			"apart-calls",
-			pointsAlong(result, "apart"),
-			["callsTogether", "nightCalls"],
+			{
+				id: "apart-calls",
+				caption: "Calls of nurses by the step between the dressings",
+				points: pointsAlong(result, "apart"),
+				measures: ["callsTogether", "nightCalls"],
+			},
 			document,
 		),
 	);
@@ -92,22 +104,23 @@ export function apartSection(
 
 function callsTable(
 	result: SweepResult,
-	id: string,
-	points: readonly SweepPoint[],
-	measures: readonly MeasureName[],
+	table: {
+		readonly id: string;
+		readonly caption: string;
+		readonly points: readonly SweepPoint[];
+		readonly measures: readonly MeasureName[];
+	},
 	document: Document,
 ): HTMLElement | null {
-	const carried = measures.filter((measure) =>
-		points.some((point) => point.measures[measure] !== undefined),
+	const carried = table.measures.filter((measure) =>
+		table.points.some((point) => point.measures[measure] !== undefined),
 	);
 	if (carried.length === 0) return null;
 	return pointsTable(
 		result,
 		{
-			id,
-			caption:
-				"Calls of nurses: means with their 95 % half-width (±), and the difference from the current beginning with its 95 % interval.",
-			points,
+			...table,
+			caption: `${table.caption}: means with their 95 % half-width (±), and the difference from now with its 95 % interval.`,
 			measures: carried,
 		},
 		document,

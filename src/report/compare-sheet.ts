@@ -6,8 +6,8 @@ import { dressingLine } from "./dressing-words.ts";
 import { htmlElement, unbroken } from "./html-element.ts";
 import { mainDifferences } from "./main-differences.ts";
 import { commonDrawdown, regimenLines } from "./regimen-lines.ts";
-import { section } from "./section.ts";
 import { sentenceStart } from "./sentence.ts";
+import { sheetPart } from "./sheet-part.ts";
 
 /** The first page, on screen and on paper: the regimens, the differences that matter most, and what they do not tell. */
 export function compareSheet(
@@ -50,11 +50,10 @@ function regimensSection(
 			),
 		),
 	);
-	return section(
+	return sheetPart(
 		document,
 		"regimens",
 		"The regimens",
-		null,
 		element("dl", {}, ...rows),
 		...wounds,
 	);
@@ -75,7 +74,7 @@ function differencesSection(
 		draw: (options) =>
 			differenceRows(
 				{
-					title: `What differs most between ${pair.a} and ${pair.b}`,
+					title: `${pair.a} against ${pair.b}: what differs most`,
 					a: pair.a,
 					b: pair.b,
 					rows: differences.map((one) => rowOf(one, scale)),
@@ -84,11 +83,10 @@ function differencesSection(
 				options,
 			),
 	});
-	return section(
+	return sheetPart(
 		document,
 		"main-differences",
-		`${pair.a} against ${pair.b}`,
-		null,
+		`${pair.a} against ${pair.b}: what differs most`,
 		figure,
 	);
 }
@@ -111,11 +109,10 @@ function silenceSection(
 			: []),
 		"That there is no difference where none was found: one smaller than the bar may be there.",
 	];
-	return section(
+	return sheetPart(
 		document,
 		"silence",
 		"What this does not tell",
-		null,
 		htmlElement(
 			document,
 			"ul",

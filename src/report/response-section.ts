@@ -44,6 +44,7 @@ export function responseSection(
 						unit: "",
 						current: axis.current,
 						usual: markValue(markOf(result, "usual"), axis.name),
+						inMinutes: axis.unit === "min" || axis.unit === "clock",
 						words: (value) => axisValueWords(axis.name, value),
 					},
 					curves: shownMeasures(result).varying.map((measure) => ({

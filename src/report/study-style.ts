@@ -5,6 +5,7 @@ import { reportStyle } from "./report-style.ts";
 export const studyStyle: string = `${reportStyle}
 ${comparisonStyle}
 .brief>section{margin-top:1.5rem}
+.brief h2{font-size:1.05rem;margin-bottom:.5rem}
 .brief dl{margin-bottom:.75rem}
 .brief dd{grid-column:2}
 .brief dt{font-weight:650;color:var(--sw-ink);overflow-wrap:anywhere;max-width:12rem}
@@ -30,13 +31,13 @@ ${comparisonStyle}
 .points td,.points th{font-size:.9rem}
 @media (min-width:72rem){.brief{display:grid;grid-template-columns:minmax(0,7fr) minmax(0,6fr);gap:0 3rem;grid-template-areas:"lead side" "wide wide" "sign sign"}
 .grid .brief{grid-template-columns:minmax(0,4fr) minmax(0,9fr);grid-template-areas:"lead side"}
-.brief .regimens,.brief .varied{grid-area:lead}.brief .silence,.brief .answers{grid-area:side}.brief .differences{grid-area:wide}.brief .paper-only{grid-area:sign}}
+.brief .regimens,.brief .varied{grid-area:lead}.brief .silence,.brief .answers{grid-area:side}.brief .main-differences{grid-area:wide}.brief .paper-only{grid-area:sign}}
 @media (max-width:40rem){.brief dd{grid-column:1}}
 @media screen and (max-width:44rem){.two-widths .wide{display:none}.two-widths .narrow{display:block}.two-widths .narrow svg{max-width:28rem}}
 @media print{
 .brief{display:flex;flex-direction:column;break-after:page}
 .grid .brief{break-after:auto}
-.brief>section{margin-top:4mm}
+.brief>section{margin-top:4mm}.brief h2{font-size:10pt;margin-bottom:1mm}
 .brief dt{max-width:34mm}
 .brief .sign span{padding-top:9mm}.brief .sign:first-child span{padding-top:26mm}
 .owner table{min-width:0}.owner tbody th,.quantities tbody th{min-width:0}.efficient table,.points table{min-width:0}

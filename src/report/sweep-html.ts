@@ -19,8 +19,8 @@ import { outsideSection } from "./outside-section.ts";
 import { htmlPage } from "./page.ts";
 import { pointsTable } from "./points-table.ts";
 import { responseSection } from "./response-section.ts";
-import { section } from "./section.ts";
 import { sentenceEnd, sentenceStart } from "./sentence.ts";
+import { sheetPart } from "./sheet-part.ts";
 import { studyStyle } from "./study-style.ts";
 import { sweepAnswers } from "./sweep-answers.ts";
 import { sweepQuestion } from "./sweep-question.ts";
@@ -105,19 +105,17 @@ function sheet(result: SweepResult, document: Document): HTMLElement {
 		document,
 		"div",
 		{ class: "brief" },
-		section(
+		sheetPart(
 			document,
 			"varied",
 			"What is varied",
-			null,
 			htmlElement(document, "dl", {}, ...varied),
 			...wounds,
 		),
-		section(
+		sheetPart(
 			document,
-			"grid-answers",
+			"answers",
 			"Answers",
-			null,
 			htmlElement(document, "ul", {}, ...sentences),
 		),
 	);

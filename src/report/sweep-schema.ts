@@ -134,6 +134,14 @@ export const sweepJsonSchema: Schema = {
 				),
 			),
 			curve: orNull(closed(object({ axis: axisName, points: list(count) }))),
+			avoid: object(
+				Object.fromEntries(
+					["handOver", "meals", "smallHours"].map((time) => [
+						time,
+						list(object({ fromMin: atLeast0, toMin: atLeast0 })),
+					]),
+				),
+			),
 			cautions,
 			assumptions,
 		}),

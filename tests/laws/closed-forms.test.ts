@@ -48,50 +48,48 @@ function changeAfter(day: SteadyDay, fullAtMin: number): number {
 }
 
 describe("closed forms, chance off, canister and source never exhausted, 1,000 random regimens", () => {
+	const days = fc
+		.sample(steadyDay, runs)
+		.map((day) => ({ day, totals: totalsOfDay(scenarioOf(day)) }));
+	const quietDays = days.map(({ day }) => quietDay(day));
+
 	test("fills are ⌈(H − t1)/T⌉ and solution is theirs, but for what a fill at the very end lacks, to 1e-9", () => {
-		fc.assert(
-			fc.property(steadyDay, (day) => {
-				const totals = totalsOfDay(scenarioOf(day));
-				expect(totals.alarms).toBe(0);
-				expect(totals.fills).toBe(fillsOf(day));
-				expectRelative(totals.instilledMl, solutionOf(day));
-			}),
-			runs,
-		);
+		for (const { day, totals } of days) {
+			expect(totals.alarms).toBe(0);
+			expect(totals.fills).toBe(fillsOf(day));
+			expectRelative(totals.instilledMl, solutionOf(day));
+		}
 	});
 
-	test("what is drained is exudate and solution less what the foam keeps where the day ends under suction, and what pump-down and port make of it anywhere, to 1e-9", () => {
+	test("what is drained is exudate and solution less what the foam keeps where the day ends under suction, to 1e-9", () => {
+		let ends = 0;
+		days.forEach(({ day, totals }, i) => {
+			if (quietDays[i].endsIn !== "held") return;
+			const exudate = (day.exudateMlPerDay * day.horizonMin) / 1440;
+			const came = exudate + solutionOf(day);
+			expectRelative(totals.toCanisterMl, Math.max(0, came - retainedMl(day)));
+			ends++;
+		});
+		expect(ends).toBeGreaterThan(500);
+	});
+
+	test("what is drained is what pump-down and port have taken wherever the day ends, in the middle of a drain too, to 1e-9", () => {
 		const ends: { [end: string]: number } = {};
-		fc.assert(
-			fc.property(steadyDay, (day) => {
-				const { toCanisterMl } = totalsOfDay(scenarioOf(day));
-				const quiet = quietDay(day);
-				ends[quiet.endsIn] = (ends[quiet.endsIn] ?? 0) + 1;
-				const exudate = (day.exudateMlPerDay * day.horizonMin) / 1440;
-				if (quiet.endsIn === "held")
-					expectRelative(
-						toCanisterMl,
-						Math.max(0, exudate + solutionOf(day) - retainedMl(day)),
-					);
-				expectRelative(toCanisterMl, quiet.drainedMl);
-			}),
-			runs,
-		);
+		days.forEach(({ totals }, i) => {
+			const { endsIn, drainedMl } = quietDays[i];
+			expectRelative(totals.toCanisterMl, drainedMl);
+			ends[endsIn] = (ends[endsIn] ?? 0) + 1;
+		});
 		// every way to end a day is met
 		for (const end of ["held", "fill", "dwell", "drain"])
 			expect(ends[end]).toBeGreaterThan(3);
 	});
 
 	test("the mean exudate share is that of a perfectly mixed tank, to 1e-8", () => {
-		fc.assert(
-			fc.property(steadyDay, (day) => {
-				const { meanExudateShare } = totalsOfDay(scenarioOf(day));
-				expect(
-					Math.abs(meanExudateShare - quietDay(day).meanShare),
-				).toBeLessThan(1e-8);
-			}),
-			runs,
-		);
+		days.forEach(({ totals }, i) => {
+			const { meanShare } = quietDays[i];
+			expect(Math.abs(totals.meanExudateShare - meanShare)).toBeLessThan(1e-8);
+		});
 	});
 });
 

@@ -62,18 +62,18 @@ describe("exudate under two regimens", () => {
 		let apart = 0;
 		fc.assert(
 			fc.property(twoRegimens, ([first, second]) => {
-				const a = totalsOfMany(first, 4);
-				const b = totalsOfMany(second, 4);
+				const a = totalsOfMany(first, 3);
+				const b = totalsOfMany(second, 3);
 				a.forEach((one, replication) => {
 					const other = b[replication];
 					expect(Math.abs(one.exudateMl - other.exudateMl)).toBeLessThan(1e-9);
 					if (Math.abs(one.toCanisterMl - other.toCanisterMl) > 1) apart++;
 				});
 			}),
-			{ numRuns: 150, seed: 9, endOnFailure: true },
+			{ numRuns: 100, seed: 9, endOnFailure: true },
 		);
 		// and the regimens do differ in what they drain
-		expect(apart).toBeGreaterThan(400);
+		expect(apart).toBeGreaterThan(200);
 	});
 });
 

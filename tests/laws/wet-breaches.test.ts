@@ -214,8 +214,8 @@ describe("counterexamples: the shorter wet spells have more breaches", () => {
 	test("when their fill pools under the drape", () => {
 		const pooling = { fillMl: 60, dwellMin: 9 };
 		const foam = { foamVolumeMl: 100 };
-		expect(more(pooling, { fillMl: 20, dwellMin: 10 }, foam)).toBeGreaterThan(
-			80,
-		);
+		const below = { fillMl: 20, dwellMin: 10 };
+		const one = { horizonMin: 1440 };
+		expect(more(pooling, below, foam, one)).toBeGreaterThan(80);
 	});
 });

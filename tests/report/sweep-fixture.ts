@@ -227,27 +227,18 @@ export function sweep(plan: SweepPlan = {}): SweepResult {
 								: [],
 						),
 					},
+		avoid: {
+			handOver: [
+				{ fromMin: 390, toMin: 450 },
+				{ fromMin: 1110, toMin: 1170 },
+			],
+			meals: [{ fromMin: 720, toMin: 780 }],
+			smallHours: [{ fromMin: 60, toMin: 300 }],
+		},
 		cautions: base.cautions,
-		assumptions: [
-			...base.assumptions,
-			...avoided.map(([name, value]) => ({
-				name,
-				value,
-				unit: "",
-				provenance: "common practice" as const,
-				source: "common practice, no source",
-				meaning: "not given by the scenario",
-				defaulted: true,
-			})),
-		],
+		assumptions: base.assumptions,
 	};
 }
-
-const avoided = [
-	["care.avoid.handOver", "06:30-07:30, 18:30-19:30"],
-	["care.avoid.meals", "08:00-08:30, 12:00-13:00, 17:30-18:30"],
-	["care.avoid.smallHours", "01:00-05:00"],
-] as const;
 
 const settingOf = (
 	axes: readonly SweepAxis[],
