@@ -2,6 +2,8 @@ import { readFileSync } from "node:fs";
 import { join } from "node:path";
 import { describe, expect, test } from "vitest";
 import {
+	acts as allActs,
+	places,
 	readScript,
 	startRehearsal,
 	takeStep,
@@ -234,4 +236,16 @@ test("everything that is wrong with a call is said at once, and nothing is print
 	expect(err).toMatch(/bad\.txt \(line 1\)/);
 	expect(err).toMatch(/bad\.txt \(line 2\)/);
 	expect(() => readFileSync(join(out, "report.html"))).toThrow();
+});
+
+test("the help names every look and act with its minutes, and its examples use options that there are", async () => {
+	const { status, out } = await here("drill", "--help");
+	expect(status).toBe(0);
+	for (const name of [...places, ...allActs])
+		expect(out).toMatch(
+			new RegExp(`^ {2}(?:look|act) ${name} +[\\d.]+ min `, "m"),
+		);
+	const examples = out.slice(out.indexOf("\nExamples:\n"));
+	for (const flag of examples.match(/--[a-z]+/g) ?? [])
+		expect(out).toMatch(new RegExp(`^ {2}${flag}\\b`, "m"));
 });
