@@ -37,7 +37,10 @@ const acts =
 	"next # to the alarm\nlook suction-line\nact free-suction-line\nlook edge\nwait 60\n";
 const script = written(folder, "acts.txt", acts);
 const kinked = scenario("rehearse-02");
-const cases = names.filter((name) => name.startsWith("rehearse-"));
+/** One plain, one by volume, one told of a move, one handed over, one of two causes, one of none. */
+const cases = names.filter((name) =>
+	/rehearse-(?:01|04|07|11|12|13)/.test(name),
+);
 
 /** The debrief of a call that prints it as JSON. */
 async function debriefed(...words: string[]) {
@@ -109,7 +112,7 @@ describe("drill --script", () => {
 			(await debriefed(...words, "--generate", "--seed", seed)).causes;
 		expect(await drawn("a")).toEqual(await drawn("a"));
 		const some = [];
-		for (const seed of ["a", "b", "c", "d"]) some.push(await drawn(seed));
+		for (const seed of ["b", "c", "d"]) some.push(await drawn(seed));
 		expect(
 			new Set(some.map((one) => JSON.stringify(one))).size,
 		).toBeGreaterThan(1);
