@@ -103,9 +103,15 @@ export async function drill(
 		if (typed.json !== true && typed.quiet !== true) process.stdout.write(text);
 	};
 	const rehearsal = new Rehearsal(scenario, playedSeed);
-	say(opening(rehearsal));
-	if (asks) await playTyped(rehearsal);
-	else play(rehearsal, steps, say);
+	if (asks) {
+		// With --json standard output is for the debrief alone.
+		const talk = typed.json === true ? process.stderr : process.stdout;
+		talk.write(opening(rehearsal));
+		await playTyped(rehearsal, talk);
+	} else {
+		say(opening(rehearsal));
+		play(rehearsal, steps, say);
+	}
 	const debrief = rehearsal.debrief();
 	say(debriefWords(debrief));
 	if (typed.json === true) {

@@ -47,27 +47,28 @@ function answerWords({ meanwhile, words, view }: Answer): string {
 }
 
 /** Asks at the terminal what to do next, until the end; a line that is not understood is asked again. */
-export async function playTyped(rehearsal: Rehearsal): Promise<void> {
+export async function playTyped(
+	rehearsal: Rehearsal,
+	talk: NodeJS.WriteStream,
+): Promise<void> {
 	const terminal = createInterface({
 		input: process.stdin,
-		output: process.stdout,
+		output: talk,
 	});
-	process.stdout.write(`\n${manual}\n`);
+	talk.write(`\n${manual}\n`);
 	try {
 		// A closed terminal ends the loop, and with it the rehearsal.
 		terminal.setPrompt("> ");
 		terminal.prompt();
 		for await (const line of terminal) {
 			const step = line.trim() === "help" ? "help" : readStep(line);
-			if (step === "help") process.stdout.write(`${manual}\n`);
+			if (step === "help") talk.write(`${manual}\n`);
 			else if (step !== null && "problem" in step)
-				process.stdout.write(
-					`${sentence({ path: "that", ...step.problem })}\n`,
-				);
+				talk.write(`${sentence({ path: "that", ...step.problem })}\n`);
 			else if (step !== null) {
 				const answer = takeStep(rehearsal, step);
 				if (answer === null) return;
-				process.stdout.write(answerWords(answer));
+				talk.write(answerWords(answer));
 			}
 			if (rehearsal.over) return;
 			terminal.prompt();

@@ -36,7 +36,8 @@ const mostPlaced = 4;
 /**
  * One dressing of a shift with what is hidden in it: the same engine and process as a day's, in which causes come and go
  * by their times and are mended by hand. Knows everything; what a trainee may know of it is decided in `view.ts` and
- * `findings.ts`. `begin` sets it back for another course.
+ * `findings.ts`. `begin` sets it back for another course. It is long because causes that come and hands that mend them
+ * change the same few flags of one dressing.
  */
 export class Bedside {
 	readonly process: DressingProcess;

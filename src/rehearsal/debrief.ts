@@ -1,121 +1,27 @@
-import type { DayCurve, DressingDay } from "../analysis/index.ts";
+import type { DressingDay } from "../analysis/index.ts";
 import { mostWithin } from "../analysis/index.ts";
-import type { Provenance } from "../physics/index.ts";
-import type { CauseName } from "../scenario/index.ts";
 import type { Condition } from "../therapy/index.ts";
-import type { Act } from "./acts.ts";
-import type { Placed, Trouble, TroubleEnd } from "./bedside.ts";
+import type { Placed, Trouble } from "./bedside.ts";
 import { Belief, type Likelihoods } from "./belief.ts";
 import { causeFacts, explainedBy } from "./causes.ts";
 import { clockText } from "./clock-text.ts";
+import type { Course } from "./course.ts";
 import { type BankSize, courseBank } from "./course-bank.ts";
+import type {
+	CauseCourse,
+	Debrief,
+	Ended,
+	LoggedEntry,
+} from "./debrief-data.ts";
+import type { Deed } from "./deed.ts";
 import { factsOf } from "./facts.ts";
 import { rehearsalNumbers } from "./hazards.ts";
 import type { Entry } from "./log.ts";
 import { takings } from "./minutes.ts";
 import { needlessWords } from "./needless.ts";
-import { type Played, playOrderly } from "./orderly.ts";
-import type { Place } from "./places.ts";
-import type { Ended } from "./rehearsal.ts";
+import { playOrderly } from "./orderly.ts";
 import { beliefWords, searchSentences } from "./search-words.ts";
 import type { Case } from "./shift.ts";
-
-/** What a rehearsal came to: format `slackwater/debrief@1`. Minutes count from the start of the shift. */
-export interface Debrief {
-	readonly format: "slackwater/debrief@1";
-	readonly case: {
-		readonly title: string;
-		readonly brief: string;
-		readonly seed: string;
-		readonly start: string;
-		readonly startClockMin: number;
-		readonly horizonMin: number;
-		readonly endedMin: number;
-		readonly ended: Ended;
-	};
-	/** The day in sentences. */
-	readonly facts: readonly string[];
-	readonly causes: readonly CauseCourse[];
-	readonly help: {
-		readonly needed: boolean;
-		readonly calledMin: number | null;
-		readonly cameMin: number | null;
-		/** Minutes from when it was needed until it was called. */
-		readonly afterMin: number | null;
-	};
-	readonly offSuction: {
-		/** The most within any 24 h. */
-		readonly minutes: number;
-		readonly limitMin: number;
-		readonly spells: readonly {
-			readonly startMin: number;
-			readonly endMin: number;
-		}[];
-	};
-	readonly log: readonly LoggedEntry[];
-	readonly search: Search;
-	readonly day: {
-		readonly id: string;
-		readonly regimen: {
-			readonly depthMmHg: number;
-			readonly fillMl: number;
-		};
-		readonly phases: DressingDay["phases"];
-		readonly alarms: DressingDay["alarms"];
-		readonly curve: DayCurve;
-		readonly totals: DressingDay["totals"];
-	};
-	readonly assumptions: readonly {
-		readonly name: string;
-		readonly value: number;
-		readonly unit: string;
-		readonly provenance: Provenance;
-		readonly source: string;
-	}[];
-}
-
-/** A cause with what became of it; null for what did not come about. */
-export interface CauseCourse {
-	readonly cause: CauseName;
-	readonly words: string;
-	readonly onsetMin: number | null;
-	/** The first alarm that it raised. */
-	readonly signMin: number | null;
-	readonly noticedMin: number | null;
-	readonly foundMin: number | null;
-	readonly foundAt: Place | null;
-	readonly endMin: number | null;
-	readonly endedBy: TroubleEnd | null;
-	/** From its onset. */
-	readonly minutesToNotice: number | null;
-	readonly minutesToFind: number | null;
-	readonly minutesToMend: number | null;
-}
-
-/** A look or an act, with why it was not needed ("" where it was) and, after a look, what could be believed. */
-export interface LoggedEntry {
-	readonly kind: "look" | "act";
-	readonly what: Place | Act;
-	readonly startMin: number;
-	readonly endMin: number;
-	readonly clock: string;
-	readonly answer: string;
-	readonly needless: string;
-	readonly belief: Likelihoods | null;
-	/** The same in words; "" where there is none. */
-	readonly believed: string;
-}
-
-/** What an orderly search would have been, from the first alarm on, or from the first round where none came. */
-export interface Search {
-	readonly startMin: number;
-	readonly sign: boolean;
-	readonly steps: Played["steps"];
-	readonly deeds: Played["deeds"];
-	readonly mendedMin: number | null;
-	/** The search in sentences. */
-	readonly sentences: readonly string[];
-}
 
 /** All that the debrief is made from. */
 export interface Shift {
@@ -138,7 +44,10 @@ export function debriefOf(course: Shift): Debrief {
 	const { of, day } = course;
 	const causes = course.troubles.map((trouble) => causeCourse(trouble, course));
 	const [regimen] = of.dressings[of.rehearsal.dressing].regimens;
-	const played = playOrderly(of, course.placed, courseBank(of, course.bank));
+	const bankOf = remembered((deeds: readonly Deed[]) =>
+		courseBank(of, course.bank, deeds),
+	);
+	const played = playOrderly(of, course.placed, bankOf);
 	const whole: Omit<Debrief, "facts"> = {
 		format: "slackwater/debrief@1",
 		case: {
@@ -161,14 +70,12 @@ export function debriefOf(course: Shift): Debrief {
 				endMin: end,
 			})),
 		},
-		log: logOf(course),
+		log: logOf(course, bankOf),
 		search: {
-			startMin: played.startMin,
-			sign: played.sign,
-			steps: played.steps,
-			deeds: played.deeds,
-			mendedMin: played.mendedMin,
-			sentences: searchSentences(played, of.startClockMin),
+			stages: played.map(({ looks: _, ...stage }) => stage),
+			sentences: played.flatMap((stage) =>
+				searchSentences(stage, of.startClockMin),
+			),
 		},
 		day: {
 			id: day.id,
@@ -244,15 +151,31 @@ function helpOf(course: Shift): Debrief["help"] {
 	};
 }
 
+/** What was worked out once for the same deeds is not worked out again: it takes most of a debrief's time. */
+function remembered<T>(
+	make: (deeds: readonly Deed[]) => T,
+): (deeds: readonly Deed[]) => T {
+	const made = new Map<string, T>();
+	return (deeds) => {
+		const key = JSON.stringify(deeds);
+		const value = made.get(key) ?? make(deeds);
+		made.set(key, value);
+		return value;
+	};
+}
+
 /** The log with what was needless in it, and after each look what could be believed, given all that was seen and done. */
-function logOf({ of, bank, log }: Shift): LoggedEntry[] {
+function logOf(
+	{ of, log }: Shift,
+	bankOf: (deeds: readonly Deed[]) => readonly Course[],
+): LoggedEntry[] {
 	const deeds = log.flatMap((entry) =>
 		entry.kind === "act" && entry.done
 			? [{ act: entry.what, startMin: entry.startMin, endMin: entry.endMin }]
 			: [],
 	);
 	const looks = log.some(({ kind }) => kind === "look");
-	const belief = looks ? new Belief(courseBank(of, bank, deeds)) : null;
+	const belief = looks ? new Belief(bankOf(deeds)) : null;
 	return log.map((entry, index) => {
 		const { kind, what, startMin, endMin, answer } = entry;
 		let after: Likelihoods | null = null;

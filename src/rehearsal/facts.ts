@@ -1,5 +1,5 @@
 import { clockText } from "./clock-text.ts";
-import type { CauseCourse, Debrief } from "./debrief.ts";
+import type { CauseCourse, Debrief } from "./debrief-data.ts";
 
 /** The day in sentences: what was wrong, what became of it, suction, help, and what was not needed. No points, no praise. */
 export function factsOf(debrief: Omit<Debrief, "facts">): string[] {

@@ -13,16 +13,16 @@ export { type BankSize, usualBank } from "./course-bank.ts";
 export type {
 	CauseCourse,
 	Debrief,
+	Ended,
 	LoggedEntry,
 	Search,
-} from "./debrief.ts";
+} from "./debrief-data.ts";
 export { drawCase } from "./draw-case.ts";
 export { manual } from "./manual.ts";
 export { type Taking, takings } from "./minutes.ts";
 export { isPlace, type Place, places, placeWords } from "./places.ts";
 export {
 	type Answer,
-	type Ended,
 	type Happened,
 	Rehearsal,
 	startRehearsal,

@@ -24,61 +24,95 @@ export interface Played {
 	readonly mendedMin: number | null;
 }
 
-/** Plays the shift, searching in order from the first alarm on; from the first round on where no alarm comes. */
+/** Most searches of one shift that are played: as many as causes can be hidden. */
+const mostSearches = 4;
+
+/**
+ * Plays the shift to its end, searching in order whenever an alarm comes, and at a round where none tells of what is
+ * wrong. `bankOf` gives the courses in which what has been done so far is done.
+ */
 export function playOrderly(
 	of: Case,
 	placed: readonly Placed[],
-	courses: readonly Course[],
-): Played {
+	bankOf: (deeds: readonly Deed[]) => readonly Course[],
+	most = mostSearches,
+): Played[] {
 	const player = new Player(of, placed);
-	const search = new OrderlySearch(courses, player.shown());
-	return player.play((nowMin) => search.choose(nowMin), search);
+	const searches: Played[] = [];
+	while (searches.length < most && player.seek(searches.length === 0)) {
+		const search = new OrderlySearch(bankOf(player.deeds), player.shown());
+		searches.push(player.play((nowMin) => search.choose(nowMin), search));
+	}
+	return searches;
 }
 
-/** The same with the looks in an order drawn from `stream`. */
+/** The first search of the shift with the looks in an order drawn from `stream`. */
 export function playAtRandom(
 	of: Case,
 	placed: readonly Placed[],
 	stream: Stream,
 ): Played {
 	const left = [...places];
-	return new Player(of, placed).play(() => {
+	const player = new Player(of, placed);
+	player.seek(true);
+	return player.play(() => {
 		const [place] = left.splice(Math.floor(stream.uniform() * left.length), 1);
 		return place ?? null;
 	}, null);
 }
 
 class Player {
+	/** What has been done so far in the shift. */
+	readonly deeds: Deed[] = [];
 	readonly #of: Case;
-	readonly #bedside: Bedside;
-	readonly #sign: boolean;
-	readonly #startMin: number;
-	readonly #deeds: Deed[] = [];
+	readonly #placed: readonly Placed[];
+	#bedside: Bedside;
+	#sign = false;
+	#handedOver = false;
 
-	/** Lets the shift run to where a search begins. */
 	constructor(of: Case, placed: readonly Placed[]) {
 		this.#of = of;
-		const shift = shiftOf(of);
-		const horizonMin = shift.horizonMin;
-		let bedside = new Bedside(shift);
-		bedside.begin(placed);
-		while (bedside.alarms.length === 0 && bedside.nextTime < horizonMin)
+		this.#placed = placed;
+		this.#bedside = this.#replayed(0);
+	}
+
+	/**
+	 * Lets the shift run to the next alarm. Where none comes: to the first round at which something is wrong, or, if
+	 * `anyway`, to the first round of all. False where there is no more to search.
+	 */
+	seek(anyway: boolean): boolean {
+		const { horizonMin, startClockMin, care } = this.#of;
+		const bedside = this.#bedside;
+		if (this.#handedOver || bedside.now >= horizonMin) return false;
+		const sinceMin = bedside.now;
+		const stood = new Set(bedside.alarms.map(({ condition }) => condition));
+		const fresh = () =>
+			bedside.alarms.some(({ condition }) => !stood.has(condition));
+		while (!fresh() && bedside.nextTime < horizonMin)
 			bedside.advance(bedside.nextTime);
-		this.#sign = bedside.alarms.length > 0;
-		if (!this.#sign) {
-			const onsetMin = Math.min(
-				...bedside.troubles.map(({ onsetMin }) => onsetMin ?? horizonMin),
-				horizonMin,
-			);
-			const { startClockMin, care } = of;
-			const from = onsetMin < horizonMin ? onsetMin : 1;
-			const round = nextClock(from, startClockMin, care.roundsClockMin);
-			bedside = new Bedside(shift);
-			bedside.begin(placed);
-			bedside.advance(Math.min(round, horizonMin - 1));
-		}
-		this.#bedside = bedside;
-		this.#startMin = bedside.now;
+		this.#sign = fresh();
+		if (this.#sign) return true;
+		const wrongFrom = Math.min(
+			...bedside.troubles
+				.filter(({ endMin }) => endMin === null)
+				.map(({ onsetMin }) => onsetMin ?? horizonMin),
+			horizonMin,
+		);
+		if (wrongFrom === horizonMin && !anyway) return false;
+		const from = Math.max(sinceMin, wrongFrom === horizonMin ? 1 : wrongFrom);
+		const round = nextClock(from, startClockMin, care.roundsClockMin);
+		if (round >= horizonMin && !anyway) return false;
+		this.#bedside = this.#replayed(Math.min(round, horizonMin - 1));
+		return true;
+	}
+
+	/** The bedside as it is at `atMin`, with what has been done. */
+	#replayed(atMin: number): Bedside {
+		const bedside = new Bedside(shiftOf(this.#of));
+		bedside.begin(this.#placed);
+		for (const deed of this.deeds) doDeed(deed, bedside);
+		bedside.advance(atMin);
+		return bedside;
 	}
 
 	shown(): Shown {
@@ -92,6 +126,8 @@ class Player {
 		const bedside = this.#bedside;
 		const { horizonMin } = this.#of;
 		const looks: Place[] = [];
+		const before = this.deeds.length;
+		const beginMin = bedside.now;
 		let settled = false;
 		let cleared = false;
 		while (!settled && bedside.now < horizonMin) {
@@ -112,8 +148,8 @@ class Player {
 			if (bedside.now >= horizonMin) break;
 			const code = bedside.finding(place);
 			looks.push(place);
-			// After the first deed the courses, in which nobody does anything, say nothing of what shows.
-			if (this.#deeds.length === 0)
+			// After a deed of this search the courses, in which it is not done, say nothing of what shows.
+			if (this.deeds.length === before)
 				search?.found(place, code, startMin, this.shown());
 			else search?.leave(place);
 			if (!shows(place, code)) continue;
@@ -121,11 +157,11 @@ class Player {
 			settled ||= !this.#calls;
 		}
 		return {
-			startMin: this.#startMin,
+			startMin: beginMin,
 			sign: this.#sign,
 			steps: search?.steps ?? [],
 			looks,
-			deeds: this.#deeds,
+			deeds: this.deeds.slice(before),
 			mendedMin: settled || !this.#calls ? bedside.now : null,
 		};
 	}
@@ -152,12 +188,13 @@ class Player {
 			return false;
 		}
 		doDeed(deed, bedside);
-		this.#deeds.push(deed);
+		this.deeds.push(deed);
 		if (act !== "call-help") return false;
 		const { dayMin, nightMin } = this.#of.care.response;
 		const night = isNight(this.#of.startClockMin + bedside.now);
 		bedside.advance(bedside.now + (night ? nightMin : dayMin));
 		bedside.handOver();
+		this.#handedOver = true;
 		return true;
 	}
 }

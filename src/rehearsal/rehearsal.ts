@@ -1,17 +1,19 @@
 import { Recorder } from "../analysis/index.ts";
-import { Stream } from "../engine/index.ts";
-import type { CauseName, HiddenCause, Scenario } from "../scenario/index.ts";
+import type { CauseName, Scenario } from "../scenario/index.ts";
 import { type Condition, isNight } from "../therapy/index.ts";
 import type { Act } from "./acts.ts";
 import { Bedside, type Placed } from "./bedside.ts";
 import { causeNames } from "./causes.ts";
 import { clockText } from "./clock-text.ts";
 import { type BankSize, usualBank } from "./course-bank.ts";
-import { type Debrief, debriefOf } from "./debrief.ts";
+import { debriefOf } from "./debrief.ts";
+import type { Debrief, Ended } from "./debrief-data.ts";
+import { doneWords, plainCondition } from "./done-words.ts";
 import { findingWords } from "./finding-words.ts";
 import { causesShown } from "./findings.ts";
 import type { Entry } from "./log.ts";
 import { actMinutes, lookMinutes } from "./minutes.ts";
+import { placedCauses } from "./placed-causes.ts";
 import type { Place } from "./places.ts";
 import { asCase, type Case, shiftOf } from "./shift.ts";
 import { shownAt } from "./shown.ts";
@@ -32,15 +34,13 @@ export interface Happened {
 	readonly words: string;
 }
 
-/** How a rehearsal came to its end. */
-export type Ended = "shift-over" | "handed-over" | "left";
-
 const longestWaitMin = 24 * 60;
 
 /**
  * A shift in which something is wrong and the trainee has to find out what. Pure: time passes only in `look`, `act`,
  * `wait` and `next`, each of which has an answer in every state, and the same seed and calls give the same debrief.
- * What is hidden is kept in private fields: nothing that a caller can read gives it away before the debrief.
+ * What is hidden is kept in private fields: nothing that a caller can read gives it away before the debrief. It is long
+ * because time, what is heard meanwhile and the log are one state that every call moves on.
  */
 export class Rehearsal {
 	readonly title: string;
@@ -75,7 +75,7 @@ export class Rehearsal {
 		const shift = shiftOf(this.#case);
 		this.#recorder = new Recorder(shift);
 		this.#bedside = new Bedside(shift, this.#recorder);
-		this.#placed = placed(rehearsal.hides, rehearsal.transferMin, seed);
+		this.#placed = placedCauses(rehearsal.hides, rehearsal.transferMin, seed);
 		const moved =
 			rehearsal.transferMin === null
 				? []
@@ -159,7 +159,7 @@ export class Rehearsal {
 		if (whole) {
 			mended = bedside.finishAct(act);
 			if (act === "call-help") this.#call();
-			words = this.#done(act, wasStopped, again);
+			words = doneWords(act, this.#standing(), { wasStopped, again });
 			this.#run(bedside.now, meanwhile);
 		}
 		const standing = this.#standing();
@@ -308,10 +308,13 @@ export class Rehearsal {
 				...(this.#signs.get(condition) ?? []),
 				this.#bedside.now,
 			]);
-			this.#happened(meanwhile, `Alarm: ${plain(condition)}.`);
+			this.#happened(meanwhile, `Alarm: ${plainCondition(condition)}.`);
 		}
 		for (const condition of stood.filter((one) => !now.includes(one)))
-			this.#happened(meanwhile, `The alarm ends: ${plain(condition)}.`);
+			this.#happened(
+				meanwhile,
+				`The alarm ends: ${plainCondition(condition)}.`,
+			);
 		const after = this.#bedside.process.phase;
 		if (after !== phase)
 			this.#happened(
@@ -354,11 +357,13 @@ export class Rehearsal {
 		return causeNames.filter((cause) => this.#bedside.present(cause));
 	}
 
-	/** Calling is right while there is bleeding, or where the case says so. */
+	/** Calling is right where there is or was bleeding, or where the case says so. */
 	#needsHelp(): boolean {
 		const { help } = this.#case.rehearsal;
 		return help === null
-			? this.#bedside.present("bleeding")
+			? this.#bedside.troubles.some(
+					({ cause, onsetMin }) => cause === "bleeding" && onsetMin !== null,
+				)
 			: help === "needed" && this.#wrong().length > 0;
 	}
 
@@ -371,67 +376,6 @@ export class Rehearsal {
 		const night = isNight(this.#case.startClockMin + now);
 		this.#comesMin = now + (night ? nightMin : dayMin);
 	}
-
-	/** What came of an act that was done. The same words whether it mended anything: what is shown says that. */
-	#done(act: Act, wasStopped: boolean, again: boolean): string {
-		const standing = this.#standing();
-		const alarms =
-			standing.length === 0
-				? "No alarm stands."
-				: `Standing: ${standing.map(plain).join(", ")}.`;
-		switch (act) {
-			case "free-suction-line":
-				return `The suction line lies free from end to end. ${alarms}`;
-			case "free-fill-line":
-				return `The fill line lies free from end to end. ${alarms}`;
-			case "change-canister":
-				return `A new canister is in place. ${alarms}`;
-			case "change-source":
-				return `A new source hangs. ${alarms}`;
-			case "new-port":
-				return `A new port with a new line is on, beside the old one. ${alarms}`;
-			case "patch-edge":
-				return `The edge is dry and patched all round. ${alarms}`;
-			case "pause":
-				return wasStopped
-					? `The therapy was not running. ${alarms}`
-					: `The therapy is stopped. ${alarms}`;
-			case "resume":
-				return `The therapy runs. ${alarms}`;
-			case "new-dressing":
-				return `A new dressing is on. ${alarms}`;
-			case "call-help":
-				return again
-					? "Help has been called before."
-					: "Help has been called and is on its way.";
-		}
-	}
-}
-
-const plain = (condition: Condition) => condition.replaceAll("-", " ");
-
-/** Every hidden cause with the moment at which it comes, drawn from the seed where the case leaves room. */
-function placed(
-	hides: readonly HiddenCause[],
-	transferMin: number | null,
-	seed: string,
-): Placed[] {
-	return hides.map((hidden, i) => {
-		if ("atMin" in hidden)
-			return {
-				...hidden,
-				onsetMin:
-					hidden.withinMin === 0
-						? hidden.atMin
-						: hidden.atMin +
-							hidden.withinMin * new Stream(seed, "rehearsal", i).uniform(),
-			};
-		const onsetMin =
-			hidden.cause === "dressing-dislodged"
-				? (transferMin ?? Number.POSITIVE_INFINITY)
-				: 0;
-		return { ...hidden, onsetMin };
-	});
 }
 
 /** Begins a rehearsal of a scenario with a `rehearsal:` part; throws RangeError for one without. */

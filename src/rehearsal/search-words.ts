@@ -34,7 +34,7 @@ export function searchSentences(
 ): string[] {
 	const clock = (atMin: number) => clockText(atMin, startClockMin);
 	const [first] = steps;
-	const begin = `${clock(startMin)}, ${sign ? "the first alarm" : "the first round, as no alarm came"}.${first === undefined ? "" : ` What could be believed then: ${beliefWords(first.before)}.`}`;
+	const begin = `${clock(startMin)}, ${sign ? "an alarm" : "a round, as no alarm has come"}.${first === undefined ? "" : ` What could be believed then: ${beliefWords(first.before)}.`}`;
 	const looked = steps.map(
 		({ place, startMin, minutes, chance, code, after }) =>
 			`${clock(startMin)}, ${placeWords[place]}: ${minutes} min for ${percent(chance)} of finding something. ${shows(place, code) ? "It shows the cause" : "Nothing there"}; then: ${beliefWords(after)}.`,

@@ -13,11 +13,15 @@ import { htmlPage } from "./page.ts";
 import { reportStyle } from "./report-style.ts";
 import { section } from "./section.ts";
 
+/** Beside the style sheet of reports: tables that scroll in their region rather than break every word. */
+export const debriefStyle = `@media screen{.done table{min-width:56rem}.hidden table{min-width:36rem}}
+`;
+
 /** `report.html` of a rehearsal: the day in sentences, the chart, what was done, and what an orderly search would have been. */
 export function debriefHtml(debrief: Debrief, document: Document): string {
 	return htmlPage(document, {
 		title: `${debrief.case.title}: a debrief`,
-		style: reportStyle,
+		style: `${reportStyle}${debriefStyle}`,
 		bodyClass: "one",
 		skipTo: "debrief",
 		header: header(debrief, document),

@@ -121,21 +121,25 @@ export const debriefJsonSchema: Schema = {
 			}),
 		),
 		search: object({
-			startMin: minutes,
-			sign: { type: "boolean" },
-			steps: list(
+			stages: list(
 				object({
-					place: oneOf(...places),
 					startMin: minutes,
-					minutes,
-					chance: share,
-					code: { type: "integer", minimum: 0, maximum: 3 },
-					before: likelihoods,
-					after: likelihoods,
+					sign: { type: "boolean" },
+					steps: list(
+						object({
+							place: oneOf(...places),
+							startMin: minutes,
+							minutes,
+							chance: share,
+							code: { type: "integer", minimum: 0, maximum: 3 },
+							before: likelihoods,
+							after: likelihoods,
+						}),
+					),
+					deeds: list(object({ act: oneOf(...acts), ...span })),
+					mendedMin: minutesOrNull,
 				}),
 			),
-			deeds: list(object({ act: oneOf(...acts), ...span })),
-			mendedMin: minutesOrNull,
 			sentences: list(text),
 		}),
 		day: object({

@@ -7,7 +7,7 @@ export { compareSvg } from "./compare-svg.ts";
 export { compareTables } from "./compare-tables.ts";
 export { dayTables } from "./csv.ts";
 export { dayJsonSchema } from "./day-schema.ts";
-export { debriefHtml, debriefSections } from "./debrief-html.ts";
+export { debriefHtml, debriefSections, debriefStyle } from "./debrief-html.ts";
 export { debriefJson } from "./debrief-json.ts";
 export { debriefJsonSchema } from "./debrief-schema.ts";
 export { reportHtml } from "./html.ts";

@@ -220,8 +220,10 @@ describe.skipIf("missing" in started)("in a real browser", () => {
 		);
 		const inNode = texts.map((text) => traceDay(readScenario(text)).trace);
 		expect(inBrowser).toEqual(inNode);
+		// Rehearsals are cases of one dressing: their days, nothing hidden, are the same.
+		const days = names.filter((name) => !name.startsWith("rehearse-"));
 		expect(new Set(inNode.map(({ hash }) => hash)).size).toBeGreaterThan(
-			names.length - 2,
+			days.length - 2,
 		);
 	});
 });

@@ -2,6 +2,8 @@ import { readFileSync } from "node:fs";
 import { join } from "node:path";
 import { describe, expect, test } from "vitest";
 import {
+	acts as allActs,
+	places,
 	readScript,
 	startRehearsal,
 	takeStep,
@@ -35,7 +37,10 @@ const acts =
 	"next # to the alarm\nlook suction-line\nact free-suction-line\nlook edge\nwait 60\n";
 const script = written(folder, "acts.txt", acts);
 const kinked = scenario("rehearse-02");
-const cases = names.filter((name) => name.startsWith("rehearse-"));
+/** One plain, one by volume, one told of a move, one handed over, one of two causes, one of none. */
+const cases = names.filter((name) =>
+	/rehearse-(?:01|04|07|11|12|13)/.test(name),
+);
 
 /** The debrief of a call that prints it as JSON. */
 async function debriefed(...words: string[]) {
@@ -107,7 +112,7 @@ describe("drill --script", () => {
 			(await debriefed(...words, "--generate", "--seed", seed)).causes;
 		expect(await drawn("a")).toEqual(await drawn("a"));
 		const some = [];
-		for (const seed of ["a", "b", "c", "d"]) some.push(await drawn(seed));
+		for (const seed of ["b", "c", "d"]) some.push(await drawn(seed));
 		expect(
 			new Set(some.map((one) => JSON.stringify(one))).size,
 		).toBeGreaterThan(1);
@@ -234,4 +239,16 @@ test("everything that is wrong with a call is said at once, and nothing is print
 	expect(err).toMatch(/bad\.txt \(line 1\)/);
 	expect(err).toMatch(/bad\.txt \(line 2\)/);
 	expect(() => readFileSync(join(out, "report.html"))).toThrow();
+});
+
+test("the help names every look and act with its minutes, and its examples use options that there are", async () => {
+	const { status, out } = await here("drill", "--help");
+	expect(status).toBe(0);
+	for (const name of [...places, ...allActs])
+		expect(out).toMatch(
+			new RegExp(`^ {2}(?:look|act) ${name} +[\\d.]+ min `, "m"),
+		);
+	const examples = out.slice(out.indexOf("\nExamples:\n"));
+	for (const flag of examples.match(/--[a-z]+/g) ?? [])
+		expect(out).toMatch(new RegExp(`^ {2}${flag}\\b`, "m"));
 });

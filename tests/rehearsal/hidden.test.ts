@@ -170,7 +170,7 @@ test("in random rehearsals of drawn cases no cause is named before a look in the
 				}
 			},
 		),
-		{ numRuns: often(1500, 10_000), seed: 4 },
+		{ numRuns: often(1000, 10_000), seed: 4 },
 	);
 	expect(named).toBeGreaterThan(500); // places are looked at, too
 });

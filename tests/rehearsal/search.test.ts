@@ -6,7 +6,7 @@ import {
 	variance,
 } from "../../src/analysis/index.ts";
 import { Stream } from "../../src/engine/index.ts";
-import { courseBank } from "../../src/rehearsal/course-bank.ts";
+import { courseBank, usualBank } from "../../src/rehearsal/course-bank.ts";
 import { drawCauses } from "../../src/rehearsal/draw-case.ts";
 import { hazardsOf } from "../../src/rehearsal/hazards.ts";
 import { playAtRandom, playOrderly } from "../../src/rehearsal/orderly.ts";
@@ -21,8 +21,8 @@ test("over 1,000 drawn cases with an alarm an orderly search mends sooner on ave
 	for (let i = 0, n = 0; n < 1000; i++) {
 		const stream = new Stream(`drawn ${i}`, "search", 0);
 		const placed = drawCauses(hazards, () => stream.uniform());
-		const inOrder = playOrderly(of, placed, courses);
-		if (!inOrder.sign) continue; // nothing calls for a search
+		const [inOrder] = playOrderly(of, placed, () => courses, 1);
+		if (inOrder?.sign !== true) continue; // nothing calls for a search
 		n++;
 		const atRandom = playAtRandom(
 			of,
@@ -56,11 +56,13 @@ test("the search looks first where a minute is likeliest to show the cause, and 
 		{ transferMin: 130 },
 	);
 	const [hidden] = of.rehearsal.hides;
-	const { steps, deeds, mendedMin } = playOrderly(
+	const [search, more] = playOrderly(
 		of,
 		[{ ...hidden, onsetMin: 200 }],
-		courseBank(of),
+		(deeds) => courseBank(of, usualBank, deeds),
 	);
+	expect(more).toBeUndefined();
+	const { steps = [], deeds = [], mendedMin = null } = search ?? {};
 	expect(steps[0]?.place).toBe("suction-line"); // likely, and a minute
 	for (const { chance, code, after, place } of steps) {
 		expect(chance).toBeGreaterThan(0);
@@ -73,4 +75,30 @@ test("the search looks first where a minute is likeliest to show the cause, and 
 	// The cause is gone: nothing is found, the alarm is cleared, nothing is changed.
 	expect(deeds.map(({ act }) => act)).toEqual(["resume"]);
 	expect(mendedMin).not.toBeNull();
+});
+
+test("a cause behind another is searched for in its turn, and what has been done is reckoned with", () => {
+	const of = hiding([
+		{
+			cause: "suction-line-kinked",
+			atMin: 85,
+			withinMin: 0,
+			lastsMin: Number.POSITIVE_INFINITY,
+		},
+		{ cause: "seal-breach", atMin: 86, withinMin: 0, size: 0.04 },
+	]);
+	const searches = playOrderly(
+		of,
+		of.rehearsal.hides.map((hidden) => ({
+			...hidden,
+			onsetMin: "atMin" in hidden ? hidden.atMin : 0,
+		})),
+		(deeds) => courseBank(of, usualBank, deeds),
+	);
+	expect(searches.map(({ deeds }) => deeds.map(({ act }) => act))).toEqual([
+		["free-suction-line"],
+		["patch-edge"],
+	]);
+	expect(searches[1]?.steps[0]?.place).toBe("edge");
+	expect(searches[1]?.steps[0]?.before.causes[0]?.cause).toBe("seal-breach");
 });
