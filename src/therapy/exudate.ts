@@ -1,5 +1,4 @@
-import exp from "@stdlib/math-base-special-exp";
-import ln from "@stdlib/math-base-special-ln";
+import { exp, ln } from "../elementary/index.ts";
 import { exponential, normal, type Stream } from "../engine/index.ts";
 import type { Constants } from "../physics/index.ts";
 import type { Dressing } from "../scenario/index.ts";

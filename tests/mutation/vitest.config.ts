@@ -1,0 +1,15 @@
+import { defineConfig } from "vitest/config";
+
+/** The fast tests that mutants of `src/elementary`, `src/engine` and `src/physics` have to get past. */
+export default defineConfig({
+	test: {
+		include: [
+			"tests/elementary/*.test.ts",
+			"tests/engine/*.test.ts",
+			"tests/physics/*.test.ts",
+			"tests/outside/{single-server,laminar-flow,leaks,pump-down,units,generator}.test.ts",
+			"tests/therapy/*.test.ts",
+		],
+		testTimeout: 20_000,
+	},
+});
