@@ -65,6 +65,10 @@ const rooms: Readonly<Record<string, Room>> = {
 		because:
 			"the page in the browser and the terminal are two shells of one house",
 	},
+	"index.ts": {
+		mayUse: [...below, "therapy", "analysis", "rehearsal", "charts", "report"],
+		because: "whoever imports the library brings a shell of their own",
+	},
 	page: {
 		mayUse: [...below, "therapy", "analysis", "rehearsal", "charts", "report"],
 		because: "a page has no files, processes and workers of the terminal",
