@@ -1,6 +1,5 @@
-import exp from "@stdlib/math-base-special-exp";
-import ln from "@stdlib/math-base-special-ln";
 import normalQuantile from "@stdlib/stats-base-dists-normal-quantile";
+import { exp, ln } from "../elementary/index.ts";
 import type { Stream } from "./stream.ts";
 
 /** Unit exponential, by inversion: −ln(1 − u). One number of the stream; 0 ≤ value < 37. */

@@ -14,8 +14,11 @@ export class Resource {
 	/** Infinity: nobody ever waits. */
 	readonly servers: number;
 	readonly #clock: { readonly now: number };
+	/** Who waits, from `#head` on: what lies before it has been served, and is cleared away now and then. */
 	readonly #queue: Job[] = [];
-	readonly #serving = new Set<Job>();
+	#head = 0;
+	/** Who is served, in no order. */
+	readonly #serving: Job[] = [];
 	#since = 0;
 	#busyTime = 0;
 	#queueTime = 0;
@@ -33,34 +36,42 @@ export class Resource {
 	}
 
 	get busy(): number {
-		return this.#serving.size;
+		return this.#serving.length;
 	}
 
 	get waiting(): number {
-		return this.#queue.length;
+		return this.#queue.length - this.#head;
 	}
 
 	/** Starts the job at once where a server is free, else queues it. */
 	request(job: Job): void {
 		this.#account();
-		if (this.#serving.size < this.servers) {
+		if (this.#serving.length < this.servers) {
 			this.#begin(job);
 			return;
 		}
-		let at = this.#queue.length;
-		while (at > 0 && this.#queue[at - 1].priority > job.priority) at--;
-		this.#queue.splice(at, 0, job);
+		const queue = this.#queue;
+		let at = queue.length;
+		queue.push(job);
+		for (; at > this.#head && queue[at - 1].priority > job.priority; at--)
+			queue[at] = queue[at - 1];
+		queue[at] = job;
 	}
 
 	/** Ends a started job, or takes a waiting one out of the queue; a job that is neither is left alone. */
 	release(job: Job): void {
 		this.#account();
-		if (this.#serving.delete(job)) {
-			const next = this.#queue.shift();
-			if (next !== undefined) this.#begin(next);
+		const serving = this.#serving;
+		let server = serving.length - 1;
+		while (server >= 0 && serving[server] !== job) server--;
+		if (server >= 0) {
+			const last = serving.length - 1;
+			if (server < last) serving[server] = serving[last];
+			serving.pop();
+			if (this.waiting > 0) this.#begin(this.#next());
 			return;
 		}
-		const at = this.#queue.indexOf(job);
+		const at = this.#queue.indexOf(job, this.#head);
 		if (at >= 0) this.#queue.splice(at, 1);
 	}
 
@@ -78,23 +89,34 @@ export class Resource {
 
 	reset(): void {
 		this.#queue.length = 0;
-		this.#serving.clear();
+		this.#head = 0;
+		this.#serving.length = 0;
 		this.#since = 0;
 		this.#busyTime = 0;
 		this.#queueTime = 0;
 		this.started = 0;
 	}
 
+	/** Takes the first out of the queue, which is not empty. */
+	#next(): Job {
+		const job = this.#queue[this.#head++];
+		if (this.#head >= 64 && 2 * this.#head >= this.#queue.length) {
+			this.#queue.splice(0, this.#head);
+			this.#head = 0;
+		}
+		return job;
+	}
+
 	#begin(job: Job): void {
-		this.#serving.add(job);
+		this.#serving.push(job);
 		this.started++;
 		job.start();
 	}
 
 	#account(): void {
 		const span = this.#clock.now - this.#since;
-		this.#busyTime += span * this.#serving.size;
-		this.#queueTime += span * this.#queue.length;
+		this.#busyTime += span * this.#serving.length;
+		this.#queueTime += span * this.waiting;
 		this.#since = this.#clock.now;
 	}
 }

@@ -17,11 +17,16 @@ export class Simulation {
 	/** Takes note of every executed event, when there is one. */
 	trace: Trace | null = null;
 	readonly #calendar = new Calendar();
-	readonly #actions: (() => void)[] = [];
+	readonly #actions: ((event: EventId) => void)[] = [];
 	readonly #names: string[] = [];
 	readonly #hashes: number[] = [];
 
-	event(name: string, priority: number, action: () => void): EventId {
+	/** Makes an event. The action is told which event it is, so that many events may share one. */
+	event(
+		name: string,
+		priority: number,
+		action: (event: EventId) => void,
+	): EventId {
 		const id = this.#calendar.slot(priority);
 		this.#actions.push(action);
 		this.#names.push(name);
@@ -94,7 +99,7 @@ export class Simulation {
 		this.executed++;
 		if (this.trace !== null)
 			this.trace.note(time, this.#hashes[event], this.#names[event]);
-		this.#actions[event]();
+		this.#actions[event](event);
 	}
 
 	#standsStill(time: number, event: EventId): never {

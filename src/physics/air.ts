@@ -1,5 +1,4 @@
-import exp from "@stdlib/math-base-special-exp";
-import ln from "@stdlib/math-base-special-ln";
+import { exp, ln } from "../elementary/index.ts";
 
 /**
  * Air under the drape, with `p` the suction depth (mmHg below ambient):

@@ -1,5 +1,4 @@
-import exp from "@stdlib/math-base-special-exp";
-import ln from "@stdlib/math-base-special-ln";
+import { exp, ln } from "../elementary/index.ts";
 import { type Draining, levelAfter } from "./liquid.ts";
 import { gaussNodes4, gaussRunning4, gaussWeights4 } from "./quadrature.ts";
 

@@ -1,4 +1,4 @@
-import exp from "@stdlib/math-base-special-exp";
+import { exp } from "../elementary/index.ts";
 import {
 	type EventId,
 	exponential,

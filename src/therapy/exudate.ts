@@ -1,8 +1,10 @@
-import exp from "@stdlib/math-base-special-exp";
-import ln from "@stdlib/math-base-special-ln";
+import { exp, ln } from "../elementary/index.ts";
 import { exponential, normal, type Stream } from "../engine/index.ts";
 import type { Constants } from "../physics/index.ts";
 import type { Dressing } from "../scenario/index.ts";
+
+/** The least exudate that counts, mL/min or, at once, mL. */
+const least = 1e-9;
 
 /**
  * What the wound gives off, mL/min: base rate × patient factor × block factor, and whatever bleeds.
@@ -68,9 +70,10 @@ export class Exudate {
 		this.#block = factor(this.#blockSigma, this.#z);
 	}
 
-	/** mL/min, now. */
+	/** mL/min, now; less than a microlitre in two years counts as none, so that no level is too small to reckon with. */
 	get rate(): number {
-		return this.#base * this.#patient * this.#block + this.#bleeding;
+		const rate = this.#base * this.#patient * this.#block + this.#bleeding;
+		return rate < least ? 0 : rate;
 	}
 
 	nextBlock(): void {
@@ -92,10 +95,12 @@ export class Exudate {
 		return first ? this.spacing / 2 : this.spacing;
 	}
 
+	/** mL; 0 where it would be too small to reckon with. */
 	burstVolume(): number {
-		return this.#chance
+		const volume = this.#chance
 			? this.#meanBurst * exponential(this.#streams.volumes)
 			: this.#meanBurst;
+		return volume < least ? 0 : volume;
 	}
 }
 

@@ -24,6 +24,12 @@ export type Outflow =
 	| "seeping"
 	| "discarded";
 
+/**
+ * A depth so little below the balance counts as at it, mmHg: a pump passes it in less than the last digit of the
+ * clock, and time would stand still at it.
+ */
+const hair = 1e-6;
+
 /** Liquid of one dressing, its canister and its source, with everything that was ever moved (mL). */
 export class Liquid {
 	level = 0;
@@ -122,7 +128,8 @@ export class Liquid {
 			return;
 		}
 		if (drawing) {
-			const held = above <= same && !grazing && air.depth >= this.balance;
+			const held =
+				above <= same && !grazing && air.depth >= this.balance - hair;
 			if (held && above !== 0) this.#settleOn(this.retained);
 			this.outflow = held ? "held" : "draining";
 			return;
@@ -267,6 +274,7 @@ export class Liquid {
 
 	/** A volume of exudate that comes at once. */
 	burst(volume: number): void {
+		if (volume === 0) return;
 		this.exudate += volume;
 		if (this.outflow === "discarded") {
 			this.discarded += volume;

@@ -1,5 +1,5 @@
-import exp from "@stdlib/math-base-special-exp";
 import pow from "@stdlib/math-base-special-pow";
+import { exp } from "../elementary/index.ts";
 import { exponential, lognormal, type Stream } from "../engine/index.ts";
 import {
 	bracketedRoot,

@@ -2,20 +2,10 @@ import { readFileSync } from "node:fs";
 import { createRequire } from "node:module";
 import { join } from "node:path";
 import { pathToFileURL } from "node:url";
-import { build } from "esbuild";
 import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
-import { traceDay } from "../../src/analysis/index.ts";
-import { readScenario } from "../../src/scenario/index.ts";
 import { hostileScenario, hostileTitle } from "../cli/hostile-scenario.ts";
-import {
-	here,
-	names,
-	root,
-	scenario,
-	temporary,
-	written,
-} from "../cli/program.ts";
+import { here, scenario, temporary, written } from "../cli/program.ts";
 import { hasChromium, launched } from "./launch.ts";
 import { layoutFaults } from "./layout.ts";
 
@@ -188,42 +178,5 @@ describe.skipIf("missing" in started)("in a real browser", () => {
 			const pages = pdf.match(/\/Type \/Page\b/g)?.length ?? 0;
 			expect(pages).toBeGreaterThanOrEqual(sheets.length + (several ? 1 : 0));
 		});
-	});
-
-	test("the trace of every scenario is the same in the browser as in Node, to the last bit", async () => {
-		const bundle = await build({
-			stdin: {
-				contents: `export { traceDay } from "./src/analysis/trace-day.ts"; export { readScenario } from "./src/scenario/index.ts";`,
-				resolveDir: root,
-				loader: "ts",
-			},
-			bundle: true,
-			write: false,
-			format: "iife",
-			globalName: "slackwater",
-			platform: "browser",
-			logLevel: "silent",
-		});
-		await page.goto("about:blank");
-		await page.evaluate(bundle.outputFiles[0]?.text ?? "");
-		const texts = names.map((name) =>
-			readFileSync(join(root, "scenarios", name), "utf8"),
-		);
-		const inBrowser = await page.evaluate(
-			(all) =>
-				all.map((text) => {
-					// biome-ignore lint/suspicious/noExplicitAny: the bundle puts itself there
-					const { traceDay, readScenario } = (globalThis as any).slackwater;
-					return traceDay(readScenario(text)).trace;
-				}),
-			texts,
-		);
-		const inNode = texts.map((text) => traceDay(readScenario(text)).trace);
-		expect(inBrowser).toEqual(inNode);
-		// Rehearsals are cases of one dressing: their days, nothing hidden, are the same.
-		const days = names.filter((name) => !name.startsWith("rehearse-"));
-		expect(new Set(inNode.map(({ hash }) => hash)).size).toBeGreaterThan(
-			days.length - 2,
-		);
 	});
 });

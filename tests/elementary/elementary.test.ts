@@ -1,0 +1,99 @@
+import publishedExp from "@stdlib/math-base-special-exp";
+import publishedLn from "@stdlib/math-base-special-ln";
+import fc from "fast-check";
+import { describe, expect, test } from "vitest";
+import { exp, ln } from "../../src/elementary/index.ts";
+import { powerOfTwo } from "../../src/elementary/power-of-two.ts";
+
+const corners = [
+	0,
+	-0,
+	1,
+	-1,
+	Number.NaN,
+	Number.POSITIVE_INFINITY,
+	Number.NEGATIVE_INFINITY,
+	Number.MIN_VALUE,
+	Number.MAX_VALUE,
+	2 ** -1022,
+	2 ** -1023,
+	2 ** -28,
+	-(2 ** -28),
+	1 + 2 ** -52,
+	1 - 2 ** -53,
+	1 + 2 ** -20,
+	1 - 2 ** -20,
+	1 + 2 ** -19,
+	Math.SQRT1_2,
+	Math.SQRT2,
+	2,
+	0.5,
+	Math.E,
+	1024,
+	2 ** -500,
+	// the ends of what has an exponential, and of the normal numbers
+	709.782712893384,
+	709.7827128933841,
+	-708.3964185322641,
+	-708.3964185322642,
+	0.5 * Math.LN2,
+	-0.5 * Math.LN2,
+	1.5 * Math.LN2,
+];
+
+/** A plain walk over 0…1 that reaches all sizes of bits (Weyl's sequence). */
+const walk = (count: number) =>
+	Array.from({ length: count }, (_, i) => ((i + 1) * 0.6180339887498949) % 1);
+
+describe("the logarithm", () => {
+	test("has the bits of the published one, everywhere", () => {
+		for (const x of corners) expect(ln(x), `${x}`).toBe(publishedLn(x));
+		for (const u of walk(50_000)) {
+			for (const x of [u, 1 + u, 1 - u * 1e-5, 1 + u * 1e-5, u * 1e-310])
+				if (ln(x) !== publishedLn(x))
+					expect(ln(x), `${x}`).toBe(publishedLn(x));
+		}
+		fc.assert(
+			fc.property(fc.double(), (x) => {
+				expect(ln(x)).toBe(publishedLn(x));
+			}),
+			{ numRuns: 20_000, seed: 1993 },
+		);
+	});
+});
+
+describe("the exponential", () => {
+	test("has the bits of the published one, wherever it is a normal number", () => {
+		for (const x of corners) expect(exp(x), `${x}`).toBe(publishedExp(x));
+		for (const u of walk(50_000)) {
+			for (const x of [-u, -37 * u, 709 * u, -708 * u, u * 1e-8, 709 + u])
+				if (exp(x) !== publishedExp(x))
+					expect(exp(x), `${x}`).toBe(publishedExp(x));
+		}
+		fc.assert(
+			fc.property(fc.double({ min: -740, max: 720 }), (x) => {
+				expect(exp(x)).toBe(publishedExp(x));
+			}),
+			{ numRuns: 20_000, seed: 1993 },
+		);
+	});
+
+	test("fades to 0 through the numbers below the normal ones", () => {
+		const fading = walk(2000)
+			.map((u) => -708 - 38 * u)
+			.sort((a, b) => b - a);
+		for (const [i, x] of fading.entries()) {
+			expect(exp(x)).toBeLessThanOrEqual(exp(fading[i - 1] ?? -708));
+			// within a unit of the last place, which here is the least number
+			const split = exp(x / 2) * exp(x / 2);
+			expect(Math.abs(exp(x) - split)).toBeLessThanOrEqual(
+				Math.max(1e-14 * split, 1.01 * Number.MIN_VALUE),
+			);
+		}
+		expect(exp(-746)).toBe(0);
+	});
+});
+
+test("powers of two are exact, down to the least number", () => {
+	for (let k = -1074; k < 1024; k++) expect(powerOfTwo(k)).toBe(2 ** k);
+});
