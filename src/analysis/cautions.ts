@@ -9,7 +9,8 @@ function figure(value: number): string {
 	return String(Math.round(value * 10) / 10);
 }
 
-const general: readonly Caution[] = [
+/** Every answer carries these. */
+export const generalCautions: readonly Caution[] = [
 	{
 		code: "planning-only",
 		text: "For planning and teaching, not for setting a device or treating a patient. The prescription, the maker's instructions and local policy come first.",
@@ -31,7 +32,7 @@ export function cautionsOf(
 	projections: readonly DressingProjection[],
 	offTooLong: (dressing: number) => number,
 ): Caution[] {
-	const cautions: Caution[] = [...general];
+	const cautions: Caution[] = [...generalCautions];
 	scenario.dressings.forEach((dressing, index) => {
 		const add = (code: string, text: string) =>
 			cautions.push({ code, text, dressing: dressing.id });

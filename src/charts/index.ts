@@ -14,6 +14,7 @@ export {
 	timeRange,
 	timeSpan,
 } from "./clock.ts";
+export { type CountBandData, countBand } from "./count-band.ts";
 export { type CycleSpan, cycleSpan } from "./cycle-span.ts";
 export { durationWords } from "./duration.ts";
 export { cellMinutes, mergedBins } from "./heat-bins.ts";

@@ -1,6 +1,7 @@
 import { Command, CommanderError } from "commander";
 import { type Problem, UnusableInput } from "../scenario/problem.ts";
 import type { CheckOptions } from "./check-command.ts";
+import { declareStores } from "./declare-stores.ts";
 import { type ExitStatus, explain } from "./failure.ts";
 import type { TypedOptions } from "./options.ts";
 import { version } from "./version.ts";
@@ -30,6 +31,16 @@ export async function run(words: readonly string[]): Promise<ExitStatus> {
 			status = await day(files, options, problems);
 		},
 	);
+	declareStores(program, caution, {
+		supply: async (files, options) => {
+			const { supply } = await import("./supply-command.ts");
+			status = await supply(files, options, problems);
+		},
+		gather: async (files, options) => {
+			const { gather } = await import("./supply-command.ts");
+			status = await gather(files, options, problems);
+		},
+	});
 	if (words.length === 0) {
 		process.stderr.write(program.helpInformation());
 		return 2;

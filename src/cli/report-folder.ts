@@ -75,7 +75,10 @@ function tryPlace(folder: string): void {
 
 /** The title of the scenario whose report a folder holds; null where it holds none. */
 function titleOf(folder: string): string | null {
-	const path = join(folder, "day.json");
+	const path = ["supply.json", "day.json"]
+		.map((name) => join(folder, name))
+		.find((one) => existsSync(one));
+	if (path === undefined) return null;
 	try {
 		if (!statSync(path).isFile()) return null;
 		const day: unknown = JSON.parse(readFileSync(path, "utf8"));

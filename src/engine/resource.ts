@@ -12,7 +12,7 @@ export interface Job {
  */
 export class Resource {
 	/** Infinity: nobody ever waits. */
-	readonly servers: number;
+	servers: number;
 	readonly #clock: { readonly now: number };
 	readonly #queue: Job[] = [];
 	readonly #serving = new Set<Job>();
@@ -56,12 +56,18 @@ export class Resource {
 	release(job: Job): void {
 		this.#account();
 		if (this.#serving.delete(job)) {
-			const next = this.#queue.shift();
-			if (next !== undefined) this.#begin(next);
+			this.#startWaiting();
 			return;
 		}
 		const at = this.#queue.indexOf(job);
 		if (at >= 0) this.#queue.splice(at, 1);
+	}
+
+	/** Another number of servers from now on: more of them start what waits; fewer finish what they have begun. */
+	staff(servers: number): void {
+		this.#account();
+		this.servers = servers;
+		this.#startWaiting();
 	}
 
 	/** Mean number of busy servers from 0 to now. */
@@ -83,6 +89,14 @@ export class Resource {
 		this.#busyTime = 0;
 		this.#queueTime = 0;
 		this.started = 0;
+	}
+
+	#startWaiting(): void {
+		while (this.#serving.size < this.servers) {
+			const next = this.#queue.shift();
+			if (next === undefined) return;
+			this.#begin(next);
+		}
 	}
 
 	#begin(job: Job): void {

@@ -47,7 +47,7 @@ const standing = new Set([
 
 /** Cautions: those that every report carries, then those that this scenario raised. */
 export function cautionsSection(
-	result: DayResult,
+	result: Pick<DayResult, "cautions">,
 	document: Document,
 ): HTMLElement {
 	const raised = result.cautions
@@ -85,6 +85,15 @@ export function sourcesSection(
 		["Trace of the drawn day", `${trace.events} events, ${trace.hash}`],
 		["Solution", scenario.solution],
 	];
+	return sourcesOf(facts, assumptions, document);
+}
+
+/** The same for any answer: facts of the run, then every number that was taken for granted. */
+export function sourcesOf(
+	facts: readonly (readonly [term: string, words: string])[],
+	assumptions: readonly Assumption[],
+	document: Document,
+): HTMLElement {
 	const list = facts.flatMap(([term, words]) => [
 		htmlElement(document, "dt", {}, term),
 		htmlElement(document, "dd", {}, words),

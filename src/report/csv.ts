@@ -3,7 +3,7 @@ import type { DayResult } from "../analysis/day-result.ts";
 import { legalText } from "../charts/index.ts";
 import { totalNames } from "./totals-table.ts";
 
-type Cell = string | number | boolean | null;
+export type Cell = string | number | boolean | null;
 
 /**
  * Text that a spreadsheet might run as a formula: first sign = + - @ or their wide forms, after blanks or not, or a tab,
@@ -25,7 +25,7 @@ export function dayTables(result: DayResult): {
 	};
 }
 
-function csv(
+export function csv(
 	fields: readonly string[],
 	rows: readonly (readonly Cell[])[],
 ): string {

@@ -20,12 +20,10 @@ import {
 } from "./dressing-parts.ts";
 import { htmlElement } from "./html-element.ts";
 import { overviewSection } from "./overview-section.ts";
-import { reportStyle } from "./report-style.ts";
+import { reportPolicy, reportStyle } from "./report-style.ts";
 import { section } from "./section.ts";
 import { sheetSection } from "./sheet-section.ts";
 import { totalsTable } from "./totals-table.ts";
-
-const policy = "default-src 'none'; style-src 'unsafe-inline'";
 
 /** `report.html` as one file: no script, no outside request; the document only lends its elements. */
 export function reportHtml(result: DayResult, document: Document): string {
@@ -75,7 +73,7 @@ const head = (result: DayResult, document: Document): HTMLElement =>
 		htmlElement(document, "meta", { charset: "utf-8" }),
 		htmlElement(document, "meta", {
 			"http-equiv": "Content-Security-Policy",
-			content: policy,
+			content: reportPolicy,
 		}),
 		htmlElement(document, "meta", {
 			name: "viewport",

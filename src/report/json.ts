@@ -6,10 +6,15 @@ import { dayJsonSchema } from "./day-schema.ts";
  * of plain values on one line, a newline at the end. The same result gives the same bytes, however its keys were ordered.
  */
 export function dayJson(result: DayResult): string {
-	return `${written(result, dayJsonSchema, "", "result")}\n`;
+	return canonicalJson(result, dayJsonSchema);
 }
 
-interface Shape {
+/** The canonical text of a result of any format, in the order of its schema. */
+export function canonicalJson(result: unknown, schema: Shape): string {
+	return `${written(result, schema, "", "result")}\n`;
+}
+
+export interface Shape {
 	readonly properties?: { readonly [key: string]: Shape };
 	readonly items?: Shape;
 	readonly additionalProperties?: Shape | boolean;

@@ -1,5 +1,8 @@
 import { chartStyle, themeRules } from "../charts/index.ts";
 
+/** A report asks nothing of anybody: no script, no outside request. */
+export const reportPolicy = "default-src 'none'; style-src 'unsafe-inline'";
+
 /** The style sheet of a report: light, dark and paper; from 320 px to the widest screen. */
 export const reportStyle: string = `${themeRules(":root")}
 ${chartStyle}

@@ -44,7 +44,8 @@ function repeatedIds(dressings: readonly unknown[]): Found[] {
 	});
 }
 
-function ofDressing(
+/** What joins the values of one dressing. */
+export function ofDressing(
 	dressing: Readonly<Record<string, unknown>>,
 	at: Keys,
 	constants: Constants,
@@ -108,7 +109,7 @@ function order(regimens: readonly unknown[], at: Keys): Found[] {
 	});
 }
 
-function ofRegimen(
+export function ofRegimen(
 	regimen: Readonly<Record<string, unknown>>,
 	at: Keys,
 	constants: Constants,
@@ -127,7 +128,7 @@ function ofRegimen(
 }
 
 /** A sound seal must let the pump hold the set depth. */
-function reachable(
+export function reachable(
 	written: unknown,
 	keys: Keys,
 	constants: Constants,
@@ -201,7 +202,7 @@ export function unknownDressing(
 }
 
 /** The constants with those overrides that can be read. */
-function readableConstants(assumptions: unknown): Constants {
+export function readableConstants(assumptions: unknown): Constants {
 	const given = asMap(assumptions);
 	const readable = constantNames.flatMap((name) => {
 		const judged =

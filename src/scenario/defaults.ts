@@ -64,6 +64,20 @@ export const defaults = {
 	"care.nurses": ofProject("unlimited"),
 	"care.dressingChange": practice("48 h"),
 	"solution.name": ofProject("the prescribed solution"),
+	"ward.horizon": ofProject("8 w"),
+	"ward.replications": ofProject(200),
+	"ward.kinds[].share": ofProject(1),
+	"ward.units": ofProject("unlimited"),
+	"ward.full": ofProject("wait"),
+	"ward.warmUp": ofProject("0 d"),
+	"stores[].pack": ofProject(1),
+	"stores[].shelf": ofProject("unlimited"),
+	"stores[].lead": assumed("2 d"),
+	"stores[].leadSpread": assumed(0),
+	"stores[].orderDays": ofProject("any"),
+	"stores[].cutOff": assumed("14:00"),
+	"stores[].review": ofProject("continuous"),
+	"stores[].service": ofProject("99 %"),
 } as const;
 
 export type DefaultPath = keyof typeof defaults;

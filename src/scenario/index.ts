@@ -1,4 +1,6 @@
 /** Scenario files: schema, defaults, reading YAML and JSON, problems as data. */
+
+export { dayOfKind } from "./day-of-kind.ts";
 export { type Default, defaults } from "./defaults.ts";
 export { expectedEvents, maxExpectedEvents } from "./events.ts";
 export { fullScenario } from "./full.ts";
@@ -10,6 +12,14 @@ export {
 	type ReadOptions,
 	readScenario,
 } from "./read.ts";
+export {
+	type CheckedWard,
+	checkWard,
+	isWard,
+	type Load,
+	readWard,
+	type WardOverrides,
+} from "./read-ward.ts";
 export type {
 	Care,
 	Defaulted,
@@ -27,3 +37,16 @@ export type {
 } from "./scenario.ts";
 export { maxScenarioBytes, scenarioText, tooLarge } from "./text.ts";
 export type { Format } from "./tree.ts";
+export {
+	dayMin,
+	type NurseShift,
+	type Policy,
+	type StoreItem,
+	type StoreKind,
+	storeKinds,
+	type TherapyLength,
+	type WardKind,
+	type WardScenario,
+	weekdays,
+	weekMin,
+} from "./ward.ts";

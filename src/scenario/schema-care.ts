@@ -19,7 +19,8 @@ export function clockMin(text: string): number | null {
 		: Number(hours) * 60 + Number(minutes);
 }
 
-const clock = z
+/** A clock time, as minutes after midnight. */
+export const clock = z
 	.unknown()
 	.transform((raw, context): number => {
 		const minutes = typeof raw === "string" ? clockMin(raw) : null;

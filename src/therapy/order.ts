@@ -6,6 +6,8 @@
  * mended; alarm timers come before calls and before the start of a fill, so that an alarm due now withholds it.
  */
 export const order = {
+	/** The stores open before anything is taken from them. */
+	opening: 0,
 	boundary: 10,
 	repair: 20,
 	round: 30,
@@ -13,6 +15,7 @@ export const order = {
 	delivery: 32,
 	exudateBlock: 40,
 	scripted: 50,
+	stores: 55,
 	kink: 60,
 	burst: 60,
 	debris: 61,
@@ -21,5 +24,8 @@ export const order = {
 	alarmTimer: 90,
 	call: 100,
 	fillStart: 110,
+	/** A patient leaves the unit before the next one asks for it. */
+	leaving: 112,
+	arrival: 114,
 	observer: 120,
 } as const;
