@@ -10,33 +10,41 @@ import {
 	type WardObserver,
 	WardRun,
 } from "../therapy/index.ts";
-import { tryShelf } from "./shelf-trial.ts";
+import { type DemandCourse, tryShelf } from "./shelf-trial.ts";
 import type { RuleResult } from "./supply-result.ts";
 import { reorderPoint } from "./text-book.ts";
 
 /** A reorder point is sought in this much demand: days of therapy, and no more than ten years. */
-const soughtTherapyDays = 20_000;
+const soughtTherapyDays = 12_000;
 const soughtDays = 3650;
 /** Reorder points are sought up to here. */
 const mostReorder = 1_000_000;
 
-/** Times at which one item is asked for, and for how long they were watched. */
-export interface DemandCourse {
-	readonly timesMin: readonly number[];
-	readonly endMin: number;
-}
-
 /** Takes down when each item is asked for. */
 class Listener implements WardObserver {
-	readonly times: number[][];
+	readonly courses: {
+		readonly timesMin: number[];
+		readonly askers: number[];
+	}[];
 	offset = 0;
 
 	constructor(items: number) {
-		this.times = Array.from({ length: items }, () => []);
+		this.courses = Array.from({ length: items }, () => ({
+			timesMin: [],
+			askers: [],
+		}));
 	}
 
-	asked(item: number, _cause: Cause, atMin: number): void {
-		this.times[item].push(this.offset + atMin);
+	asked(
+		item: number,
+		_cause: Cause,
+		atMin: number,
+		_atOnce: boolean,
+		_substituted: boolean,
+		asker: number,
+	): void {
+		this.courses[item].timesMin.push(this.offset + atMin);
+		this.courses[item].askers.push(asker);
 	}
 
 	ordered(): void {}
@@ -78,8 +86,8 @@ export function demandCourses(ward: WardScenario): DemandCourse[] {
 		therapyMin += run.totals().therapyMin;
 		if (therapyMin >= soughtTherapyDays * dayMin) break;
 	}
-	return listener.times.map((timesMin) => ({
-		timesMin,
+	return listener.courses.map((course) => ({
+		...course,
 		endMin: runs * spanMin,
 	}));
 }
@@ -98,7 +106,10 @@ export function exposureDays(item: StoreItem): number {
 }
 
 /** Mean and standard deviation of the pieces asked for in a day. */
-export function dailyDemand({ timesMin, endMin }: DemandCourse): {
+export function dailyDemand({
+	timesMin,
+	endMin,
+}: Omit<DemandCourse, "askers">): {
 	readonly mean: number;
 	readonly sd: number;
 } {
@@ -146,8 +157,7 @@ export function findRule(
 			{ ...item, stock: upTo },
 			{ reorder, upTo },
 			ward,
-			course.timesMin,
-			course.endMin,
+			course,
 			ward.chance ? `${ward.seed}: levels` : null,
 		);
 		const service = asked === 0 ? 1 : atOnce / asked;

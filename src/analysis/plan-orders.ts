@@ -26,7 +26,8 @@ export function planOrders(
 			while (times.length < reached) times.push(day * dayMin + middayMin);
 		}
 		const placed: { pieces: number; atMin: number; arrivesMin: number }[] = [];
-		tryShelf(item, rule, ward, times, ward.horizonMin, null, {
+		const course = { timesMin: times, endMin: ward.horizonMin };
+		tryShelf(item, rule, ward, course, null, {
 			ordered: (pieces, atMin, arrivesMin) =>
 				placed.push({ pieces, atMin, arrivesMin }),
 			received() {},
@@ -49,7 +50,10 @@ export function planOrders(
 				packs: order.pieces / item.pack,
 				packSize: item.pack,
 				pieces: order.pieces,
-				cost: item.price === null ? null : order.pieces * item.price,
+				cost:
+					item.price === null
+						? null
+						: Math.round(order.pieces * item.price * 100) / 100,
 				without: { byMin: (day + 1) * dayMin, probability },
 			};
 		});

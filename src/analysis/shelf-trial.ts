@@ -9,6 +9,14 @@ const silent: ShelfTold = {
 	waited() {},
 };
 
+/** When one item is asked for, in rising order, by whom, and for how long that was watched. */
+export interface DemandCourse {
+	readonly timesMin: readonly number[];
+	/** Whose dressing, by therapy unit; left out: everybody asks once. */
+	readonly askers?: readonly number[];
+	readonly endMin: number;
+}
+
 /** What became of a course of demand. */
 export interface Trial {
 	readonly asked: number;
@@ -18,32 +26,58 @@ export interface Trial {
 }
 
 /**
- * One shelf alone against a course of demand, on the ward's own `Shelf`: who finds it empty waits. `demandMin` are
- * rising times. `seed` null: lead times are their median.
+ * One shelf alone against a course of demand, on the ward's own `Shelf`. Who finds it empty waits, and asks for nothing
+ * more until the delivery: a therapy that is off uses nothing up, and what it would have asked for comes afterwards.
+ * `seed` null: lead times are their median.
  */
 export function tryShelf(
 	item: StoreItem,
 	rule: OrderRule,
 	clock: Pick<WardScenario, "startClockMin" | "startWeekday">,
-	demandMin: ArrayLike<number>,
-	endMin: number,
+	course: DemandCourse,
 	seed: string | null,
 	told: ShelfTold = silent,
 ): Trial {
+	const { timesMin, askers, endMin } = course;
 	const sim = new Simulation();
 	const lead = seed === null ? null : new Stream(seed, item.name, 0);
 	const shelf = new Shelf(sim, item, rule, clock, lead, told);
+	/** Who waits, with how much they have put off. */
+	const putOff = new Map<number, number>();
+	const again: number[] = [];
+	let next = 0;
 	let asked = 0;
 	let atOnce = 0;
-	const use = sim.event("demand", 50, () => {
+	const ask = (asker: number) => {
+		const before = putOff.get(asker);
+		if (before !== undefined) {
+			putOff.set(asker, before + 1);
+			return;
+		}
 		asked++;
-		if (shelf.take()) atOnce++;
-		else shelf.wait("start", () => {});
-		if (asked < demandMin.length) sim.schedule(use, demandMin[asked]);
+		if (shelf.take()) {
+			atOnce++;
+			return;
+		}
+		putOff.set(asker, 0);
+		shelf.wait("start", () => {
+			const times = putOff.get(asker) ?? 0;
+			putOff.delete(asker);
+			for (let i = 0; i < times; i++) again.push(asker);
+			if (times > 0) sim.schedule(catchUp, sim.now);
+		});
+	};
+	const use = sim.event("demand", 50, () => {
+		ask(askers?.[next] ?? -next);
+		next++;
+		if (next < timesMin.length) sim.schedule(use, timesMin[next]);
+	});
+	const catchUp = sim.event("what was put off", 60, () => {
+		for (const asker of again.splice(0)) ask(asker);
 	});
 	shelf.reset(0);
 	shelf.open();
-	if (demandMin.length > 0) sim.schedule(use, demandMin[0]);
+	if (timesMin.length > 0) sim.schedule(use, timesMin[0]);
 	sim.run(endMin);
 	return { asked, atOnce, shelf };
 }

@@ -55,7 +55,7 @@ export function supplyAnswers(result: SupplyResult): Sentence[] {
 	];
 }
 
-/** The first order of each item, the most pressing first. */
+/** The first order of each item, the soonest first. */
 function orderSentences({ orders, scenario }: SupplyResult): Sentence[] {
 	const firsts = orders
 		.filter(
@@ -63,7 +63,7 @@ function orderSentences({ orders, scenario }: SupplyResult): Sentence[] {
 		)
 		.sort(
 			(a, b) =>
-				b.without.probability - a.without.probability || a.atMin - b.atMin,
+				a.atMin - b.atMin || b.without.probability - a.without.probability,
 		);
 	if (firsts.length === 0) return [["No order is due within the time shown."]];
 	const said = firsts.slice(0, mostOrders).map((order): Sentence => {
@@ -86,7 +86,7 @@ function orderSentences({ orders, scenario }: SupplyResult): Sentence[] {
 		: [
 				...said,
 				[
-					`Later or less pressing: ${others.map((order) => `${orderWords(order)} by ${dayWordsAt(order.atMin, scenario)}`).join("; ")}.`,
+					`Later: ${others.map((order) => `${orderWords(order)} by ${dayWordsAt(order.atMin, scenario)}`).join("; ")}.`,
 				],
 			];
 }

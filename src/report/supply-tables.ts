@@ -57,7 +57,7 @@ export function orderSheet(result: SupplyResult, document: Document) {
 			dayWordsAt(order.arrivesMin, scenario),
 			order.cost === null ? "" : plainNumber(order.cost, 2),
 			`${percentWords(order.without.probability)} by ${dayWordsAt(order.without.byMin, scenario)}`,
-			"☐",
+			"",
 		]),
 	});
 	const sign = element(

@@ -6,8 +6,10 @@
  * mended; alarm timers come before calls and before the start of a fill, so that an alarm due now withholds it.
  */
 export const order = {
-	/** The stores open before anything is taken from them. */
+	/** A day ends, and the stores open, before anything happens at that instant. */
 	opening: 0,
+	/** Nothing more is used on a patient who leaves at that instant. */
+	leaving: 5,
 	boundary: 10,
 	repair: 20,
 	round: 30,
@@ -24,8 +26,6 @@ export const order = {
 	alarmTimer: 90,
 	call: 100,
 	fillStart: 110,
-	/** A patient leaves the unit before the next one asks for it. */
-	leaving: 112,
 	arrival: 114,
 	observer: 120,
 } as const;

@@ -7,13 +7,14 @@ import type { Cause, Stores } from "./stores.ts";
 
 /** Is told what happens in the stores; `item` is the place in the ward's list. Times are those of the simulation. */
 export interface StoresTold {
-	/** `atOnce`: there was one; `substituted`: another size was used. */
+	/** `atOnce`: there was one; `substituted`: another size was used; `asker`: whose dressing, by therapy unit. */
 	asked(
 		item: number,
 		cause: Cause,
 		atMin: number,
 		atOnce: boolean,
 		substituted: boolean,
+		asker: number,
 	): void;
 	ordered(
 		item: number,
@@ -74,7 +75,7 @@ export class Storeroom {
 	}
 
 	/** The stores of one dressing. */
-	of(items: ItemsOfKind): Stores {
+	of(items: ItemsOfKind, asker: number): Stores {
 		const waiting = new Map<StoreKind, { shelf: Shelf; entry: Waiting }>();
 		const sizeOf = (item: number) => this.#ward.stores[item].sizeMl ?? 0;
 		return {
@@ -84,15 +85,15 @@ export class Storeroom {
 				const shelf = this.shelves[item];
 				const now = this.#sim.now;
 				if (shelf.take()) {
-					this.#told.asked(item, cause, now, true, false);
+					this.#told.asked(item, cause, now, true, false, asker);
 					return sizeOf(item);
 				}
 				const other = this.#ward.stores[item].substitute;
 				if (other !== null && this.shelves[other].take()) {
-					this.#told.asked(item, cause, now, false, true);
+					this.#told.asked(item, cause, now, false, true, asker);
 					return sizeOf(other);
 				}
-				this.#told.asked(item, cause, now, false, false);
+				this.#told.asked(item, cause, now, false, false, asker);
 				const entry = shelf.wait(cause, () => {
 					waiting.delete(kind);
 					late(sizeOf(item));

@@ -148,9 +148,8 @@ export class WardRun {
 		this.units = new Resource(ward.units ?? Number.POSITIVE_INFINITY, sim);
 		this.nurses = new Resource(Number.POSITIVE_INFINITY, sim);
 		this.storeroom = new Storeroom(sim, ward, rules, this.#clock, {
-			asked: (item, cause, at, atOnce, substituted) => {
-				if (at >= warm)
-					observer.asked(item, cause, at - warm, atOnce, substituted);
+			asked: (item, cause, at, ...rest) => {
+				if (at >= warm) observer.asked(item, cause, at - warm, ...rest);
 			},
 			ordered: (item, pieces, at, arrives) =>
 				observer.ordered(item, pieces, at - warm, arrives - warm),
@@ -164,10 +163,10 @@ export class WardRun {
 			this.#arrives(this.#patients.arriving(this.#number++));
 			this.#nextArrival();
 		});
-		this.#eShift = sim.event("shift changes", order.observer, () =>
+		this.#eShift = sim.event("shift changes", order.opening, () =>
 			this.#shiftChanges(),
 		);
-		this.#eDay = sim.event("day ends", order.observer, () => this.#dayEnds());
+		this.#eDay = sim.event("day ends", order.opening, () => this.#dayEnds());
 		this.#beds = ward.beds.map((bed, i) =>
 			sim.event(`${bed.id}: therapy is due`, order.arrival, () =>
 				this.#arrives({
@@ -189,6 +188,11 @@ export class WardRun {
 	/** Patients who wait for a unit. */
 	get waiting(): number {
 		return this.units.waiting;
+	}
+
+	/** Patients so far, warm-up included. */
+	get flow(): Pick<WardTotals, "arrived" | "left" | "turnedAway"> {
+		return this.#done;
 	}
 
 	/** What has come about so far, warm-up included. */
@@ -336,7 +340,7 @@ export class WardRun {
 	#newSlot(kind: number): Slot {
 		const sim = this.#sim;
 		const scenario = this.#scenarios[kind];
-		const stores = this.storeroom.of(this.#items[kind]);
+		const stores = this.storeroom.of(this.#items[kind], this.#slots.length);
 		const process = new DressingProcess(
 			sim,
 			scenario,
