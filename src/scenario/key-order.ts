@@ -1,13 +1,15 @@
 /** Keys of a scenario file in the order in which a reader wants them, level by level. */
 const inOrder = [
 	"$schema slackwater title seed start horizon replications chance",
-	"dressings care happenings compare solution packs prices assumptions",
+	"ward stores dressings care happenings compare solution packs prices assumptions",
+	"kinds units full arrivals length census beds warmUp",
 	"id patient wound foam from regimen unit age",
 	"tissue area thickness exudate slough difficulty outflow total bursts",
 	"begin depth fill dwell suction drawdown",
 	"response day night spread rounds turning nurses dressingChange",
 	"at dressing what size share volume for",
 	"name hang currency asOf canister source kit line port",
+	"item stock pack price weight shelf lead leadSpread orderDays cutOff review reorder upTo service substitute",
 ].flatMap((line) => line.split(" "));
 
 /** Place of a key among the others; keys that are not known come last. */

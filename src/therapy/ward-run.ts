@@ -107,8 +107,12 @@ export class WardRun {
 	readonly #patients: Patients;
 	readonly #scenarios: readonly Scenario[];
 	readonly #items: readonly ItemsOfKind[];
-	readonly #free: Slot[][];
-	readonly #slots: Slot[] = [];
+	/**
+	 * By kind. A replication takes them in the order of this list, whatever ran before it, and sums run over it in that
+	 * order: so its last bits do not depend on who else was simulated on this machine.
+	 */
+	readonly #slots: readonly Slot[][];
+	readonly #free: readonly Slot[][];
 	readonly #clock: WeekClock;
 	readonly #eArrival: EventId;
 	readonly #eShift: EventId;
@@ -144,6 +148,7 @@ export class WardRun {
 		this.#items = dressings.map((dressing, kind) =>
 			itemsOf(ward, kind, dressing),
 		);
+		this.#slots = dressings.map(() => []);
 		this.#free = dressings.map(() => []);
 		this.units = new Resource(ward.units ?? Number.POSITIVE_INFINITY, sim);
 		this.nurses = new Resource(Number.POSITIVE_INFINITY, sim);
@@ -198,8 +203,8 @@ export class WardRun {
 	/** What has come about so far, warm-up included. */
 	totals(): WardTotals {
 		const sum = { ...this.#done };
-		for (const slot of this.#slots)
-			if (slot.patient !== null && slot.isRunning) this.#addTo(sum, slot);
+		for (const slots of this.#slots)
+			for (const slot of slots) if (slot.isRunning) this.#addTo(sum, slot);
 		return sum;
 	}
 
@@ -210,7 +215,8 @@ export class WardRun {
 		this.#begin(replication);
 		sim.trace = trace;
 		sim.run(ward.warmUpMin + ward.horizonMin);
-		for (const slot of this.#slots) if (slot.isRunning) slot.process.finish();
+		for (const slots of this.#slots)
+			for (const slot of slots) if (slot.isRunning) slot.process.finish();
 		this.#shiftChanges();
 		this.#dayEnds();
 		for (const shelf of this.storeroom.shelves) shelf.close();
@@ -227,12 +233,14 @@ export class WardRun {
 		this.nurses.reset();
 		this.storeroom.reset(replication);
 		this.#patients.reset(replication);
-		for (const free of this.#free) free.length = 0;
-		for (const slot of this.#slots) {
-			slot.patient = null;
-			slot.isRunning = false;
-			this.#free[slot.kind].push(slot);
-		}
+		this.#slots.forEach((slots, kind) => {
+			this.#free[kind].length = 0;
+			for (const slot of slots.toReversed()) {
+				slot.patient = null;
+				slot.isRunning = false;
+				this.#free[kind].push(slot);
+			}
+		});
 		this.#number = 0;
 		this.#beginShifts();
 		this.#day = -ward.warmUpMin / dayMin;
@@ -362,7 +370,7 @@ export class WardRun {
 			beganMin: 0,
 			isRunning: false,
 		};
-		this.#slots.push(slot);
+		this.#slots[kind].push(slot);
 		return slot;
 	}
 

@@ -8,6 +8,7 @@ const wards = 2000;
 
 const base = wardWith((raw) => {
 	raw.chance = "on";
+	raw.care = { rounds: ["07:00", "19:00"], turning: "none" };
 	raw.ward.beds = [];
 	raw.ward.arrivals = { rate: "1 /d" };
 	raw.ward.length = { mean: "1 d" };
