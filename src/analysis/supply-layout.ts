@@ -122,8 +122,14 @@ export function supplyLayout(ward: WardScenario): SupplyLayout {
 			offHours: measure(0.1),
 		}),
 	);
-	// Nobody reads costs closer than a hundredth of the least price.
-	const priceWidth = 1;
+	// Costs move by prices: bins no finer than the least of them keep quantiles as good and the bins few.
+	const prices = ward.stores.flatMap(({ price }) =>
+		price === null || price === 0 ? [] : [price],
+	);
+	const priceWidth = Math.max(
+		1,
+		...(prices.length > 0 ? [Math.min(...prices)] : []),
+	);
 	return {
 		days,
 		weeks,

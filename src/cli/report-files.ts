@@ -1,6 +1,12 @@
 import { JSDOM } from "jsdom";
 import type { DayResult } from "../analysis/index.ts";
-import { dayJson, daySvg, dayTables, reportHtml } from "../report/index.ts";
+import {
+	dayCalendar,
+	dayJson,
+	daySvg,
+	dayTables,
+	reportHtml,
+} from "../report/index.ts";
 
 /** Every file of a report, by name. */
 export type ReportFiles = Readonly<Record<string, string>>;
@@ -13,6 +19,7 @@ export function reportFiles(result: DayResult): ReportFiles {
 		"report.html": reportHtml(result, document),
 		"day.svg": daySvg(result, document),
 		"day.json": dayJson(result),
+		"day.ics": dayCalendar(result),
 		...dayTables(result),
 	};
 }

@@ -2,6 +2,7 @@ import ICAL from "ical.js";
 import type { DayResult } from "../analysis/day-result.ts";
 import type { PlannedOrder, SupplyResult } from "../analysis/supply-result.ts";
 import { dateAt, dateTimeAt } from "./dates.ts";
+import { folded } from "./fold.ts";
 
 interface Entry {
 	readonly uid: string;
@@ -130,5 +131,5 @@ function calendar(
 		event.updatePropertyWithValue("transp", "TRANSPARENT");
 		root.addSubcomponent(event);
 	}
-	return `${root.toString()}\r\n`;
+	return `${folded(root.toString())}\r\n`;
 }

@@ -191,7 +191,7 @@ export const supplyJsonSchema: Schema = {
 		assumptions: list(
 			object({
 				name: text,
-				value: { type: ["number", "string"] },
+				value: { anyOf: [number, text] },
 				unit: text,
 				provenance: text,
 				source: text,
