@@ -134,7 +134,12 @@ export function findRules(ward: WardScenario): (RuleResult | null)[] {
 	);
 }
 
-/** The least reorder point that serves the wanted share, by bisection, on one course of demand for all candidates. */
+/**
+ * The least reorder point with which the shelf holds a piece for the wanted share of the time, by bisection, on one
+ * course of demand for all candidates. With Poisson demand that share is also the share of pieces that are there when
+ * asked for (Wolff 1982, Poisson arrivals see time averages; from memory); unlike the latter it is not flattered by
+ * patients whose therapy is off and who ask for nothing more.
+ */
 export function findRule(
 	item: StoreItem,
 	ward: WardScenario,
@@ -153,16 +158,15 @@ export function findRule(
 		const before = known.get(reorder);
 		if (before !== undefined) return before;
 		const upTo = reorder + quantity;
-		const { asked, atOnce } = tryShelf(
+		const { ready } = tryShelf(
 			{ ...item, stock: upTo },
 			{ reorder, upTo },
 			ward,
 			course,
 			ward.chance ? `${ward.seed}: levels` : null,
 		);
-		const service = asked === 0 ? 1 : atOnce / asked;
-		known.set(reorder, service);
-		return service;
+		known.set(reorder, ready);
+		return ready;
 	};
 	const textBook = Math.max(
 		0,

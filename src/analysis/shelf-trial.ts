@@ -22,6 +22,8 @@ export interface Trial {
 	readonly asked: number;
 	/** Pieces that were there when they were asked for. */
 	readonly atOnce: number;
+	/** Share of the time with a piece on the shelf. */
+	readonly ready: number;
 	readonly shelf: Shelf;
 }
 
@@ -79,5 +81,6 @@ export function tryShelf(
 	shelf.open();
 	if (timesMin.length > 0) sim.schedule(use, timesMin[0]);
 	sim.run(endMin);
-	return { asked, atOnce, shelf };
+	shelf.close();
+	return { asked, atOnce, ready: 1 - shelf.emptyMin / endMin, shelf };
 }

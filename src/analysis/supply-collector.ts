@@ -137,6 +137,7 @@ export class SupplyCollector {
 			tally[places.expired].add(shelf.expired);
 			tally[places.endStock].add(shelf.onHand);
 			note(places.offHours, counts.offMin[item] / 60);
+			note(places.ready, 1 - shelf.emptyMin / this.#ward.horizonMin);
 		});
 	}
 

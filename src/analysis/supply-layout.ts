@@ -38,8 +38,9 @@ export interface ItemPlaces {
 	readonly used: number;
 	readonly expired: number;
 	readonly endStock: number;
-	/** A measure, h. */
+	/** Measures: h, and a share of the time. */
 	readonly offHours: number;
+	readonly ready: number;
 }
 
 /**
@@ -120,6 +121,7 @@ export function supplyLayout(ward: WardScenario): SupplyLayout {
 			expired: place(),
 			endStock: place(),
 			offHours: measure(0.1),
+			ready: measure(0.001),
 		}),
 	);
 	// Costs move by prices: bins no finer than the least of them keep quantiles as good and the bins few.

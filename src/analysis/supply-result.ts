@@ -107,7 +107,9 @@ export interface StoreResult {
 		readonly low: number;
 		readonly high: number;
 	};
-	/** Share of pieces that were there when they were asked for; null where none was. */
+	/** Share of the time with a piece on the shelf: what `service` asks for. */
+	readonly ready: Spread;
+	/** Share of pieces that were there when they were asked for; null where none was asked for. */
 	readonly fillRate: number | null;
 	readonly short: CountSpread;
 	/** Pieces of another size used instead. */
@@ -126,19 +128,19 @@ export interface RuleResult {
 	readonly upTo: number;
 	/** Given by the scenario, or found for the service level. */
 	readonly origin: "given" | "found";
-	/** Asked for: share of pieces that should be there when needed. */
+	/** Asked for: share of the time in which a piece should be on the shelf. */
 	readonly service: number;
 	/** Demand per day and its standard deviation, in the runs that the level was sought in. */
 	readonly demandPerDay: number;
 	readonly demandSdPerDay: number;
 	/** Longest usual time without a delivery: lead time, review and order days, days. */
 	readonly exposureDays: number;
-	/** The text-book reorder point μ·T + z·σ·√T for the same level, and what share it serves in the simulation. */
+	/** The text-book reorder point μ·T + z·σ·√T for the same level, and the share of the time that it comes to in the simulation. */
 	readonly textBook: {
 		readonly reorder: number;
 		readonly service: number | null;
 	};
-	/** Share served by reorder points about the one in force, with the same quantity above them. */
+	/** The same share with reorder points about the one in force, and the same quantity above them. */
 	readonly ladder: readonly {
 		readonly reorder: number;
 		readonly service: number;

@@ -171,6 +171,7 @@ function storeOf(
 			probability,
 			...wilson(Math.round(probability * replications), replications),
 		},
+		ready: gathered.spread(places.ready),
 		fillRate: asked === 0 ? null : 1 - gathered.mean(places.short) / asked,
 		short: gathered.count(places.short),
 		substituted: gathered.count(places.substituted),

@@ -56,6 +56,7 @@ const rule = object({
 
 const store = object({
 	rule,
+	ready: spread,
 	fillRate: orNull(share),
 	stockOut: object({ probability: share, low: share, high: share }),
 	short: count,

@@ -123,9 +123,10 @@ export function rulesSection(result: SupplyResult, document: Document) {
 				`${pieces(rule.reorder)} (${rule.origin})`,
 				pieces(rule.upTo),
 				percentWords(rule.service),
+				percentWords(store.ready.mean),
 				store.fillRate === null ? "" : percentWords(store.fillRate),
 				`${percentWords(store.stockOut.probability)} (${percentWords(store.stockOut.low)} to ${percentWords(store.stockOut.high)})`,
-				`${pieces(text.reorder)}${text.service === null ? "" : ` (serves ${percentWords(text.service)})`}`,
+				`${pieces(text.reorder)}${text.service === null ? "" : ` (${percentWords(text.service)})`}`,
 				rule.ladder
 					.map(
 						({ reorder, service }) =>
@@ -138,12 +139,13 @@ export function rulesSection(result: SupplyResult, document: Document) {
 	const table = htmlTable(document, {
 		id: "rules",
 		caption:
-			"When to order and up to what; the share of pieces that were there when needed; the text-book reorder point (mean use until the delivery, and a safety stock for normal demand); and what other reorder points would serve.",
+			"When to order and up to what. Asked for is the share of the time with a piece on the shelf; beside it what it came to, and the share of pieces that were there when needed. Then the text-book reorder point (mean use until the delivery, and a safety stock for normal demand) and others about the one in force, with the share of the time that each comes to.",
 		columns: [
 			{ heading: "Item" },
 			number("Reorder at"),
 			number("Order up to"),
 			number("Asked for"),
+			number("On the shelf"),
 			number("There when needed"),
 			number("Ran out at least once"),
 			number("Text-book reorder point"),

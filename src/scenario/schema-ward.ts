@@ -270,7 +270,7 @@ const item = record("an item of the stores", {
 		from: "50 %",
 		to: "99.99 %",
 		description:
-			"share of pieces that should be there when needed; the reorder point is found for it where none is given",
+			"share of the time in which a piece should be on the shelf; the reorder point is found for it where none is given",
 	}).prefault(defaults["stores[].service"].write),
 	substitute: size("size that is used where this one is out").optional(),
 }).meta({ description: "an item of the stores" });

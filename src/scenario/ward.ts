@@ -130,7 +130,7 @@ export interface StoreItem {
 	/** What is on the shelf and on order at which an order is due; null: to be found for `service`. */
 	readonly reorder: number | null;
 	readonly upTo: number | null;
-	/** Share of pieces that should be there when they are needed. */
+	/** Share of the time in which a piece should be on the shelf. */
 	readonly service: number;
 	/** Place in `stores` of what is used where this is out. */
 	readonly substitute: number | null;

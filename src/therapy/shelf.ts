@@ -5,6 +5,7 @@ import {
 	type Stream,
 } from "../engine/index.ts";
 import type { StoreItem } from "../scenario/index.ts";
+import { never } from "./never.ts";
 import { order } from "./order.ts";
 import { orderMoment, type WeekClock } from "./order-moment.ts";
 import type { Cause } from "./stores.ts";
@@ -44,6 +45,9 @@ export class Shelf {
 	expired = 0;
 	onHand = 0;
 	onOrder = 0;
+	/** Minutes with nothing on the shelf, up to when it was last filled or closed. */
+	emptyMin = 0;
+	#emptySince = never;
 	readonly #sim: Simulation;
 	readonly #item: StoreItem;
 	readonly #rule: OrderRule | null;
@@ -93,6 +97,8 @@ export class Shelf {
 		this.expired = 0;
 		this.onHand = 0;
 		this.onOrder = 0;
+		this.emptyMin = 0;
+		this.#emptySince = never;
 		this.#lots.length = 0;
 		this.#coming.length = 0;
 		this.#waiting.length = 0;
@@ -106,6 +112,7 @@ export class Shelf {
 		const stock = this.#item.stock ?? 0;
 		this.opening = stock;
 		if (stock > 0) this.#put(stock);
+		else this.#emptySince = this.#sim.now;
 		if (this.#item.reviewMin === null) this.#due();
 		else this.#sim.schedule(this.#eReview, this.#sim.now);
 	}
@@ -154,6 +161,9 @@ export class Shelf {
 
 	/** Tells of everybody who still waits, as at the horizon. */
 	close(): void {
+		if (this.#emptySince >= 0)
+			this.emptyMin += this.#sim.now - this.#emptySince;
+		this.#emptySince = never;
 		for (const { since } of this.#waiting)
 			this.#told.waited(this.#sim.now - since);
 	}
@@ -161,6 +171,7 @@ export class Shelf {
 	#give(): void {
 		this.onHand--;
 		this.used++;
+		if (this.onHand === 0) this.#emptySince = this.#sim.now;
 		const [oldest] = this.#lots;
 		oldest.pieces--;
 		if (oldest.pieces > 0) return;
@@ -170,6 +181,9 @@ export class Shelf {
 
 	#put(pieces: number): void {
 		this.onHand += pieces;
+		if (this.#emptySince >= 0)
+			this.emptyMin += this.#sim.now - this.#emptySince;
+		this.#emptySince = never;
 		const { shelfMin } = this.#item;
 		const expires = this.#sim.now + (shelfMin ?? Number.POSITIVE_INFINITY);
 		this.#lots.push({ pieces, expires });
@@ -187,6 +201,7 @@ export class Shelf {
 		const lot = this.#lots.shift();
 		if (lot === undefined) return;
 		this.onHand -= lot.pieces;
+		if (this.onHand === 0) this.#emptySince = this.#sim.now;
 		this.expired += lot.pieces;
 		this.#planExpiry();
 		this.#told.expired(lot.pieces, this.#sim.now);

@@ -80,7 +80,7 @@ describe("base stock with Poisson demand", () => {
 		"a shelf that reorders at %i one by one, with 10 asked for in a lead time, serves %f",
 		(r, served) => {
 			const times = poissonTimes(10, 15_000, "base stock");
-			const { asked, atOnce } = tryShelf(
+			const { asked, atOnce, ready } = tryShelf(
 				{ ...item, stock: r + 1, lead: { medianMin: 1440, spread: 0 } },
 				{ reorder: r, upTo: r + 1 },
 				clock,
@@ -89,6 +89,8 @@ describe("base stock with Poisson demand", () => {
 			);
 			// 150,000 pieces, in some 15,000 independent lead times: three standard errors are below 0.012.
 			expect(Math.abs(atOnce / asked - served)).toBeLessThan(0.012);
+			// Poisson demand sees the shelf as time does.
+			expect(Math.abs(ready - served)).toBeLessThan(0.012);
 		},
 	);
 });
