@@ -1,9 +1,11 @@
+import { readQuantity } from "../physics/index.ts";
 import {
 	ofDressing,
 	ofRegimen,
 	reachable,
 	readableConstants,
 } from "./cross-dressings.ts";
+import { defaults } from "./defaults.ts";
 import { type Found, found } from "./issues.ts";
 import { asList, asMap, idOf, read } from "./lenient.ts";
 import { nearest } from "./nearest.ts";
@@ -143,17 +145,15 @@ function wholeDays(root: Map, ward: Map): Found[] {
 	});
 }
 
-/** The volume as it was meant; NaN where it cannot be read. */
-const volume = (written: unknown) => {
-	const [, digits, unit] =
-		typeof written === "string"
-			? (/^\s*([\d.]+)\s*(mL|ml|L|l|cL|dL)\s*$/u.exec(written) ?? [])
-			: [];
-	const factor =
-		{ mL: 1, ml: 1, cL: 10, dL: 100, L: 1000, l: 1000 }[unit ?? ""] ??
-		Number.NaN;
-	return Number(digits) * factor;
-};
+/** The volume in mL; NaN where it cannot be read. */
+function volume(written: unknown): number {
+	const reading =
+		typeof written === "string" ? readQuantity(written, "mL") : null;
+	return reading?.ok === true ? reading.value : Number.NaN;
+}
+
+const standardSolution = (root: Map) =>
+	idOf(asMap(root.solution).name) ?? defaults["solution.name"].write;
 
 interface Used {
 	readonly kind: string;
@@ -164,7 +164,7 @@ interface Used {
 
 /** What the kinds and the policies use. */
 function usedBy(root: Map, kinds: readonly Map[]): Used[] {
-	const standard = idOf(asMap(root.solution).name) ?? "the prescribed solution";
+	const standard = standardSolution(root);
 	const policies = Object.entries(asMap(root.compare)).map(
 		([name, policy]) => ({ name, policy: asMap(policy) }),
 	);
@@ -179,7 +179,10 @@ function usedBy(root: Map, kinds: readonly Map[]): Used[] {
 			({ fill }) => fill !== undefined && fill !== "none",
 		);
 		const sizes = (key: "canister" | "source") => [
-			{ size: unit[key] ?? "1000 mL", by },
+			{
+				size: unit[key] ?? defaults[`dressings[].unit.${key}`].write,
+				by,
+			},
 			...policies
 				.filter(
 					({ policy }) =>
@@ -220,7 +223,7 @@ const nameOf = ({ kind, size, solution }: Omit<Used, "by">) =>
 	`${kind === "solution" ? solution : kind}${size === null ? "" : ` ${size} mL`}`;
 
 function ofStores(root: Map, kinds: readonly Map[]): Found[] {
-	const standard = idOf(asMap(root.solution).name) ?? "the prescribed solution";
+	const standard = standardSolution(root);
 	const items = asList(root.stores).map(asMap);
 	const keyed = items.map((item) => ({
 		kind: String(item.item),

@@ -1,3 +1,4 @@
+// Longer than most: the whole form of a ward's file, so that a reader finds every key in one place.
 import { z } from "zod";
 import { defaults } from "./defaults.ts";
 import { choice, count, name, record, text } from "./leaf.ts";

@@ -96,6 +96,8 @@ interface Queued {
  * A ward made ready to be run again and again, on the bedside's own engine: one calendar, shared nurses, and as many
  * therapy units as patients meet. A stay is a dressing's process that is started when the patient gets a unit and
  * stopped when the therapy ends; slots are used again, so that memory grows with the beds in use and not with stays.
+ * It is long because patients, shifts and days share one calendar; who comes, the stores and the therapy itself stand in
+ * files of theirs.
  */
 export class WardRun {
 	readonly storeroom: Storeroom;
