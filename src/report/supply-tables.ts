@@ -1,3 +1,4 @@
+// Longer than most: one table after the other, in the order of the report, and nothing else.
 import type { CountSpread, SupplyResult } from "../analysis/supply-result.ts";
 import {
 	durationWords,
