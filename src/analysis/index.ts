@@ -12,6 +12,12 @@ export {
 export { dayResult } from "./day.ts";
 export type * from "./day-result.ts";
 export { efficientPoints } from "./efficient.ts";
+export {
+	dailyDemand,
+	exposureDays,
+	findRules,
+	orderRules,
+} from "./find-rules.ts";
 export { Histogram } from "./histogram.ts";
 export {
 	halfWidth,
@@ -27,6 +33,7 @@ export {
 	measureFact,
 	measureNames,
 } from "./measures.ts";
+export { mergedPart } from "./merged-part.ts";
 export {
 	addTo,
 	type Moments,
@@ -47,6 +54,7 @@ export { quantileRanks } from "./quantile-interval.ts";
 export { Recorder } from "./recorder.ts";
 export { type RestsOnStudy, restsOn, restsOnStudy } from "./rests-on.ts";
 export { runBlocks } from "./run-blocks.ts";
+export { tryShelf } from "./shelf-trial.ts";
 export {
 	type Study,
 	type StudyPart,
@@ -58,6 +66,15 @@ export {
 	StudyGathering,
 	studyTasks,
 } from "./study-gathering.ts";
+export { supplyResult } from "./supply.ts";
+export {
+	runWardBlocks,
+	type SupplyPart,
+	wardBlock,
+	wardBlocks,
+} from "./supply-collector.ts";
+export { SupplyGathering } from "./supply-gathering.ts";
+export type * from "./supply-result.ts";
 export {
 	along,
 	type Constraint,
@@ -72,5 +89,7 @@ export {
 	sweepStudy,
 } from "./sweep-grid.ts";
 export type * from "./sweep-result.ts";
+export { Tally } from "./tally.ts";
+export { reorderPoint, safetyStock } from "./text-book.ts";
 export { totalNames } from "./totals.ts";
 export { type TracedDay, traceDay } from "./trace-day.ts";

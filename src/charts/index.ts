@@ -20,6 +20,7 @@ export {
 	timeSpan,
 } from "./clock.ts";
 export { comparisonStyle } from "./comparison-style.ts";
+export { type CountBandData, countBand } from "./count-band.ts";
 export { type CycleSpan, cycleSpan } from "./cycle-span.ts";
 export {
 	type DesignMapAxis,

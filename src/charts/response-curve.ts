@@ -101,7 +101,8 @@ export function responseCurve(
 	);
 	for (const top of tops)
 		root.append(...acrossAxis(document, x, ticks, top, top + panelPx).lines);
-	const across = acrossAxis(document, x, ticks, firstTop, bottom);
+	// Lower than the lowest number at the left, which stands beside the first of them.
+	const across = acrossAxis(document, x, ticks, firstTop, bottom + 6);
 	root.append(...across.labels);
 	names.forEach((name, index) => {
 		const y = headPx + 14 + (rows[index] ?? 0) * 17;
@@ -162,14 +163,14 @@ export function responseCurve(
 		svgElement(
 			document,
 			"text",
-			{ class: "heading", x: rightPx, y: bottom + 34, "text-anchor": "end" },
+			{ class: "heading", x: rightPx, y: bottom + 40, "text-anchor": "end" },
 			measureHeading(
 				data.x.label,
 				data.x.words === undefined ? data.x.unit : "",
 			),
 		),
 	);
-	setSize(root, widthPx, bottom + 42);
+	setSize(root, widthPx, bottom + 48);
 	return root;
 }
 

@@ -50,6 +50,8 @@ export function tornadoBar(
 		["half", topPx + 3],
 		["twice", topPx + 20],
 	] as const;
+	const [first = 0, last = 0] = x.range();
+	const roomLeft = x(data.base) > (first + last) / 2;
 	for (const [setting, y] of settings) {
 		const value = row[setting];
 		if (value === null || !Number.isFinite(value)) {
@@ -59,8 +61,9 @@ export function tornadoBar(
 					"text",
 					{
 						class: "small muted halo",
-						x: x(data.base) + 5,
+						x: x(data.base) + (roomLeft ? -5 : 5),
 						y: y + 10,
+						"text-anchor": roomLeft ? "end" : "start",
 					},
 					`${signs[setting]} cannot be run`,
 				),

@@ -1,6 +1,8 @@
 import {
 	checkScenario,
+	checkWard,
 	fullScenario,
+	isWard,
 	type Problem,
 	sentence,
 	UnusableInput,
@@ -9,6 +11,7 @@ import { type CheckedFile, checkJson } from "./check-json.ts";
 import type { ExitStatus } from "./failure.ts";
 import { fileName } from "./quoted.ts";
 import { readScenarioFile } from "./read-file.ts";
+import { beside } from "./ward-file.ts";
 
 export interface CheckOptions {
 	readonly full?: boolean;
@@ -74,7 +77,9 @@ function checkFile(file: string): Result {
 			notes: [],
 			text: "",
 		};
-	const { problems, notes } = checkScenario(read.text);
+	const { problems, notes } = isWard(read.text)
+		? checkWard(read.text, beside(file))
+		: checkScenario(read.text);
 	return {
 		file,
 		sound: problems.length === 0,
@@ -98,7 +103,10 @@ function say(result: Result, options: CheckOptions): void {
 	for (const problem of named(result))
 		process.stderr.write(`${sentence(problem)}\n`);
 	if (!result.sound) return;
-	if (options.full === true) process.stdout.write(fullScenario(result.text));
+	if (options.full === true)
+		process.stdout.write(
+			fullScenario(result.text, { load: beside(result.file) }),
+		);
 	else if (options.quiet !== true)
 		process.stdout.write(`${fileName(result.file)}: sound\n`);
 	if (options.quiet !== true)

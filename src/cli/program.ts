@@ -3,6 +3,7 @@ import { manual } from "../rehearsal/manual.ts";
 import { type Problem, UnusableInput } from "../scenario/problem.ts";
 import type { CheckOptions } from "./check-command.ts";
 import type { TypedCompareOptions } from "./compare-command.ts";
+import { declareStores } from "./declare-stores.ts";
 import type { DrillOptions } from "./drill-command.ts";
 import { type ExitStatus, explain } from "./failure.ts";
 import type { TypedOptions } from "./options.ts";
@@ -46,6 +47,16 @@ export async function run(words: readonly string[]): Promise<ExitStatus> {
 			status = await drill(files, options, problems);
 		},
 	);
+	declareStores(program, caution, {
+		supply: async (files, options) => {
+			const { supply } = await import("./supply-command.ts");
+			status = await supply(files, options, problems);
+		},
+		gather: async (files, options) => {
+			const { gather } = await import("./supply-command.ts");
+			status = await gather(files, options, problems);
+		},
+	});
 	if (words.length === 0) {
 		process.stderr.write(program.helpInformation());
 		return 2;

@@ -10,6 +10,7 @@ import {
 	compareJson,
 	compareSvg,
 	compareTables,
+	dayCalendar,
 	dayJson,
 	daySvg,
 	dayTables,
@@ -43,6 +44,7 @@ export function reportFiles(order: ReportOrder): ReportFiles {
 				"report.html": reportHtml(order.result, document),
 				"day.svg": daySvg(order.result, document),
 				"day.json": dayJson(order.result),
+				"day.ics": dayCalendar(order.result),
 				...dayTables(order.result),
 			};
 		case "compare":

@@ -17,6 +17,7 @@ const reportKinds = {
 	day: { result: "day.json", about: "scenario" },
 	compare: { result: "compare.json", about: "scenario" },
 	sweep: { result: "sweep.json", about: "scenario" },
+	supply: { result: "supply.json", about: "scenario" },
 	drill: { result: "debrief.json", about: "case" },
 } as const;
 export type ReportKind = keyof typeof reportKinds;

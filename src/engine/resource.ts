@@ -12,7 +12,7 @@ export interface Job {
  */
 export class Resource {
 	/** Infinity: nobody ever waits. */
-	readonly servers: number;
+	servers: number;
 	readonly #clock: { readonly now: number };
 	/** Who waits, from `#head` on: what lies before it has been served, and is cleared away now and then. */
 	readonly #queue: Job[] = [];
@@ -68,11 +68,18 @@ export class Resource {
 			const last = serving.length - 1;
 			if (server < last) serving[server] = serving[last];
 			serving.pop();
-			if (this.waiting > 0) this.#begin(this.#next());
+			this.#startWaiting();
 			return;
 		}
 		const at = this.#queue.indexOf(job, this.#head);
 		if (at >= 0) this.#queue.splice(at, 1);
+	}
+
+	/** Another number of servers from now on: more of them start what waits; fewer finish what they have begun. */
+	staff(servers: number): void {
+		this.#account();
+		this.servers = servers;
+		this.#startWaiting();
 	}
 
 	/** Mean number of busy servers from 0 to now. */
@@ -95,6 +102,12 @@ export class Resource {
 		this.#busyTime = 0;
 		this.#queueTime = 0;
 		this.started = 0;
+	}
+
+	/** Whoever waits begins while there is somebody free. */
+	#startWaiting(): void {
+		while (this.waiting > 0 && this.#serving.length < this.servers)
+			this.#begin(this.#next());
 	}
 
 	/** Takes the first out of the queue, which is not empty. */

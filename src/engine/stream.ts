@@ -24,6 +24,7 @@ export class Stream {
 	readonly #high: number;
 	readonly #low: number;
 	#replication = 0;
+	#instance = 0;
 	#draw: (() => number) | null = null;
 
 	constructor(seed: string, owner: string, purpose: number) {
@@ -35,9 +36,10 @@ export class Stream {
 		);
 	}
 
-	/** Starts the stream of another replication. */
-	reset(replication: number): void {
+	/** Starts the stream of another replication; of another instance, where an owner comes many times in it. */
+	reset(replication: number, instance = 0): void {
 		this.#replication = replication;
+		this.#instance = instance;
 		this.#draw = null;
 	}
 
@@ -45,8 +47,10 @@ export class Stream {
 	uniform(): number {
 		if (this.#draw === null) {
 			const r = Math.imul(this.#replication + 1, 0x85ebca77);
-			const high = mix(this.#high + mix(r)) & 0x1fffff;
-			const low = mix(this.#low ^ mix(r + 0x27d4eb2f)) >>> 0;
+			// mix(0) is 0: instance 0 is the stream of an owner that comes once.
+			const i = Math.imul(this.#instance, 0xc2b2ae3d);
+			const high = mix(this.#high + mix(r) + mix(i)) & 0x1fffff;
+			const low = mix(this.#low ^ mix(r + 0x27d4eb2f) ^ mix(i * 3)) >>> 0;
 			this.#draw = tychei(high * 4294967296 + low).double;
 		}
 		return this.#draw();

@@ -332,6 +332,7 @@ export class Bedside {
 					process.alarms.stands("canister-at-capacity")
 						? "at-capacity"
 						: "round",
+					process.canister.size,
 				);
 				return this.#end(["canister-full"], "mended");
 			case "change-source":

@@ -1,7 +1,6 @@
-import exp from "@stdlib/math-base-special-exp";
-import ln from "@stdlib/math-base-special-ln";
 import normalQuantile from "@stdlib/stats-base-dists-normal-quantile";
 import { Recorder } from "../analysis/index.ts";
+import { exp, ln } from "../elementary/index.ts";
 import type { CauseName } from "../scenario/index.ts";
 import { Bedside, type Placed } from "./bedside.ts";
 import { type Case, shiftOf } from "./shift.ts";

@@ -13,7 +13,7 @@ export function canonicalJson(result: object, schema: Shape): string {
 	return `${written(result, schema, "", "result")}\n`;
 }
 
-interface Shape {
+export interface Shape {
 	readonly properties?: { readonly [key: string]: Shape };
 	readonly items?: Shape;
 	readonly additionalProperties?: Shape | boolean;

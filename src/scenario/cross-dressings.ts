@@ -45,7 +45,8 @@ function repeatedIds(dressings: readonly unknown[]): Found[] {
 	});
 }
 
-function ofDressing(
+/** What joins the values of one dressing. */
+export function ofDressing(
 	dressing: Readonly<Record<string, unknown>>,
 	at: Keys,
 	constants: Constants,
@@ -109,7 +110,7 @@ function order(regimens: readonly unknown[], at: Keys): Found[] {
 	});
 }
 
-function ofRegimen(
+export function ofRegimen(
 	regimen: Readonly<Record<string, unknown>>,
 	at: Keys,
 	constants: Constants,
@@ -128,7 +129,7 @@ function ofRegimen(
 }
 
 /** A sound seal must let the pump hold the set depth. */
-function reachable(
+export function reachable(
 	written: unknown,
 	keys: Keys,
 	constants: Constants,
@@ -176,7 +177,7 @@ function ofCompare(
 }
 
 /** The constants with those overrides that can be read. */
-function readableConstants(assumptions: unknown): Constants {
+export function readableConstants(assumptions: unknown): Constants {
 	const given = asMap(assumptions);
 	const readable = constantNames.flatMap((name) => {
 		const judged =

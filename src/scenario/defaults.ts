@@ -67,6 +67,20 @@ export const defaults = {
 	"care.avoid.meals": practice(["08:00-08:30", "12:00-13:00", "17:30-18:30"]),
 	"care.avoid.smallHours": practice(["01:00-05:00"]),
 	"solution.name": ofProject("the prescribed solution"),
+	"ward.horizon": ofProject("8 w"),
+	"ward.replications": ofProject(200),
+	"ward.kinds[].share": ofProject(1),
+	"ward.units": ofProject("unlimited"),
+	"ward.full": ofProject("wait"),
+	"ward.warmUp": ofProject("0 d"),
+	"stores[].pack": ofProject(1),
+	"stores[].shelf": ofProject("unlimited"),
+	"stores[].lead": assumed("2 d"),
+	"stores[].leadSpread": assumed(0),
+	"stores[].orderDays": ofProject("any"),
+	"stores[].cutOff": assumed("14:00"),
+	"stores[].review": ofProject("continuous"),
+	"stores[].service": ofProject("99 %"),
 } as const;
 
 export type DefaultPath = keyof typeof defaults;

@@ -9,17 +9,39 @@ export interface Filled {
 
 /** Which defaults a file takes, in the order of `defaults`. Reads the raw file, sound or not. */
 export function filledDefaults(data: unknown): Filled[] {
-	return (Object.keys(defaults) as DefaultPath[]).flatMap(
-		(
-			path, // keys forgets the names it lists
-		) =>
-			spread(data, path.split(".")).flatMap((keys) =>
-				valueAt(data, keys) === undefined
-					? [{ keys, default: defaults[path] }]
-					: [],
-			),
-	);
+	const pathOf = valueAt(data, ["ward"]) === undefined ? ofDay : ofWard;
+	return (Object.keys(defaults) as DefaultPath[]).flatMap((path) => {
+		// keys forgets the names it lists
+		const there = pathOf(path);
+		if (there === null) return [];
+		return spread(data, there.split(".")).flatMap((keys) =>
+			valueAt(data, keys) === undefined && !isReference(data, keys)
+				? [{ keys, default: defaults[path] }]
+				: [],
+		);
+	});
 }
+
+/** Where a default stands in the file of a day; null where it has no place there. */
+const ofDay = (path: DefaultPath): string | null =>
+	/^(?:ward\.|stores\[\])/u.test(path) ? null : path;
+
+/** The same in the file of a ward: its kinds are dressings, and it has a horizon and replications of its own. */
+function ofWard(path: DefaultPath): string | null {
+	if (path === "horizon" || path === "replications") return null;
+	if (path === "ward.horizon" || path === "ward.replications")
+		return path.slice("ward.".length);
+	if (path === "dressings[].patient") return null;
+	return path.replace(/^dressings\[\]/u, "ward.kinds[]");
+}
+
+/** A dressing that is taken from another file has its defaults there. */
+const isReference = (data: unknown, [ward, kinds, at, key]: Keys) =>
+	ward === "ward" &&
+	kinds === "kinds" &&
+	at !== undefined &&
+	key !== "share" &&
+	valueAt(data, [ward, kinds, at, "file"]) !== undefined;
 
 /** `dressings[].regimen.begin` once for every dressing, and for every item where the regimen is a list. */
 function spread(

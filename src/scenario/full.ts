@@ -17,7 +17,8 @@ import { rankOf } from "./key-order.ts";
 import { asMap } from "./lenient.ts";
 import type { Keys } from "./path.ts";
 import { UnusableInput } from "./problem.ts";
-import { checkData, type ReadOptions } from "./read.ts";
+import { checkData, isWardData, type ReadOptions } from "./read.ts";
+import { checkWard, isWard, type Load } from "./read-ward.ts";
 
 const heading = [
 	" yaml-language-server: $schema=schema.json",
@@ -29,18 +30,35 @@ const heading = [
  * A scenario as YAML with every default and every constant filled in, each with its provenance. Reads back to the same
  * scenario. Throws UnusableInput with every problem. Comments and anchors of the original are not kept.
  */
-export function fullScenario(text: string, options: ReadOptions = {}): string {
-	const { checked, data } = checkData(text, options);
-	if (checked.scenario === null) throw new UnusableInput(checked.problems);
+export function fullScenario(
+	text: string,
+	options: ReadOptions & { readonly load?: Load } = {},
+): string {
+	const data = isWard(text)
+		? soundWard(text, options.load)
+		: soundDay(text, options);
 	const document = new Document(data, { aliasDuplicateObjects: false });
 	for (const { keys, default: fallback } of filledDefaults(data))
 		put(document, keys, fallback.write, remark(fallback));
-	for (const [key, empty] of absent)
+	for (const [key, empty] of isWardData(data) ? [] : absent)
 		if (!document.has(key)) put(document, [key], empty, " nothing by default");
 	fillAssumptions(document, data);
 	arrange(document.contents, "");
 	document.commentBefore = heading;
 	return document.toString({ lineWidth: 0, flowCollectionPadding: true });
+}
+
+function soundDay(text: string, options: ReadOptions): unknown {
+	const { checked, data } = checkData(text, options);
+	if (checked.scenario === null) throw new UnusableInput(checked.problems);
+	return data;
+}
+
+/** A ward is printed with the dressings of other files written out, so that it stands alone. */
+function soundWard(text: string, load: Load | undefined): unknown {
+	const { ward, problems, data } = checkWard(text, load);
+	if (ward === null) throw new UnusableInput(problems);
+	return data;
 }
 
 const absent = [

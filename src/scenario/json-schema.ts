@@ -1,18 +1,33 @@
 import { z } from "zod";
 import { scenarioSchema } from "./schema.ts";
+import { wardSchema } from "./schema-ward.ts";
 
 /** JSON Schema (draft 2020-12) of a scenario file as it is written, so that an editor completes and checks as one types. */
 export function scenarioJsonSchema(): Record<string, unknown> {
-	const { $schema, ...schema } = z.toJSONSchema(scenarioSchema, {
-		io: "input",
-		target: "draft-2020-12",
-		reused: "inline",
-		// zod leaves examples out where a value is transformed; an editor offers them for the value as written.
-		override: ({ zodSchema, jsonSchema }) => {
-			const examples = z.globalRegistry.get(zodSchema)?.examples;
-			if (Array.isArray(examples)) jsonSchema.examples = examples;
-		},
-	});
+	const { $schema, ...day } = schemaOf(scenarioSchema);
+	const { $schema: _, ...ward } = schemaOf(wardSchema);
+	// One file is a day with dressings or a ward with stores: each branch holds the keys of its own.
+	const { care, compare, horizon, prices, replications, ...shared } =
+		day.properties ?? {};
+	const differing = { care, compare, horizon, prices, replications };
+	const own = [differing, ward.properties ?? {}];
+	const eitherWay = Object.fromEntries(
+		Object.entries(differing).map(([key, value]) => [
+			key,
+			typeof value === "object" ? { description: value.description } : {},
+		]),
+	);
+	const schema = {
+		type: "object",
+		properties: { ...ward.properties, ...shared, ...eitherWay },
+		anyOf: [day, ward].map((branch, i) => ({
+			properties: Object.fromEntries(
+				Object.entries(own[i] ?? {}).filter(([key]) => !(key in shared)),
+			),
+			required: branch.required,
+		})),
+		additionalProperties: false,
+	};
 	return {
 		$schema,
 		$id: "slackwater-scenario-1",
@@ -22,6 +37,18 @@ export function scenarioJsonSchema(): Record<string, unknown> {
 		...schema,
 	};
 }
+
+const schemaOf = (schema: z.ZodType) =>
+	z.toJSONSchema(schema, {
+		io: "input",
+		target: "draft-2020-12",
+		reused: "inline",
+		// zod leaves examples out where a value is transformed; an editor offers them for the value as written.
+		override: ({ zodSchema, jsonSchema }) => {
+			const examples = z.globalRegistry.get(zodSchema)?.examples;
+			if (Array.isArray(examples)) jsonSchema.examples = examples;
+		},
+	});
 
 const lineWidth = 80;
 const tabWidth = 2;

@@ -1,6 +1,7 @@
 import { crossProblems } from "./cross.ts";
 import { expectedEvents, maxExpectedEvents } from "./events.ts";
 import { type Found, found, problemsOf } from "./issues.ts";
+import { asMap } from "./lenient.ts";
 import { notesOf } from "./notes.ts";
 import { type Problem, UnusableInput } from "./problem.ts";
 import { resolve } from "./resolve.ts";
@@ -56,6 +57,14 @@ export function checkData(
 	);
 	if (tree.data === undefined)
 		return { checked: refused(tree.problems), data: undefined };
+	if (isWardData(tree.data)) {
+		const ward = found(
+			["ward"],
+			"a scenario of dressings",
+			"a ward, which the command supply simulates",
+		);
+		return { checked: refused([placed(ward, tree)]), data: tree.data };
+	}
 	const parsed = scenarioSchema.safeParse(tree.data);
 	const all = [
 		...tree.problems,
@@ -81,12 +90,17 @@ export function checkData(
 	};
 }
 
-function placed({ keys, ...problem }: Found, tree: Tree): Problem {
+/** Whether the data are those of a ward over weeks, and not of a day. */
+export const isWardData = (data: unknown): boolean =>
+	asMap(data).ward !== undefined && asMap(data).dressings === undefined;
+
+/** A problem with its place in the text. */
+export function placed({ keys, ...problem }: Found, tree: Tree): Problem {
 	return { ...problem, ...tree.placeOf(keys) };
 }
 
 /** In the order of the file, each once, not more than anyone reads. */
-function refused(problems: readonly Problem[]): Checked {
+export function refused(problems: readonly Problem[]): Checked {
 	const order = ({ line = 0, column = 0 }: Problem) => line * 1e7 + column;
 	const once = new Map(
 		problems.map((problem) => [JSON.stringify(problem), problem]),

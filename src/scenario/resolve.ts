@@ -114,7 +114,10 @@ export function regimensOf({
 export const foamVolumeMl = ({ foam }: Pick<DressingFile, "foam">) =>
 	foam.reduce((sum, { area, thickness }) => sum + area * thickness, 0);
 
-function resolveDressing(file: DressingFile, constants: Constants): Dressing {
+export function resolveDressing(
+	file: DressingFile,
+	constants: Constants,
+): Dressing {
 	const { wound, unit } = file;
 	const volumeMl = foamVolumeMl(file);
 	return {
@@ -149,7 +152,7 @@ function resolveDressing(file: DressingFile, constants: Constants): Dressing {
 	};
 }
 
-function resolveCare(file: ScenarioFile["care"]): Care {
+export function resolveCare(file: ScenarioFile["care"]): Care {
 	const { response, dressingChange: change } = file;
 	return {
 		response: {
@@ -206,6 +209,11 @@ function pricesOf({
 	...items
 }: NonNullable<ScenarioFile["prices"]>): NonNullable<Scenario["prices"]> {
 	return { currency, asOf, items: given(items) };
+}
+
+/** Today as a weekday: 0 is Monday. */
+export function weekdayOf(start: string): number {
+	return (new Date(`${start.slice(0, 10)}T00:00:00Z`).getUTCDay() + 6) % 7;
 }
 
 type Given<T> = { [K in keyof T]?: Exclude<T[K], undefined> };

@@ -235,6 +235,18 @@ export class Alarms {
 		}
 	}
 
+	/** The therapy ends: no timer runs, nobody comes, and whoever is at work is free. */
+	stop(): void {
+		for (const standing of this.#all) {
+			this.#sim.cancel(standing.call);
+			this.#sim.cancel(standing.repair);
+			this.#nurses.release(standing.job);
+			standing.since = never;
+		}
+		for (const timer of Object.values(this.#timers)) this.#sim.cancel(timer);
+		this.#sim.cancel(this.#portStop);
+	}
+
 	#find(condition: Condition): Standing {
 		return this.#all[conditions.indexOf(condition)];
 	}
@@ -284,5 +296,7 @@ export class Alarms {
 	#repaired(standing: Standing): void {
 		this.nurseMin += standing.hands;
 		this.#watched.mendByCall(standing.condition, standing.freesKink);
+		// Where there was nothing to mend it with, the alarm stands and the nurse goes.
+		if (standing.since >= 0) this.#nurses.release(standing.job);
 	}
 }

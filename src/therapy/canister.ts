@@ -7,7 +7,8 @@ import type { Whole } from "./part.ts";
 export class Canister {
 	/** Since the last reset. */
 	changes = 0;
-	readonly size: number;
+	/** Of the one that hangs, mL. */
+	size: number;
 	readonly #whole: Whole;
 	/** 0 below the notice, 1 noted, 2 at capacity. */
 	#mark = 0;
@@ -26,11 +27,16 @@ export class Canister {
 		this.#eChanged = whole.event(
 			"canister changed at a round",
 			order.repair,
-			() => this.change(this.#reason),
+			() => {
+				const reason = this.#reason;
+				whole.need("canister", reason, (sizeMl) => this.change(reason, sizeMl));
+			},
 		);
 	}
 
-	reset(): void {
+	/** An empty canister of `sizeMl`. */
+	reset(sizeMl: number): void {
+		this.size = sizeMl;
 		this.changes = 0;
 		this.#mark = 0;
 	}
@@ -63,9 +69,10 @@ export class Canister {
 		whole.replan();
 	}
 
-	change(reason: CanisterReason): void {
+	change(reason: CanisterReason, sizeMl: number): void {
 		const whole = this.#whole;
 		whole.settle();
+		this.size = sizeMl;
 		whole.liquid.canister = 0;
 		this.#mark = 0;
 		this.changes++;
@@ -83,10 +90,10 @@ export class Canister {
 	/** As at a round: in suction or drain the pump stops for a minute and the canister is empty at its end, else at once. */
 	changeAsAtRound(reason: CanisterReason): void {
 		const whole = this.#whole;
-		if (whole.sim.isPending(this.#eChanged)) return;
+		if (whole.sim.isPending(this.#eChanged) || !whole.has("canister")) return;
 		whole.alarms.nurseMin += whole.constants["hands.canister"];
 		if (whole.phase !== "suction" && whole.phase !== "drain") {
-			this.change(reason);
+			whole.need("canister", reason, (sizeMl) => this.change(reason, sizeMl));
 			return;
 		}
 		whole.settle();

@@ -15,6 +15,7 @@ export class CareOfDressing {
 		readonly event: EventId;
 		readonly atMin: number;
 	}[];
+	#began = 0;
 	#turns = 0;
 
 	constructor(sim: Simulation, scenario: Scenario, process: DressingProcess) {
@@ -55,12 +56,21 @@ export class CareOfDressing {
 		this.#fixed = fixed;
 	}
 
+	/** Care begins now, with the therapy: what is listed counts from here. */
 	reset(): void {
+		this.#began = this.#sim.now;
 		for (const { event, atMin } of this.#fixed)
-			this.#sim.schedule(event, atMin);
+			this.#sim.schedule(event, this.#began + atMin);
 		this.#nextRound(0);
 		this.#turns = 0;
 		if (this.#scenario.chance) this.#nextTurn();
+	}
+
+	/** Care ends: nothing more comes. */
+	stop(): void {
+		for (const { event } of this.#fixed) this.#sim.cancel(event);
+		this.#sim.cancel(this.#eRound);
+		this.#sim.cancel(this.#eTurn);
 	}
 
 	/** The next round at least `laterMin` from now. */
@@ -81,7 +91,10 @@ export class CareOfDressing {
 		this.#turns++;
 		const jitter =
 			constants["turn.jitter"] * (2 * this.#process.jitter.uniform() - 1);
-		const due = Math.max(this.#sim.now, this.#turns * care.turningMin + jitter);
+		const due = Math.max(
+			this.#sim.now,
+			this.#began + (this.#turns * care.turningMin + jitter),
+		);
 		if (due < horizonMin) this.#sim.schedule(this.#eTurn, due);
 	}
 }

@@ -24,6 +24,7 @@ import { type Purpose, purposeNumber, purposes } from "./purposes.ts";
 import { same } from "./same.ts";
 import { Seal } from "./seal.ts";
 import { Source } from "./source.ts";
+import type { Cause, PieceKind, Stores } from "./stores.ts";
 
 const pauseReasons: readonly PauseReason[] = [
 	"off",
@@ -77,6 +78,12 @@ export class DressingProcess implements Watched, Whole {
 	readonly #mayBurst: boolean;
 	readonly #streams: { readonly [P in Purpose]: Stream };
 
+	readonly #stores: Stores | null;
+	/** Kinds of pieces that are waited for. */
+	readonly #lacking = new Set<PieceKind>();
+	readonly #events: EventId[] = [];
+	/** When the therapy began; regimens count from here. */
+	#began = 0;
 	/** Time of the anchor from which the closed forms run. */
 	#anchor = 0;
 	#phaseSince = 0;
@@ -126,7 +133,9 @@ export class DressingProcess implements Watched, Whole {
 		index: number,
 		nurses: Resource,
 		observer: Observer,
+		stores: Stores | null = null,
 	) {
+		this.#stores = stores;
 		const spec = scenario.dressings[index];
 		const k = scenario.constants;
 		this.sim = sim;
@@ -251,12 +260,27 @@ export class DressingProcess implements Watched, Whole {
 
 	// ── beginning and end ──────────────────────────────────────────────────────────────────────────────────────────
 
-	/** Sets everything back for another replication and begins the therapy at time 0. */
-	reset(replication: number): void {
-		for (const purpose of purposes) this.#streams[purpose].reset(replication);
+	/**
+	 * Sets everything back and begins a therapy now: of another replication, or of another `instance` where one process
+	 * serves many stays, with what hangs and how old the dressing is where that differs from the scenario.
+	 */
+	reset(
+		replication: number,
+		instance = 0,
+		{
+			canisterMl = this.#spec.canisterMl,
+			sourceMl = this.#spec.sourceMl,
+			ageMin = this.#spec.ageMin,
+		} = {},
+	): void {
+		for (const purpose of purposes)
+			this.#streams[purpose].reset(replication, instance);
 		const k = this.constants;
+		const now = this.sim.now;
+		this.#began = now;
+		this.#lacking.clear();
 		this.alarms.reset();
-		this.liquid.reset(this.#spec.sourceMl);
+		this.liquid.reset(sourceMl);
 		this.lineKinked = false;
 		this.fillKinked = false;
 		this.fills = 0;
@@ -265,7 +289,7 @@ export class DressingProcess implements Watched, Whole {
 		this.dressingChanges = 0;
 		this.portsReplaced = 0;
 		this.wetMin = 0;
-		this.#anchor = 0;
+		this.#anchor = now;
 		this.#pumpOn = false;
 		this.#regimenIndex = 0;
 		this.regimen = this.#spec.regimens[0];
@@ -279,35 +303,32 @@ export class DressingProcess implements Watched, Whole {
 		this.air.reset();
 		this.#exudate.reset();
 		this.liquid.exudateRate = this.#exudate.rate;
-		this.#output.reset(0, this.liquid.exudateRate, this.#mayBurst);
+		this.#output.reset(now, this.liquid.exudateRate, this.#mayBurst);
 		this.at(this.#eOutput, this.#output.next());
-		const ageZero = -this.#spec.ageMin;
+		const ageZero = now - ageMin;
 		if (this.#chance) {
 			this.#seal.reset(ageZero);
-			this.at(this.#eBlock, k["exudate.block"] * 60);
+			this.at(this.#eBlock, now + k["exudate.block"] * 60);
 			this.at(
 				this.#eKink,
-				(60 / k["kink.rate"]) * exponential(this.#streams["kink.times"]),
+				now + (60 / k["kink.rate"]) * exponential(this.#streams["kink.times"]),
 			);
 		}
 		if (this.#exudate.spacing < Number.POSITIVE_INFINITY)
-			this.at(this.#eBurst, this.#exudate.untilBurst(true));
+			this.at(this.#eBurst, now + this.#exudate.untilBurst(true));
 		this.port.begin(this.#chance);
-		this.canister.reset();
-		this.source.reset();
+		this.canister.reset(canisterMl);
+		this.source.reset(sourceMl);
 		this.off.reset();
 		if (this.#spec.regimens.length > 1)
-			this.at(this.#eTakeover, this.#spec.regimens[1].fromMin);
+			this.at(this.#eTakeover, now + this.#spec.regimens[1].fromMin);
 		this.#setRegimen();
 		this.phase = "suction";
-		this.#phaseSince = 0;
+		this.#phaseSince = now;
 		this.#begin();
 		this.source.look();
 		if (this.#changeEvery !== null)
-			this.at(
-				this.#eChangeDue,
-				Math.max(0, this.#changeEvery - this.#spec.ageMin),
-			);
+			this.at(this.#eChangeDue, now + Math.max(0, this.#changeEvery - ageMin));
 	}
 
 	/** Books the last span and closes what is open, at the horizon. */
@@ -322,6 +343,14 @@ export class DressingProcess implements Watched, Whole {
 				this.observer.pause(this.index, reason, since, this.sim.now);
 		}
 		this.alarms.close();
+	}
+
+	/** Ends the therapy: after `finish`, nothing of it is left in the calendar and nobody is at work on it. */
+	stop(): void {
+		for (const kind of this.#lacking) this.#stores?.withdraw(kind);
+		this.#lacking.clear();
+		this.alarms.stop();
+		for (const event of this.#events) this.sim.cancel(event);
 	}
 
 	/** A day that begins in fill is for no time in suction with the period over: its first fill starts, or is withheld, like any other. */
@@ -385,7 +414,9 @@ export class DressingProcess implements Watched, Whole {
 
 	/** An event of this dressing. */
 	event(name: string, priority: number, action: () => void): EventId {
-		return this.sim.event(`${this.id}: ${name}`, priority, action);
+		const event = this.sim.event(`${this.id}: ${name}`, priority, action);
+		this.#events.push(event);
+		return event;
 	}
 
 	at(event: EventId, time: number): void {
@@ -703,7 +734,7 @@ export class DressingProcess implements Watched, Whole {
 		air.pumpStart(
 			now,
 			k["line.volume"] +
-				(liquid.capacity + this.#spec.canisterMl - liquid.canister) / 1000,
+				(liquid.capacity + this.canister.size - liquid.canister) / 1000,
 		);
 		this.alarms.rewind("drain");
 		this.#drainCounted = 0;
@@ -780,10 +811,14 @@ export class DressingProcess implements Watched, Whole {
 
 	/** The latest regimen whose time has passed takes over, if it is not in force yet. */
 	#takeOver(): boolean {
-		const now = this.sim.now;
+		const { now } = this.sim;
 		const list = this.#spec.regimens;
 		let index = this.#regimenIndex;
-		while (index + 1 < list.length && list[index + 1].fromMin <= now) index++;
+		while (
+			index + 1 < list.length &&
+			this.#began + list[index + 1].fromMin <= now
+		)
+			index++;
 		if (index === this.#regimenIndex) return false;
 		this.#regimenIndex = index;
 		this.#setRegimen();
@@ -793,8 +828,10 @@ export class DressingProcess implements Watched, Whole {
 
 	#takeoverDue(): void {
 		const list = this.#spec.regimens;
-		const later = list.find((regimen) => regimen.fromMin > this.sim.now);
-		if (later !== undefined) this.at(this.#eTakeover, later.fromMin);
+		const { now } = this.sim;
+		const later = list.find((regimen) => this.#began + regimen.fromMin > now);
+		if (later !== undefined)
+			this.at(this.#eTakeover, this.#began + later.fromMin);
 		// A regimen with fill ends at its next start of a suction period; a dressing change asks by itself.
 		if (this.regimen.fillMl > 0 || this.phase === "change") return;
 		this.settle();
@@ -917,7 +954,9 @@ export class DressingProcess implements Watched, Whole {
 	mendByCall(condition: Condition, freesKink: boolean): void {
 		switch (condition) {
 			case "canister-at-capacity":
-				this.canister.change("at-capacity");
+				this.need("canister", "at-capacity", (sizeMl) =>
+					this.canister.change("at-capacity", sizeMl),
+				);
 				return;
 			case "source-empty":
 				this.source.renew("empty");
@@ -929,7 +968,8 @@ export class DressingProcess implements Watched, Whole {
 				this.replan();
 				return;
 			case "suction-path-obstructed":
-				this.#clearPath(freesKink);
+				if (freesKink) this.#clearPath(true);
+				else this.need("port", "clogged", () => this.#clearPath(false));
 				return;
 			default:
 				this.patch("call");
@@ -965,7 +1005,7 @@ export class DressingProcess implements Watched, Whole {
 		const k = this.constants;
 		if (
 			this.canisterAt(now) >=
-			k["round.canisterAbove"] * this.#spec.canisterMl - same
+			k["round.canisterAbove"] * this.canister.size - same
 		)
 			this.canister.changeAsAtRound("round");
 		if (
@@ -982,9 +1022,45 @@ export class DressingProcess implements Watched, Whole {
 		}
 	}
 
+	need(kind: PieceKind, cause: Cause, work: (sizeMl: number) => void): void {
+		if (this.#stores === null) {
+			work(kind === "solution" ? this.#spec.sourceMl : this.#spec.canisterMl);
+			return;
+		}
+		if (this.#lacking.has(kind)) return;
+		const sizeMl = this.#stores.take(kind, cause, (late) => {
+			this.#lacking.delete(kind);
+			work(late);
+			this.switchOff(false);
+		});
+		if (sizeMl !== null) {
+			work(sizeMl);
+			return;
+		}
+		// The therapy is off until one comes.
+		this.#lacking.add(kind);
+		this.switchOff(true);
+	}
+
+	has(kind: PieceKind): boolean {
+		return (
+			this.#stores === null ||
+			(!this.#lacking.has(kind) && this.#stores.has(kind))
+		);
+	}
+
 	/** Takes the dressing off; everything but the unit starts anew half an hour later. Does nothing while one is under way. */
 	changeDressing(): void {
 		if (this.phase === "change") return;
+		this.need("kit", "dressing-change", () => this.#changes());
+	}
+
+	#changes(): void {
+		if (this.#lacking.delete("port")) {
+			// The new dressing brings a port of its own.
+			this.#stores?.withdraw("port");
+			this.switchOff(false);
+		}
 		this.settle();
 		const now = this.sim.now;
 		if (this.phase === "fill" || this.phase === "dwell") this.#wetEnds();

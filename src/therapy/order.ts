@@ -6,6 +6,10 @@
  * mended; alarm timers come before calls and before the start of a fill, so that an alarm due now withholds it.
  */
 export const order = {
+	/** A day ends, and the stores open, before anything happens at that instant. */
+	opening: 0,
+	/** Nothing more is used on a patient who leaves at that instant. */
+	leaving: 5,
 	boundary: 10,
 	repair: 20,
 	round: 30,
@@ -13,6 +17,7 @@ export const order = {
 	delivery: 32,
 	exudateBlock: 40,
 	scripted: 50,
+	stores: 55,
 	kink: 60,
 	burst: 60,
 	debris: 61,
@@ -21,5 +26,6 @@ export const order = {
 	alarmTimer: 90,
 	call: 100,
 	fillStart: 110,
+	arrival: 114,
 	observer: 120,
 } as const;

@@ -5,6 +5,7 @@ import type { Air } from "./air-state.ts";
 import type { Alarms } from "./alarms.ts";
 import type { Liquid } from "./liquid-state.ts";
 import type { Observer, PauseReason, Phase } from "./observer.ts";
+import type { Cause, PieceKind } from "./stores.ts";
 
 /** What a part of a dressing (its canister, its source, its port) may ask of the whole. */
 export interface Whole {
@@ -26,6 +27,10 @@ export interface Whole {
 	settle(): void;
 	/** Routes air and liquid from here on and asks for the next boundaries. */
 	replan(): void;
+	/** Does a piece of work with what it needs from the stores: at once, or as soon as there is one. */
+	need(kind: PieceKind, cause: Cause, work: (sizeMl: number) => void): void;
+	/** Whether the stores hold one: asked before work that can be put off. */
+	has(kind: PieceKind): boolean;
 	pause(reason: PauseReason): void;
 	resume(reason: PauseReason): void;
 }

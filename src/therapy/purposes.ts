@@ -23,6 +23,11 @@ export const purposes = [
 	"response.seal-leak",
 	"response.depth-not-held",
 	"response.source-empty",
+	"ward.arrivals",
+	"ward.kind",
+	"ward.length",
+	"ward.age",
+	"stores.lead",
 ] as const;
 
 export type Purpose = (typeof purposes)[number];

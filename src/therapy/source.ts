@@ -19,7 +19,7 @@ export class Source {
 	/** Solution discarded with its source, mL. */
 	wasted = 0;
 	readonly #whole: Whole;
-	readonly #size: number;
+	#size: number;
 	#noted = false;
 	#hungSince = 0;
 	#renewAfterFill = false;
@@ -43,7 +43,9 @@ export class Source {
 		);
 	}
 
-	reset(): void {
+	/** A full source of `sizeMl`. */
+	reset(sizeMl: number): void {
+		this.#size = sizeMl;
 		this.changes = 0;
 		this.wasted = 0;
 		this.#noted = false;
@@ -108,8 +110,15 @@ export class Source {
 	}
 
 	renew(reason: SourceReason): void {
+		this.#whole.need("solution", reason, (sizeMl) =>
+			this.#renewed(reason, sizeMl),
+		);
+	}
+
+	#renewed(reason: SourceReason, sizeMl: number): void {
 		const whole = this.#whole;
 		whole.settle();
+		this.#size = sizeMl;
 		const wasted = whole.liquid.source;
 		this.wasted += wasted;
 		whole.liquid.source = this.#size;
@@ -125,6 +134,7 @@ export class Source {
 	}
 
 	renewAsAtRound(reason: SourceReason): void {
+		if (!this.#whole.has("solution")) return;
 		this.#whole.alarms.nurseMin += this.#whole.constants["hands.source"];
 		this.renew(reason);
 	}

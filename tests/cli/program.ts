@@ -143,6 +143,7 @@ export const reportNames = [
 	"alarms.csv",
 	"assumptions.csv",
 	"changes.csv",
+	"day.ics",
 	"day.json",
 	"day.svg",
 	"phases.csv",

@@ -152,4 +152,19 @@ describe("a resource", () => {
 			`a resource needs at least one server, received ${servers}`,
 		);
 	});
+
+	test("with another shift starts what waits where there are more, and lets the others finish where there are fewer", () => {
+		const { desk, started, job } = bench(1);
+		const [a, b, c, d] = ["a", "b", "c", "d"].map((name) => job(name));
+		for (const each of [a, b, c, d]) desk.request(each);
+		desk.staff(3);
+		expect(started).toEqual(["a", "b", "c"]);
+		desk.staff(1);
+		expect(desk.busy).toBe(3);
+		desk.release(a);
+		desk.release(b);
+		expect(started).toEqual(["a", "b", "c"]);
+		desk.release(c);
+		expect(started).toEqual(["a", "b", "c", "d"]);
+	});
 });

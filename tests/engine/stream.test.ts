@@ -178,3 +178,21 @@ describe("neighbouring streams do not follow each other", () => {
 		).toBeLessThan(limit);
 	});
 });
+
+test("an owner that comes many times has a stream for each time, and the first is that of one who comes once", () => {
+	const stream = new Stream("tide", "thigh", 3);
+	const firsts = new Set<number>();
+	for (let replication = 0; replication < 40; replication++)
+		for (let instance = 0; instance < 250; instance++) {
+			stream.reset(replication, instance);
+			firsts.add(stream.uniform());
+		}
+	expect(firsts.size).toBe(10_000);
+	stream.reset(7);
+	const once = take(stream, 5);
+	stream.reset(7, 0);
+	expect(take(stream, 5)).toEqual(once);
+	const mean = [...firsts].reduce((sum, u) => sum + u, 0) / firsts.size;
+	// Standard error of 10,000 uniform numbers: 0.0029.
+	expect(Math.abs(mean - 0.5)).toBeLessThan(0.012);
+});

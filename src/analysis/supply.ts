@@ -1,0 +1,270 @@
+import { Trace } from "../engine/index.ts";
+import {
+	dayMin,
+	dayOfKind,
+	type StoreItem,
+	type WardScenario,
+	weekMin,
+} from "../scenario/index.ts";
+import { meanLength, WardRun } from "../therapy/index.ts";
+import { assumptionsOf } from "./assumptions.ts";
+import type { Assumption } from "./day-result.ts";
+import { orderRules } from "./find-rules.ts";
+import { wilson } from "./interval.ts";
+
+import { planOrders } from "./plan-orders.ts";
+import { regimenLine } from "./regimen-line.ts";
+import { supplyCautions } from "./supply-cautions.ts";
+import type { SupplyGathering } from "./supply-gathering.ts";
+import type {
+	BedsResult,
+	CostResult,
+	ItemSupply,
+	PolicyResult,
+	RuleResult,
+	StoreResult,
+	SupplyResult,
+	WardSummary,
+} from "./supply-result.ts";
+import { WardCounts } from "./ward-counts.ts";
+
+/** Puts the answer together from the parts that were gathered. Throws RangeError where a block is missing. */
+export function supplyResult(
+	gathered: SupplyGathering,
+	rules: readonly (RuleResult | null)[],
+	version: string,
+): SupplyResult {
+	const { ward } = gathered;
+	const { replications } = gathered; // complains of a missing block before anything else does
+	const items = ward.stores.map((item, i) =>
+		itemSupply(gathered, item, i, rules[i] ?? null, replications),
+	);
+	const result = {
+		format: "slackwater/supply@1",
+		scenario: summaryOf(ward, version),
+		trace: traceOf(gathered, rules),
+		items,
+		orders: planOrders(gathered, rules),
+		beds: bedsOf(gathered),
+		nurses: ward.shifts.map((shift, i) => ({
+			...shift,
+			hours: gathered.spread(gathered.layout.shifts + i),
+		})),
+		waste: {
+			liquidMl: gathered.spread(gathered.layout.liquid),
+			solutionMl: gathered.spread(gathered.layout.solution),
+			weightKg: gathered.spread(gathered.layout.weight),
+			unweighed: ward.stores
+				.filter(({ weightG }) => weightG === null)
+				.map(({ name }) => name),
+		},
+		cost: costOf(gathered),
+		policies: policiesOf(gathered),
+		assumptions: wardAssumptions(ward),
+	} as const;
+	return { ...result, cautions: supplyCautions(ward, result) };
+}
+
+function summaryOf(ward: WardScenario, version: string): WardSummary {
+	const { arrivals, length } = ward;
+	return {
+		title: ward.title,
+		seed: ward.seed,
+		version,
+		start: ward.start,
+		startClockMin: ward.startClockMin,
+		horizonMin: ward.horizonMin,
+		warmUpMin: ward.warmUpMin,
+		days: ward.horizonMin / dayMin,
+		weeks: Math.ceil(ward.horizonMin / weekMin),
+		replications: ward.replications,
+		chance: ward.chance ? "on" : "off",
+		units: ward.units,
+		full: ward.full,
+		kinds: ward.kinds.map(({ id, share, dressing, solution }) => {
+			const fills = dressing.regimens.some(({ fillMl }) => fillMl > 0);
+			return {
+				id,
+				share,
+				regimen: regimenLine(dressing.regimens[0]),
+				canisterMl: dressing.canisterMl,
+				sourceMl: fills ? dressing.sourceMl : null,
+				solution: fills ? solution : null,
+			};
+		}),
+		arrivalsPerWeek:
+			arrivals === null
+				? null
+				: arrivals.factors.reduce((sum, factor) => sum + factor, 0) *
+					arrivals.perDay,
+		meanLengthMin: length === null ? null : meanLength(length),
+		currency: ward.prices?.currency ?? null,
+		pricesAsOf: ward.prices?.asOf ?? null,
+	};
+}
+
+function traceOf(
+	{ ward, layout }: SupplyGathering,
+	rules: readonly (RuleResult | null)[],
+): SupplyResult["trace"] {
+	const trace = new Trace();
+	const counts = new WardCounts(ward, layout);
+	counts.reset();
+	const run = new WardRun(
+		ward,
+		ward.kinds.map(({ dressing }) => dressing),
+		orderRules(rules),
+		counts,
+	);
+	const events = run.run(0, trace);
+	return { events, hash: trace.hash };
+}
+
+function itemSupply(
+	gathered: SupplyGathering,
+	item: StoreItem,
+	i: number,
+	rule: RuleResult | null,
+	replications: number,
+): ItemSupply {
+	const { layout } = gathered;
+	const places = layout.items[i];
+	const demand = (at: { total: number; days: number; weeks: number }) => ({
+		total: gathered.count(at.total),
+		days: gathered.series(at.days, layout.days),
+		weeks: gathered.series(at.weeks, layout.weeks),
+	});
+	return {
+		item: item.name,
+		kind: item.kind,
+		sizeMl: item.sizeMl,
+		pack: item.pack,
+		price: item.price,
+		stock: item.stock,
+		demand: {
+			...demand(places.demand),
+			causes: places.causes.map((at) => ({ cause: at.cause, ...demand(at) })),
+		},
+		store: rule === null ? null : storeOf(gathered, i, rule, replications),
+	};
+}
+
+function storeOf(
+	gathered: SupplyGathering,
+	i: number,
+	rule: RuleResult,
+	replications: number,
+): StoreResult {
+	const { days, items } = gathered.layout;
+	const places = items[i];
+	const daily = (first: number) =>
+		Array.from({ length: days }, (_, day) => gathered.mean(first + day));
+	const outByDay = daily(places.outByDay);
+	const probability = outByDay.at(-1) ?? 0;
+	const asked = gathered.mean(places.demand.total);
+	return {
+		rule,
+		onHand: gathered.series(places.onHand, days),
+		outOnDay: daily(places.outOnDay),
+		outByDay,
+		stockOut: {
+			probability,
+			...wilson(Math.round(probability * replications), replications),
+		},
+		ready: gathered.spread(places.ready),
+		fillRate: asked === 0 ? null : 1 - gathered.mean(places.short) / asked,
+		short: gathered.count(places.short),
+		substituted: gathered.count(places.substituted),
+		offHours: gathered.spread(places.offHours),
+		ordered: gathered.count(places.ordered),
+		received: gathered.count(places.received),
+		used: gathered.count(places.used),
+		expired: gathered.count(places.expired),
+		endStock: gathered.count(places.endStock),
+	};
+}
+
+function bedsOf(gathered: SupplyGathering): BedsResult {
+	const { layout } = gathered;
+	const all = layout.warmDays + layout.days;
+	const begun = gathered.count(layout.begun);
+	return {
+		firstDay: layout.warmDays === 0 ? 0 : -layout.warmDays,
+		inBed: gathered.series(layout.inBed, all),
+		waiting: gathered.series(layout.waiting, all),
+		arrived: gathered.count(layout.arrived),
+		begun,
+		left: gathered.count(layout.left),
+		turnedAway: gathered.count(layout.turnedAway),
+		meanInBed: gathered.spread(layout.meanInBed),
+		shareWaited:
+			begun.mean === 0 ? 0 : gathered.mean(layout.waited) / begun.mean,
+		meanWaitMin: gathered.spread(layout.meanWait),
+		therapyDays: gathered.spread(layout.therapyDays),
+	};
+}
+
+function costOf(gathered: SupplyGathering): CostResult | null {
+	const { ward, layout } = gathered;
+	if (ward.prices === null) return null;
+	const items = ward.stores.flatMap(({ name, price }, i) =>
+		price === null
+			? []
+			: [
+					{
+						item: name,
+						price,
+						used: gathered.count(layout.items[i].used),
+						expiredMean: gathered.mean(layout.items[i].expired),
+					},
+				],
+	);
+	if (items.length === 0) return null;
+	return {
+		currency: ward.prices.currency,
+		asOf: ward.prices.asOf,
+		items,
+		unpriced: ward.stores
+			.filter(({ price }) => price === null)
+			.map(({ name }) => name),
+		total: gathered.spread(layout.cost),
+	};
+}
+
+function policiesOf(gathered: SupplyGathering): PolicyResult[] {
+	const { ward, layout } = gathered;
+	const priced = ward.stores.some(({ price }) => price !== null);
+	const [today] = layout.policies;
+	return layout.policies.map((places, i) => ({
+		name: i === 0 ? "today's mix" : ward.policies[i - 1].name,
+		cost: priced ? gathered.spread(places.cost) : null,
+		difference: priced && i > 0 ? gathered.spread(places.costDifference) : null,
+		variance:
+			priced && i > 0
+				? {
+						paired: gathered.variance(places.costDifference),
+						independent:
+							gathered.variance(places.cost) + gathered.variance(today.cost),
+					}
+				: null,
+		items: ward.stores.map(({ name }, item) => ({
+			item: name,
+			used: gathered.count(places.used + item),
+		})),
+		nurseHours: gathered.spread(places.nurseHours),
+		nurseHoursDifference:
+			i === 0 ? null : gathered.spread(places.nurseHoursDifference),
+	}));
+}
+
+/** The constants that any kind of dressing uses, once each, then what the file left to the defaults. */
+function wardAssumptions(ward: WardScenario): Assumption[] {
+	const byName = new Map<string, Assumption>();
+	for (const { dressing } of ward.kinds)
+		for (const assumption of assumptionsOf({
+			...dayOfKind(ward, dressing),
+			defaulted: ward.defaulted,
+		}))
+			byName.set(assumption.name, assumption);
+	return [...byName.values()];
+}

@@ -1,0 +1,228 @@
+import { basename, join } from "node:path";
+import {
+	findRules,
+	mergedPart,
+	orderRules,
+	SupplyGathering,
+	type SupplyPart,
+	type SupplyResult,
+	supplyResult,
+	wardBlocks,
+} from "../analysis/index.ts";
+import { readQuantity } from "../physics/index.ts";
+import { checkWard, type Problem, UnusableInput } from "../scenario/index.ts";
+import type { ExitStatus } from "./failure.ts";
+import { readOptions, type TypedOptions } from "./options.ts";
+import { fileName, quoted } from "./quoted.ts";
+import { checkFolder } from "./report-folder.ts";
+import { runWard } from "./run-ward.ts";
+import {
+	fingerprintOf,
+	partName,
+	readParts,
+	type Shard,
+	type SupplyPartFile,
+	shardBlocks,
+} from "./supply-part.ts";
+import { uninterrupted } from "./uninterrupted.ts";
+import { version } from "./version.ts";
+import { readWardFile } from "./ward-file.ts";
+import { writeFolder } from "./write-folder.ts";
+
+export interface SupplyOptions extends TypedOptions {
+	readonly shard?: string;
+}
+
+/**
+ * Simulates the weeks of a ward and writes its report folder, or with `--shard` one part of the run. `problems` are
+ * those of the command line. Throws UnusableInput with these and all others, CouldNotFinish.
+ */
+export async function supply(
+	files: readonly string[],
+	typed: SupplyOptions,
+	problems: Problem[],
+): Promise<ExitStatus> {
+	const options = readOptions({ ...typed, horizon: undefined }, problems);
+	checkHorizon(typed.horizon, problems);
+	const shard = readShard(typed.shard, problems);
+	const [file] = files;
+	if (files.length !== 1 || file === undefined)
+		problems.push({
+			path: "supply",
+			expected: "one scenario file of a ward",
+			received:
+				file === undefined
+					? "nothing"
+					: `${files.length}: ${files.map(fileName).join(", ")}`,
+		});
+	const read =
+		file === undefined
+			? null
+			: readWardFile(file, {
+					seed: options.seed,
+					replications: options.replications,
+					horizon: typed.horizon,
+					chance:
+						options.chance === undefined
+							? undefined
+							: options.chance
+								? "on"
+								: "off",
+				});
+	problems.push(...(read?.problems ?? []));
+	const folder = folderOf(typed, file ?? "");
+	if (folder !== null)
+		await uninterrupted(() =>
+			checkFolder(
+				folder,
+				"supply",
+				read?.ward?.title ?? null,
+				typed.force === true || shard !== null,
+				problems,
+			),
+		);
+	const ward = read?.ward ?? null;
+	if (ward === null || problems.length > 0) throw new UnusableInput(problems);
+
+	const quiet = typed.quiet === true;
+	const rules = findRules(ward);
+	const parts: SupplyPart[] = [];
+	const blocks = wardBlocks(ward);
+	const span =
+		shard === null ? ([0, blocks] as const) : shardBlocks(shard, blocks);
+	const gathered = new SupplyGathering(ward);
+	await runWard(
+		ward,
+		orderRules(rules),
+		span,
+		options.workers,
+		quiet,
+		(part) => {
+			if (shard === null) gathered.add(part);
+			else parts.push(part);
+		},
+	);
+	if (shard === null)
+		return write(supplyResult(gathered, rules, version()), folder, typed);
+
+	const part: SupplyPartFile = {
+		format: "slackwater/supply-part@1",
+		version: version(),
+		shard,
+		fingerprint: fingerprintOf(read?.data, version(), shard.of),
+		scenario: read?.data,
+		rules,
+		part: mergedPart(ward, parts, span[0]),
+	};
+	const text = `${JSON.stringify(part)}\n`;
+	if (folder !== null) {
+		await uninterrupted(() => writeFolder(folder, { [partName(shard)]: text }));
+		if (!quiet && typed.json !== true)
+			process.stdout.write(
+				`The part is in ${fileName(join(folder, partName(shard)))}\n`,
+			);
+	}
+	if (typed.json === true) process.stdout.write(text);
+	return 0;
+}
+
+/**
+ * Puts the parts of a run that was made on many machines together, in any order: the bytes are those of one run.
+ * Throws UnusableInput with every part that is missing, repeated, foreign or unreadable.
+ */
+export async function gather(
+	files: readonly string[],
+	typed: SupplyOptions,
+	problems: Problem[],
+): Promise<ExitStatus> {
+	if (files.length === 0)
+		problems.push({
+			path: "gather",
+			expected: "the parts that supply --shard wrote",
+			received: "nothing",
+		});
+	const parts = readParts(files, version(), problems);
+	const [first] = parts;
+	const checked =
+		first === undefined ? null : checkWard(JSON.stringify(first.scenario));
+	problems.push(...(checked?.problems ?? []));
+	const ward = checked?.ward ?? null;
+	const folder =
+		typed.out ?? (typed.json === true ? null : join("out", "gathered"));
+	if (folder !== null)
+		await uninterrupted(() =>
+			checkFolder(
+				folder,
+				"supply",
+				ward?.title ?? null,
+				typed.force === true,
+				problems,
+			),
+		);
+	if (ward === null || first === undefined || problems.length > 0)
+		throw new UnusableInput(problems);
+	const gathered = new SupplyGathering(ward);
+	for (const { part } of parts) gathered.add(part);
+	return write(supplyResult(gathered, first.rules, version()), folder, typed);
+}
+
+async function write(
+	result: SupplyResult,
+	folder: string | null,
+	{ json, quiet }: SupplyOptions,
+): Promise<ExitStatus> {
+	const { supplyJson } = await import("../report/supply-json.ts");
+	if (folder !== null) {
+		const { supplyFiles } = await import("./supply-files.ts");
+		const report = supplyFiles(result);
+		await uninterrupted(() => writeFolder(folder, report));
+	}
+	if (json === true) process.stdout.write(supplyJson(result));
+	else if (quiet !== true && folder !== null)
+		process.stdout.write(
+			`The report is in ${fileName(join(folder, "report.html"))}\n`,
+		);
+	return 0;
+}
+
+function folderOf({ out, json }: SupplyOptions, file: string): string | null {
+	if (out !== undefined) return out;
+	if (json === true) return null;
+	const name = basename(file).replace(/\.(ya?ml|json)$/i, "");
+	return join("out", ["", ".", "..", "-"].includes(name) ? "supply" : name);
+}
+
+function readShard(
+	text: string | undefined,
+	problems: Problem[],
+): Shard | null {
+	if (text === undefined) return null;
+	const [, number, of] = /^(\d{1,5})\/(\d{1,5})$/.exec(text) ?? [];
+	const shard = { number: Number(number), of: Number(of) };
+	if (shard.number >= 1 && shard.number <= shard.of) return shard;
+	problems.push({
+		path: "--shard",
+		expected: "which part of how many, such as 2/10",
+		received: quoted(text),
+	});
+	return null;
+}
+
+const longestHorizonMin = 364 * 1440;
+
+function checkHorizon(text: string | undefined, problems: Problem[]): void {
+	if (text === undefined) return;
+	const reading = readQuantity(text, "min");
+	if (
+		reading.ok &&
+		reading.value > 0 &&
+		reading.value <= longestHorizonMin &&
+		reading.value % 1440 === 0
+	)
+		return;
+	problems.push({
+		path: "--horizon",
+		expected: 'whole days up to 52 w, such as "8 w"',
+		received: quoted(text),
+	});
+}

@@ -1,0 +1,209 @@
+import type {
+	ItemSupply,
+	PlannedOrder,
+	SupplyResult,
+} from "../analysis/supply-result.ts";
+import {
+	type Clock,
+	dateWords,
+	dayOffset,
+	percentWords,
+	plainNumber,
+	rangeWords,
+	timeOfDay,
+	volumeWords,
+} from "../charts/index.ts";
+import { type Piece, type Sentence, strong } from "./sentence.ts";
+
+/** '1 in 6', 'less than 1 in 100', 'more than 99 in 100'. */
+export function chanceWords(probability: number): string {
+	if (probability < 0.01) return "less than 1 in 100";
+	if (probability > 0.99) return "more than 99 in 100";
+	if (probability > 0.5) return `${Math.round(probability * 100)} in 100`;
+	return `1 in ${Math.round(1 / probability)}`;
+}
+
+/** 'Thu 5 March'. */
+export const dayWordsAt = (atMin: number, clock: Clock): string =>
+	dateWords(dayOffset(atMin, clock), clock);
+
+/** 'Thu 5 March 14:00'. */
+export const momentWords = (atMin: number, clock: Clock): string =>
+	`${dayWordsAt(atMin, clock)} ${timeOfDay(atMin, clock)}`;
+
+/** '4 packs of canister 1000 mL', '12 × suction port'. */
+export const orderWords = (order: PlannedOrder): string =>
+	order.packSize === 1
+		? `${order.pieces} × ${order.item}`
+		: `${order.packs} ${order.packs === 1 ? "pack" : "packs"} of ${order.item}`;
+
+/** '12 345 EUR'. */
+export const moneyWords = (amount: number, currency: string): string =>
+	`${plainNumber(Math.round(amount), 0).replace(/\B(?=(\d{3})+$)/g, "\u202F")} ${currency}`;
+
+const mostOrders = 4;
+
+/** What a supply planner wants to know first, in sentences. */
+export function supplyAnswers(result: SupplyResult): Sentence[] {
+	return [
+		...orderSentences(result),
+		...outSentence(result),
+		demandSentence(result),
+		bedsSentence(result),
+		...costSentences(result),
+		wasteSentence(result),
+	];
+}
+
+/** The first order of each item, the soonest first. */
+function orderSentences({ orders, scenario }: SupplyResult): Sentence[] {
+	const firsts = orders
+		.filter(
+			(order, i) => orders.findIndex(({ item }) => item === order.item) === i,
+		)
+		.sort(
+			(a, b) =>
+				a.atMin - b.atMin || b.without.probability - a.without.probability,
+		);
+	if (firsts.length === 0) return [["No order is due within the time shown."]];
+	const said = firsts.slice(0, mostOrders).map((order): Sentence => {
+		const when =
+			order.atMin === 0 ? "now" : `by ${momentWords(order.atMin, scenario)}`;
+		const { byMin, probability } = order.without;
+		return [
+			"Order ",
+			strong(orderWords(order)),
+			" ",
+			strong(when),
+			"; without it there is a ",
+			strong(`${chanceWords(probability)} chance`),
+			` of running out by ${dayWordsAt(byMin, scenario)}.`,
+		];
+	});
+	const others = firsts.slice(mostOrders);
+	return others.length === 0
+		? said
+		: [
+				...said,
+				[
+					`Later: ${others.map((order) => `${orderWords(order)} by ${dayWordsAt(order.atMin, scenario)}`).join("; ")}.`,
+				],
+			];
+}
+
+type Stocked = ItemSupply & {
+	readonly store: NonNullable<ItemSupply["store"]>;
+};
+
+const stocked = (items: readonly ItemSupply[]): Stocked[] =>
+	items.filter((item): item is Stocked => item.store !== null);
+
+function outSentence(result: SupplyResult): Sentence[] {
+	const [worst] = stocked(result.items).sort(
+		(a, b) => b.store.stockOut.probability - a.store.stockOut.probability,
+	);
+	if (worst === undefined) return [];
+	const { probability, low, high } = worst.store.stockOut;
+	const weeks = weeksWords(result);
+	if (probability === 0)
+		return [
+			[
+				"With these orders ",
+				strong("nothing ran out"),
+				` in any of the ${result.scenario.replications} replications of ${weeks}.`,
+			],
+		];
+	const lost = worst.store.offHours;
+	const tail: Piece[] =
+		lost.mean > 0.05
+			? [`; therapy lost to it: ${plainNumber(lost.mean, 1)} h on average`]
+			: [];
+	return [
+		[
+			"With these orders the item most likely to run out is ",
+			strong(worst.item),
+			": ",
+			strong(percentWords(probability)),
+			` (${percentWords(low)} to ${percentWords(high)}) over ${weeks}`,
+			...tail,
+			".",
+		],
+	];
+}
+
+const weeksWords = ({ scenario }: SupplyResult) =>
+	scenario.days % 7 === 0
+		? `${scenario.days / 7} ${scenario.days === 7 ? "week" : "weeks"}`
+		: `${scenario.days} days`;
+
+function demandSentence({ items }: SupplyResult): Sentence {
+	const weekly = items
+		.filter(({ demand }) => demand.total.mean > 0)
+		.map(({ item, demand }) => {
+			const whole = demand.weeks;
+			// A week in the middle of the time stands for all of them.
+			const middle = Math.floor((whole.p50.length - 1) / 2);
+			return `${rangeWords(whole.p10[middle] ?? 0, whole.p90[middle] ?? 0, (n) => plainNumber(n, 0))} × ${item}`;
+		});
+	return [
+		"A week takes ",
+		strong(weekly.slice(0, 2).join(" and ")),
+		weekly.length > 2 ? `; ${weekly.slice(2).join("; ")}.` : ".",
+	];
+}
+
+function bedsSentence({ beds, scenario }: SupplyResult): Sentence {
+	const many = strong(
+		`${plainNumber(beds.meanInBed.mean, 1)}${scenario.units === null ? "" : ` of ${scenario.units}`} units`,
+	);
+	const wait =
+		beds.meanWaitMin.mean < 1
+			? "; hardly anybody waits for one."
+			: `; ${percentWords(beds.shareWaited)} of the patients wait for one, ${plainNumber(beds.meanWaitMin.mean / 60, 1)} h on average over all.`;
+	const away =
+		beds.turnedAway.mean > 0
+			? ` ${plainNumber(beds.turnedAway.mean, 1)} are treated elsewhere.`
+			: "";
+	return ["In use on average: ", many, wait, away];
+}
+
+function costSentences({ cost, policies }: SupplyResult): Sentence[] {
+	if (cost === null) return [];
+	const { currency, asOf, total } = cost;
+	const first: Sentence = [
+		"Used and expired pieces cost ",
+		strong(moneyWords(total.p50, currency)),
+		` (between ${moneyWords(total.p10, currency)} and ${moneyWords(total.p90, currency)}), at prices of ${asOf}.`,
+	];
+	const others = policies
+		.slice(1)
+		.flatMap(({ name, difference }): Sentence[] =>
+			difference === null
+				? []
+				: [
+						[
+							`${capital(name)} instead of today's mix: `,
+							strong(
+								`${difference.mean < 0 ? "saves" : "adds"} ${moneyWords(Math.abs(difference.mean), currency)}`,
+							),
+							difference.halfWidth95 === null
+								? "."
+								: ` (± ${moneyWords(difference.halfWidth95, currency)}, the same patients).`,
+						],
+					],
+		);
+	return [first, ...others];
+}
+
+function wasteSentence({ waste }: SupplyResult): Sentence {
+	return [
+		"Thrown away: ",
+		strong(volumeWords(waste.liquidMl.p50)),
+		" of liquid in canisters and ",
+		strong(volumeWords(waste.solutionMl.p50)),
+		` of unused solution, ${plainNumber(waste.weightKg.p50, 0)} kg in all${waste.unweighed.length === 0 ? "" : ` (without ${waste.unweighed.join(", ")}, which have no weight given)`}.`,
+	];
+}
+
+const capital = (text: string): string =>
+	text.charAt(0).toUpperCase() + text.slice(1);

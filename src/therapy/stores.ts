@@ -1,0 +1,31 @@
+import type { StoreKind } from "../scenario/index.ts";
+
+/** What a dressing takes from the stores. */
+export type PieceKind = StoreKind;
+
+/** Why a piece is taken. */
+export const causes = [
+	"start",
+	"at-capacity",
+	"round",
+	"scripted",
+	"empty",
+	"expired",
+	"dressing-change",
+	"clogged",
+] as const;
+
+export type Cause = (typeof causes)[number];
+
+/** Where a dressing takes its pieces from. Without stores nothing is ever lacking. */
+export interface Stores {
+	/** Takes a piece and returns its size in mL (0 where size means nothing); null where none is there: then `late` is called with the size when one has come. */
+	take(
+		kind: PieceKind,
+		cause: Cause,
+		late: (sizeMl: number) => void,
+	): number | null;
+	has(kind: PieceKind): boolean;
+	/** What was waited for is no longer needed. */
+	withdraw(kind: PieceKind): void;
+}

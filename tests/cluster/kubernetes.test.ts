@@ -1,0 +1,78 @@
+import { spawnSync } from "node:child_process";
+import { chmodSync, mkdirSync, readFileSync, writeFileSync } from "node:fs";
+import { delimiter, join } from "node:path";
+import { describe, expect, test } from "vitest";
+import { parse } from "yaml";
+import {
+	filesOf,
+	here,
+	root,
+	scenarios,
+	temporary,
+	written,
+} from "../cli/program.ts";
+import { smallWard } from "../ward/small-ward.ts";
+
+const folder = temporary();
+const job = parse(
+	readFileSync(join(scenarios, "ward", "kubernetes-job.yaml"), "utf8"),
+);
+const [container] = job.spec.template.spec.containers;
+const shards = Number(
+	container.env.find(({ name }: { name: string }) => name === "SHARDS").value,
+);
+
+describe("the Indexed Job", () => {
+	test("counts as many completions as shards, and starts a shard again that failed", () => {
+		expect(job).toMatchObject({
+			apiVersion: "batch/v1",
+			kind: "Job",
+			spec: { completionMode: "Indexed", completions: shards },
+		});
+		expect(job.spec.backoffLimit).toBeGreaterThanOrEqual(shards);
+		expect(job.spec.template.spec.restartPolicy).toBe("Never");
+	});
+
+	test("runs in each pod the shard of its index, which counts from 0", async () => {
+		const ward = written(folder, "ward.yaml", smallWard());
+		const [bin, parts] = ["bin", "parts"].map((name) => join(folder, name));
+		mkdirSync(bin);
+		const program = join(bin, "slackwater");
+		writeFileSync(
+			program,
+			`#!/bin/sh\nexec "${process.execPath}" "${join(root, "dist", "cli", "main.js")}" "$@"\n`,
+		);
+		chmodSync(program, 0o755);
+		// The container's own command, with its two mounts put here.
+		const [text] = container.args;
+		const here_ = text
+			.replace("/ward/ward.yaml", ward)
+			.replace("/parts", parts);
+		for (const index of [0, shards - 1]) {
+			const { status, stderr } = spawnSync(
+				container.command[0],
+				[...container.command.slice(1), here_],
+				{
+					encoding: "utf8",
+					env: {
+						...process.env,
+						PATH: `${bin}${delimiter}${process.env.PATH}`,
+						SHARDS: String(shards),
+						JOB_COMPLETION_INDEX: String(index),
+					},
+				},
+			);
+			expect({ status, stderr }).toEqual({ status: 0, stderr: "" });
+		}
+		expect(Object.keys(filesOf(parts)).toSorted()).toEqual([
+			`part-1-of-${shards}.json`,
+			`part-${shards}-of-${shards}.json`,
+		]);
+		const { err } = await here(
+			"gather",
+			...Object.keys(filesOf(parts)).map((name) => join(parts, name)),
+			"--json",
+		);
+		expect(err.trim().split("\n")).toHaveLength(shards - 2);
+	});
+});

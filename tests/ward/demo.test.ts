@@ -1,0 +1,61 @@
+import { readFileSync } from "node:fs";
+import { expect, test } from "vitest";
+import {
+	findRules,
+	orderRules,
+	runWardBlocks,
+	SupplyGathering,
+	type SupplyResult,
+	supplyResult,
+	wardBlocks,
+} from "../../src/analysis/index.ts";
+import { supplyFiles } from "../../src/cli/supply-files.ts";
+import { version } from "../../src/cli/version.ts";
+import { Trace } from "../../src/engine/index.ts";
+import { readWard } from "../../src/scenario/index.ts";
+import { WardRun } from "../../src/therapy/index.ts";
+import { dressingsOf, silentWard } from "./sample.ts";
+
+const folder = "reports/hospital-stores";
+const kept = (name: string) => readFileSync(`${folder}/${name}`, "utf8");
+const stale = `${folder} is stale: npm run build && node dist/cli/main.js supply scenarios/ward/hospital.yaml --out ${folder}`;
+
+const ward = readWard(
+	readFileSync("scenarios/ward/hospital.yaml", "utf8"),
+	(file) => ({ text: readFileSync(`scenarios/ward/${file}`, "utf8") }),
+);
+const result: SupplyResult = JSON.parse(kept("supply.json"));
+const rules = result.items.map(({ store }) => store?.rule ?? null);
+
+function expectKept(now: SupplyResult): void {
+	for (const [name, text] of Object.entries(supplyFiles(now)))
+		expect(kept(name) === text, `${name}: ${stale}`).toBe(true);
+}
+
+test("the demo's first replication is still that of this version, event by event", () => {
+	const trace = new Trace();
+	const run = new WardRun(
+		ward,
+		dressingsOf(ward),
+		orderRules(rules),
+		silentWard,
+	);
+	const events = run.run(0, trace);
+	expect({ events, hash: trace.hash }, stale).toEqual(result.trace);
+	expect(result.scenario.version, stale).toBe(version());
+});
+
+test("every file of the demo is what this version writes of its result", () => {
+	expectKept(result);
+});
+
+// Four hundred weeks of a ward, six times over, take a minute; LONG=1 holds the numbers themselves against a fresh run.
+test.runIf(process.env.LONG !== undefined)(
+	"the demo's result is what this version works out",
+	() => {
+		const found = findRules(ward);
+		const gathered = new SupplyGathering(ward);
+		gathered.add(runWardBlocks(ward, orderRules(found), 0, wardBlocks(ward)));
+		expectKept(supplyResult(gathered, found, version()));
+	},
+);

@@ -1,0 +1,24 @@
+import {
+	findRules,
+	orderRules,
+	runWardBlocks,
+	SupplyGathering,
+	type SupplyResult,
+	supplyResult,
+	wardBlocks,
+} from "../../src/analysis/index.ts";
+import { readWard } from "../../src/scenario/index.ts";
+import { smallWard } from "./small-ward.ts";
+
+let made: SupplyResult | null = null;
+
+/** The result of the small ward, worked out once. */
+export function smallResult(): SupplyResult {
+	if (made !== null) return made;
+	const ward = readWard(smallWard());
+	const rules = findRules(ward);
+	const gathered = new SupplyGathering(ward);
+	gathered.add(runWardBlocks(ward, orderRules(rules), 0, wardBlocks(ward)));
+	made = supplyResult(gathered, rules, "0.0.0");
+	return made;
+}
