@@ -25,7 +25,7 @@ export {
 	meanInterval,
 	wilson,
 } from "./interval.ts";
-export { type DayTask, type Job, type JobKinds, workOn } from "./job.ts";
+export { type BlockTask, type Job, type JobKinds, workOn } from "./job.ts";
 export {
 	isMeasureName,
 	type MeasureName,

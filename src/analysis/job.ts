@@ -1,4 +1,5 @@
-import type { Scenario } from "../scenario/index.ts";
+import type { Scenario, WardScenario } from "../scenario/index.ts";
+import type { OrderRule } from "../therapy/index.ts";
 import type { RunPart } from "./collector.ts";
 import { runBlocks } from "./run-blocks.ts";
 import {
@@ -7,9 +8,10 @@ import {
 	StudyRunner,
 	type StudyTask,
 } from "./study.ts";
+import { runWardBlocks, type SupplyPart } from "./supply-collector.ts";
 
-/** Blocks `first` … `last` − 1 of a day. */
-export interface DayTask {
+/** Blocks `first` … `last` − 1 of a day or of a ward. */
+export interface BlockTask {
 	readonly first: number;
 	readonly last: number;
 }
@@ -17,11 +19,17 @@ export interface DayTask {
 /** Work that can be dealt out to threads: what all of them need to know, and what a task is and comes to. */
 export type Job =
 	| { readonly kind: "day"; readonly scenario: Scenario }
-	| { readonly kind: "study"; readonly study: Study };
+	| { readonly kind: "study"; readonly study: Study }
+	| {
+			readonly kind: "ward";
+			readonly ward: WardScenario;
+			readonly rules: readonly OrderRule[];
+	  };
 
 export interface JobKinds {
-	readonly day: { readonly task: DayTask; readonly part: RunPart };
+	readonly day: { readonly task: BlockTask; readonly part: RunPart };
 	readonly study: { readonly task: StudyTask; readonly part: StudyPart };
+	readonly ward: { readonly task: BlockTask; readonly part: SupplyPart };
 }
 
 type Progress = (replications: number) => void;
@@ -35,15 +43,18 @@ export type Work<K extends keyof JobKinds> = (
 export function workOn<K extends keyof JobKinds>(
 	job: Extract<Job, { readonly kind: K }>,
 ): Work<K>;
-export function workOn(job: Job): Work<"day"> | Work<"study"> {
+export function workOn(job: Job): Work<"day"> | Work<"study"> | Work<"ward"> {
 	switch (job.kind) {
 		case "day":
-			return ({ first, last }: DayTask, progress?: Progress) =>
+			return ({ first, last }: BlockTask, progress?: Progress) =>
 				runBlocks(job.scenario, first, last, progress);
 		case "study": {
 			const runner = new StudyRunner(job.study);
 			return (task: StudyTask, progress?: Progress) =>
 				runner.run(task, progress);
 		}
+		case "ward":
+			return ({ first, last }: BlockTask, progress?: Progress) =>
+				runWardBlocks(job.ward, job.rules, first, last, progress);
 	}
 }

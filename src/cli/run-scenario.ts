@@ -1,6 +1,6 @@
 import {
+	type BlockTask,
 	blockCount,
-	type DayTask,
 	ProjectionGathering,
 } from "../analysis/index.ts";
 import type { Scenario } from "../scenario/index.ts";
@@ -11,7 +11,7 @@ import { runJob } from "./run-job.ts";
 const taskBlocks = 20;
 
 /** The tasks that the replications of a scenario make. */
-export function dayTasks(scenario: Scenario): DayTask[] {
+export function dayTasks(scenario: Scenario): BlockTask[] {
 	const blocks = blockCount(scenario);
 	return Array.from({ length: Math.ceil(blocks / taskBlocks) }, (_, i) => ({
 		first: i * taskBlocks,
