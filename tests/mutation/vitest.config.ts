@@ -1,14 +1,10 @@
 import { defineConfig } from "vitest/config";
 
-/** The fast tests that mutants of `src/elementary`, `src/engine` and `src/physics` have to get past. */
+/** The fast tests that mutants of `src/elementary`, `src/engine` and `src/physics` have to get past; `MUTATED` names one of them. */
 export default defineConfig({
 	test: {
 		include: [
-			"tests/elementary/*.test.ts",
-			"tests/engine/*.test.ts",
-			"tests/physics/*.test.ts",
-			"tests/outside/{single-server,laminar-flow,leaks,pump-down,units,generator}.test.ts",
-			"tests/therapy/*.test.ts",
+			`tests/${process.env.MUTATED ?? "{elementary,engine,physics}"}/*.test.ts`,
 		],
 		// A fine integration of ten seconds is no test for a thousand mutants.
 		testNamePattern: /^(?!.*fine integration)/,
