@@ -1,4 +1,4 @@
-import { z } from "zod";
+import * as z from "zod";
 import { scenarioSchema } from "./schema.ts";
 
 /** JSON Schema (draft 2020-12) of a scenario file as it is written, so that an editor completes and checks as one types. */
