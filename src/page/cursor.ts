@@ -105,10 +105,14 @@ export class Cursor {
 					element(
 						"dl",
 						{},
-						...readings.flatMap(({ lane, words }) => [
-							element("dt", {}, lane),
-							element("dd", {}, words),
-						]),
+						...readings.map(({ lane, words }) =>
+							element(
+								"div",
+								{},
+								element("dt", {}, lane),
+								element("dd", {}, words),
+							),
+						),
 					),
 				),
 			),

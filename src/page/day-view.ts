@@ -40,6 +40,8 @@ export interface DaySetting {
 	readonly written: string;
 }
 
+/** The key of the strip needs more room than a day, px. */
+const stripLeastPx = 800;
 /** Half the width of the lens around the cursor, min. */
 const lensMin = 20;
 
@@ -101,7 +103,7 @@ export class DayView {
 		});
 		this.#legend = element("figcaption", {});
 		this.#strip = element("div", {
-			class: "scroll chart",
+			class: "scroll chart strip",
 			role: "region",
 			tabindex: "0",
 			"aria-label": "Chance of alarms",
@@ -301,7 +303,7 @@ export class DayView {
 							idPrefix: "strip",
 							styled: false,
 							titled: false,
-							widthPx: chartWidth(this.#strip),
+							widthPx: chartWidth(this.#strip, stripLeastPx),
 						},
 					),
 		);

@@ -18,7 +18,7 @@ type Set = (keys: Keys, value: unknown, reshapes: boolean) => void;
 const hidden = ["$schema", "slackwater"];
 /** Parts that are open from the start. */
 const open =
-	/^(?:dressings\[0\](?:\.(?:wound|foam|regimen|unit)|\.foam\[\d+\])?)?$/u;
+	/^dressings(?:\[0\](?:\.(?:wound|foam|regimen|unit)|\.(?:foam|regimen)\[\d+\])?)?$/u;
 
 /** A form for a whole scenario, made from its schema. Every value stands in its field as it stands in the file, units and all. */
 export class Form {

@@ -106,7 +106,8 @@ export class RehearseView {
 		this.#over = false;
 		this.#alarms = "";
 		this.#log.replaceChildren();
-		this.#alarm.textContent = "";
+		this.#alarm.textContent = "No alarm stands.";
+		this.#alarm.classList.remove("stands");
 		const element = htmlElement.bind(null, this.#document);
 		const minutes = new Map(start.takings.map((one) => [one.what, one]));
 		const heading = element("h2", { tabindex: "-1" }, start.title);
@@ -114,7 +115,7 @@ export class RehearseView {
 			"div",
 			{},
 			heading,
-			element("p", { class: "brief" }, start.brief),
+			element("p", { class: "case-brief" }, start.brief),
 			this.#paceBar(start.pace),
 			this.#alarm,
 			element(
