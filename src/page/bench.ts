@@ -70,6 +70,7 @@ export class Bench {
 
 	/** Puts another text on the bench. */
 	replace(text: string, by: Change["by"] = "else"): void {
+		if (text === this.text && this.#dragged === null) return;
 		this.#dragged = null;
 		this.#history = changed(this.#history, text);
 		this.#settled(by);

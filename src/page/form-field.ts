@@ -18,6 +18,8 @@ export interface Field {
 }
 
 const inParts = "in parts";
+/** Letters that a field shows on one line where the form is narrow. */
+const lineLetters = 16;
 
 /** A field for one value. `set` is told what was typed, undefined where the field was emptied. */
 export function formField(
@@ -67,8 +69,11 @@ function typed(
 			? fieldText(shape.examples?.at(-1))
 			: fieldText(shape.default);
 	const input =
-		text.length > 60
-			? htmlElement(document, "textarea", { rows: "4", spellcheck: "false" })
+		text.length > lineLetters
+			? htmlElement(document, "textarea", {
+					rows: String(Math.min(6, Math.ceil(text.length / lineLetters))),
+					spellcheck: "false",
+				})
 			: htmlElement(document, "input", {
 					type: "text",
 					autocomplete: "off",

@@ -1,4 +1,4 @@
-/** Jobs of drawing, one a frame, so that none holds up the page; a job of the same name that still waits is replaced. */
+/** Jobs of drawing, one a frame, so that none holds up the page; one takes the place of an older one of its name, behind all others. */
 export class Frames {
 	readonly #window: Window;
 	readonly #jobs = new Map<string, () => void>();
@@ -9,6 +9,7 @@ export class Frames {
 	}
 
 	plan(name: string, job: () => void): void {
+		this.#jobs.delete(name);
 		this.#jobs.set(name, job);
 		this.#ask();
 	}

@@ -43,6 +43,7 @@ export class RehearseView {
 	readonly #pace: Pace;
 	readonly #alarm: HTMLElement;
 	readonly #facts: HTMLElement;
+	readonly #told: HTMLElement;
 	readonly #log: HTMLElement;
 	readonly #paceButtons = new Map<number, HTMLButtonElement>();
 	#stage: HTMLElement;
@@ -70,12 +71,17 @@ export class RehearseView {
 		});
 		this.#alarm = element("p", { class: "alarm-line", role: "alert" });
 		this.#facts = element("dl", { class: "facts-now" });
-		this.#log = element("ol", {
-			class: "told",
-			role: "log",
-			"aria-label": "What has happened",
-			tabindex: "0",
-		});
+		this.#told = element("ol", {});
+		this.#log = element(
+			"div",
+			{
+				class: "told",
+				role: "log",
+				"aria-label": "What has happened",
+				tabindex: "0",
+			},
+			this.#told,
+		);
 		this.#stage = element("div", {});
 		this.element = element(
 			"div",
@@ -105,7 +111,7 @@ export class RehearseView {
 	#begun(start: Start): void {
 		this.#over = false;
 		this.#alarms = "";
-		this.#log.replaceChildren();
+		this.#told.replaceChildren();
 		this.#alarm.textContent = "No alarm stands.";
 		this.#alarm.classList.remove("stands");
 		const element = htmlElement.bind(null, this.#document);
@@ -256,7 +262,7 @@ export class RehearseView {
 	}
 
 	#tell(items: readonly Happened[]): void {
-		this.#log.append(
+		this.#told.append(
 			...items.map(({ clock, words }) =>
 				htmlElement(
 					this.#document,

@@ -1,4 +1,4 @@
-import { Document, isCollection, isSeq, parseDocument } from "yaml";
+import { Document, isCollection, isScalar, isSeq, parseDocument } from "yaml";
 import type { Keys } from "../scenario/path.ts";
 
 /** A scenario's text as data; undefined where it cannot be read as YAML or JSON at all. */
@@ -49,8 +49,12 @@ function parsed(text: string): Document | null {
 /** False where something stands in the way: an alias, or a value where a map is needed. */
 function put(document: Document, keys: Keys, value: unknown): boolean {
 	try {
-		if (value !== undefined) document.setIn(keys, value);
-		else if (document.hasIn(keys)) remove(document, keys);
+		if (value !== undefined) {
+			// How the old value was quoted says nothing of the new one.
+			const old = document.getIn(keys, true);
+			if (isScalar(old)) old.type = undefined;
+			document.setIn(keys, value);
+		} else if (document.hasIn(keys)) remove(document, keys);
 		return true;
 	} catch {
 		return false;

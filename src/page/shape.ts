@@ -94,23 +94,21 @@ export function fieldValue(text: string, shape: Shape): unknown {
 	return scalar(typed, shape);
 }
 
-/** A number where the shape takes one and no free text. */
+/** A number where no free text may stand: what is wrong with it, where a unit is missing, `check` says. */
 function scalar(typed: string, shape: Shape): unknown {
-	const branches = branchesOf(shape).flatMap((branch) => [
-		branch,
-		...(branch.items === undefined ? [] : branchesOf(branch.items)),
-	]);
-	const free = branches.some(
-		({ type, pattern, enum: words, const: word }) =>
-			type === "string" &&
-			pattern === undefined &&
-			words === undefined &&
-			word === undefined,
-	);
-	const numeric = branches.some(
-		({ type }) => type === "number" || type === "integer",
-	);
-	return !free && numeric && /^-?(?:\d+\.?\d*|\.\d+)$/u.test(typed)
+	const free = branchesOf(shape)
+		.flatMap((branch) => [
+			branch,
+			...(branch.items === undefined ? [] : branchesOf(branch.items)),
+		])
+		.some(
+			({ type, pattern, enum: words, const: word }) =>
+				type === "string" &&
+				pattern === undefined &&
+				words === undefined &&
+				word === undefined,
+		);
+	return !free && /^-?(?:\d+\.?\d*|\.\d+)$/u.test(typed)
 		? Number(typed)
 		: typed;
 }

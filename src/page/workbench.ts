@@ -134,6 +134,7 @@ export function openWorkbench(document: Document, address: string): void {
 		const { text } = bench;
 		const { version } = own;
 		document.body.dataset.view = views.name;
+		document.body.dataset.settled = "no";
 		if (views.name === "Compare")
 			engine.ask(
 				{
@@ -143,15 +144,23 @@ export function openWorkbench(document: Document, address: string): void {
 					version,
 					between: steady ? null : compare.between(findings.regimens),
 				},
-				(answer) => heard(answer, steady),
+				(answer, last) => heard(answer, steady, last),
 			);
 		else
-			engine.ask({ kind: "day", text, most, version }, (answer) =>
-				heard(answer, steady),
+			engine.ask({ kind: "day", text, most, version }, (answer, last) =>
+				heard(answer, steady, last),
 			);
 	}
 
-	function heard(answer: Answer, steady: boolean): void {
+	function heard(answer: Answer, steady: boolean, last: boolean): void {
+		take(answer, steady);
+		if (last && steady)
+			frames.plan("settled", () => {
+				document.body.dataset.settled = "yes";
+			});
+	}
+
+	function take(answer: Answer, steady: boolean): void {
 		switch (answer.kind) {
 			case "checked":
 				findings = answer;
