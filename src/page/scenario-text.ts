@@ -64,7 +64,9 @@ function put(document: Document, keys: Keys, value: unknown): boolean {
 function remove(document: Document, keys: Keys): void {
 	document.deleteIn(keys);
 	const above = keys.slice(0, -1);
-	const parent = above.length === 0 ? null : document.getIn(above, true);
+	// A list's item stays, if empty, so that those after it keep their places.
+	const parent =
+		typeof above.at(-1) === "string" ? document.getIn(above, true) : null;
 	if (isCollection(parent) && !isSeq(parent) && parent.items.length === 0)
 		remove(document, above);
 }
