@@ -13,6 +13,8 @@ export interface Read {
 	readonly readings: readonly Reading[];
 }
 
+/** Room of the time axis between the lanes and the heading of the lens, px. */
+const lensGapPx = 62;
 const emptyWords =
 	"Point at the chart, or move along this slider with the arrow keys, to read every lane at a minute.";
 
@@ -152,7 +154,10 @@ export class Cursor {
 					x1: x,
 					x2: x,
 					y1: 8,
-					y2: lens === null || lens === undefined ? height : Number(lens) - 20,
+					y2:
+						lens === null || lens === undefined
+							? height
+							: Number(lens) - lensGapPx,
 				}),
 			);
 		}

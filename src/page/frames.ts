@@ -1,4 +1,7 @@
-/** Jobs of drawing, one a frame, so that none holds up the page; one takes the place of an older one of its name, behind all others. */
+/** Drawing goes on within a frame until this long has gone by, ms; what is left waits for the next. */
+const longestMs = 6;
+
+/** Jobs of drawing, as many in a frame as it has time for, so that they do not hold up the page; one takes the place of an older one of its name, behind all others. */
 export class Frames {
 	readonly #window: Window;
 	readonly #jobs = new Map<string, () => void>();
@@ -19,11 +22,12 @@ export class Frames {
 		this.#asked = true;
 		this.#window.requestAnimationFrame(() => {
 			this.#asked = false;
-			const [next] = this.#jobs;
-			if (next === undefined) return;
-			const [name, job] = next;
-			this.#jobs.delete(name);
-			job();
+			const began = performance.now();
+			for (const [name, job] of [...this.#jobs]) {
+				this.#jobs.delete(name);
+				job();
+				if (performance.now() - began > longestMs) break;
+			}
 			this.#ask();
 		});
 	}

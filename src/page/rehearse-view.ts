@@ -24,7 +24,7 @@ import {
 } from "../rehearsal/index.ts";
 import { debriefSections } from "../report/debrief-html.ts";
 import { debriefJson } from "../report/debrief-json.ts";
-import { htmlElement } from "../report/html-element.ts";
+import { htmlElement, unbroken } from "../report/html-element.ts";
 import type { Engine } from "./engine.ts";
 import type { Answer, Handed, Start } from "./orders.ts";
 import { Pace, paces } from "./pace.ts";
@@ -220,7 +220,9 @@ export class RehearseView {
 						{},
 						pressed(
 							this.#document,
-							`${words[name]}, ${durationWords(minutes.get(name)?.minutes ?? 0)}`,
+							unbroken(
+								`${words[name]}, ${durationWords(minutes.get(name)?.minutes ?? 0)}`,
+							),
 							() => {
 								if (kind === "look" && isPlace(name))
 									this.#take({ do: "look", place: name });
