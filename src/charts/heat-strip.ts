@@ -158,10 +158,20 @@ function heatCell(
 function heatKey(plot: TimePlot, y: number, cellMin: number): SVGGElement {
 	const { document } = plot;
 	const group = svgElement(document, "g", {});
-	let x = plot.leftPx;
 	const per = cellMin === 30 ? "half-hour" : cellMin === 60 ? "hour" : "day";
 	const lead = `chance that one starts in a ${per}, in %:`;
 	const leadText = lead.replace("a hour", "an hour");
+	const labels = heatEdges.map((edge, step) =>
+		step === heatEdges.length - 1
+			? `${edge * 100} and more`
+			: `from ${edge * 100}`,
+	);
+	const longPx = labels.reduce(
+		(sum, label) => sum + 32 + textWidth(label, 11.5),
+		textWidth(leadText, 11.5) + 4,
+	);
+	// Where it is too long to begin under the strip it begins further left.
+	let x = Math.max(4, Math.min(plot.leftPx, plot.rightPx + 34 - longPx));
 	group.append(
 		svgElement(
 			document,
@@ -171,11 +181,7 @@ function heatKey(plot: TimePlot, y: number, cellMin: number): SVGGElement {
 		),
 	);
 	x += textWidth(leadText, 11.5) + 4;
-	heatEdges.forEach((edge, step) => {
-		const label =
-			step === heatEdges.length - 1
-				? `${edge * 100} and more`
-				: `from ${edge * 100}`;
+	labels.forEach((label, step) => {
 		group.append(
 			svgElement(document, "rect", {
 				class: `heat${step}`,

@@ -80,5 +80,9 @@ export {
 	phaseWords,
 	sourceReasonWords,
 } from "./vocabulary.ts";
-export { type WaterLineData, waterLineChart } from "./water-line-chart.ts";
+export {
+	type WaterLineData,
+	waterLineChart,
+	waterLineEdges,
+} from "./water-line-chart.ts";
 export { waterLineLegend } from "./water-line-words.ts";

@@ -22,12 +22,13 @@ export interface WaterBandRange {
 	readonly depthTicksMmHg: readonly number[];
 }
 
-/** Liquid stands above the line 'vented', suction hangs below it as a hatched band. */
+/** Liquid stands above the line 'vented', suction hangs below it as a hatched band; the day as it was `before` is a pale line. */
 export function waterBand(
 	plot: TimePlot,
 	curve: DayCurve,
 	range: WaterBandRange,
 	size: WaterBandSize,
+	before?: DayCurve,
 ): SVGGElement {
 	const { document } = plot;
 	const line0 = size.topPx + size.abovePx;
@@ -37,8 +38,8 @@ export function waterBand(
 		[line0, line0 + size.belowPx],
 	);
 	const buckets = Math.ceil(plot.rightPx - plot.leftPx);
-	const points = (values: readonly number[]): Point[] =>
-		thinnedCurve(curve.atMin, values, plot.fromMin, plot.toMin, buckets);
+	const points = (values: readonly number[], of = curve): Point[] =>
+		thinnedCurve(of.atMin, values, plot.fromMin, plot.toMin, buckets);
 	const depth = points(curve.depthMmHg);
 	const liquid = points(curve.liquidMl);
 	const shape = (y: (value: number) => number) =>
@@ -51,6 +52,11 @@ export function waterBand(
 		.x((point) => plot.x(point[0]))
 		.y((point) => depthY(point[1]))
 		.digits(2);
+	const trace = (values: readonly number[], y: (value: number) => number) =>
+		line<Point>()
+			.x((point) => plot.x(point[0]))
+			.y((point) => y(point[1]))
+			.digits(2)(points(values, before)) ?? "";
 	// Over weeks a fill is thinner than a line: an edge keeps it in sight.
 	const slender = plot.x(5) - plot.x(0) < 1;
 	const group = svgElement(document, "g", {});
@@ -78,6 +84,11 @@ export function waterBand(
 			class: slender ? "water water-slender" : "water",
 			d: shape(liquidY)(liquid) ?? "",
 		}),
+		...(before === undefined
+			? []
+			: [trace(before.depthMmHg, depthY), trace(before.liquidMl, liquidY)].map(
+					(d) => svgElement(document, "path", { class: "pale", d }),
+				)),
 		svgElement(document, "line", {
 			class: "line",
 			x1: plot.leftPx,

@@ -37,9 +37,17 @@ export interface WaterLineData {
 	readonly lens?: CycleSpan;
 	/** Only the first minutes of the day are drawn; all of it by default. */
 	readonly spanMin?: number;
+	/** The day as it was before the last change, left as a pale line. */
+	readonly before?: Pick<DressingDay, "curve">;
 	/** Days that are drawn above or below it, so that all stand on the same heights. */
 	readonly beside?: readonly Pick<WaterLineData, "day" | "dressing">[];
 }
+
+/** Where the time axis of a water-line chart of a width begins and ends, px. */
+export const waterLineEdges = (widthPx: number) => ({
+	leftPx: 112,
+	rightPx: widthPx - 34,
+});
 
 /**
  * The water-line chart of one dressing's day. The line is 'vented': liquid stands above it, suction hangs below. Under it
@@ -63,13 +71,21 @@ export function waterLineChart(
 		waterLineWords(data),
 	);
 	const span = { fromMin: 0, toMin: spanMin };
-	const plot = timePlot(document, options.idPrefix, clock, span, {
-		leftPx: 112,
-		rightPx: widthPx - 34,
-	});
+	const plot = timePlot(
+		document,
+		options.idPrefix,
+		clock,
+		span,
+		waterLineEdges(widthPx),
+	);
 	const beside = data.beside ?? [];
+	const before = data.before?.curve;
 	const range = waterBandRange(
-		[day.curve, ...beside.map((other) => within(other.day).curve)],
+		[
+			day.curve,
+			...(before === undefined ? [] : [before]),
+			...beside.map((other) => within(other.day).curve),
+		],
 		[dressing, ...beside.map((other) => other.dressing)].flatMap(
 			(one) => one.regimens,
 		),
@@ -85,7 +101,7 @@ export function waterLineChart(
 
 	const topPx = headPx + 18;
 	const band = { topPx: topPx + 10, abovePx: 60, belowPx: 72 };
-	root.append(waterBand(plot, day.curve, range, band));
+	root.append(waterBand(plot, day.curve, range, band, before));
 	const lens = data.lens ?? cycleSpan(day, spanMin);
 	root.append(
 		lensMark(

@@ -7,6 +7,7 @@ import { declareStores } from "./declare-stores.ts";
 import type { DrillOptions } from "./drill-command.ts";
 import { type ExitStatus, explain } from "./failure.ts";
 import type { TypedOptions } from "./options.ts";
+import type { PageOptions } from "./page-command.ts";
 import type { TypedSweepOptions } from "./sweep-options.ts";
 import { version } from "./version.ts";
 import { readWords } from "./words.ts";
@@ -45,6 +46,10 @@ export async function run(words: readonly string[]): Promise<ExitStatus> {
 		async (files, options) => {
 			const { drill } = await import("./drill-command.ts");
 			status = await drill(files, options, problems);
+		},
+		async (files, options) => {
+			const { page } = await import("./page-command.ts");
+			status = await page(files, options, problems);
 		},
 	);
 	declareStores(program, caution, {
@@ -103,6 +108,7 @@ function declare(
 	compare: Action<TypedCompareOptions>,
 	sweep: Action<TypedSweepOptions>,
 	drill: Action<DrillOptions>,
+	page: Action<PageOptions>,
 ): Command {
 	const program = new Command("slackwater")
 		.description(
@@ -272,5 +278,22 @@ Examples:
   slackwater drill scenarios/thigh-short-dwell.yaml --generate --seed tuesday --json < acts.txt`,
 		);
 	drilling.action(() => drill(drilling.args, drilling.opts<DrillOptions>()));
+	const paging = command(
+		"page",
+		"[file]",
+		"writes the workbench: days, comparisons and rehearsals in one HTML file that needs no network",
+	)
+		.argument("[file]", "scenario file that it opens with (default: the demo)")
+		.option(
+			"--out <file>",
+			"the file, or the folder it goes to (default: out/workbench.html)",
+		)
+		.option("--force", "overwrite another file of that name")
+		.option("--quiet", "say nothing but what went wrong")
+		.addHelpText(
+			"after",
+			`${caution}\n\nExamples:\n  slackwater page\n  slackwater page thigh.yaml --out ward/workbench.html`,
+		);
+	paging.action(() => page(paging.args, paging.opts<PageOptions>()));
 	return program;
 }

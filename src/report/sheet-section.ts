@@ -104,7 +104,8 @@ function answersSection(
 	);
 }
 
-function clockSection(
+/** What comes next, as a table; later rows are folded away. */
+export function clockSection(
 	result: DayResult,
 	parts: DressingParts,
 	document: Document,

@@ -1,4 +1,4 @@
-import type { z } from "zod";
+import type * as z from "zod";
 import { nearestKey } from "./leaf.ts";
 import { nearest } from "./nearest.ts";
 import { type Keys, pathText, received, valueAt } from "./path.ts";

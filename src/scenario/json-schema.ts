@@ -1,4 +1,4 @@
-import { z } from "zod";
+import * as z from "zod";
 import { scenarioSchema } from "./schema.ts";
 import { wardSchema } from "./schema-ward.ts";
 
@@ -37,6 +37,10 @@ export function scenarioJsonSchema(): Record<string, unknown> {
 		...schema,
 	};
 }
+
+/** The same for a day with dressings alone, from which a form can be made. */
+export const dayScenarioSchema = (): Record<string, unknown> =>
+	schemaOf(scenarioSchema);
 
 const schemaOf = (schema: z.ZodType) =>
 	z.toJSONSchema(schema, {

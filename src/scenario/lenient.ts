@@ -1,4 +1,4 @@
-import type { z } from "zod";
+import type * as z from "zod";
 
 /** The value as a map; an empty one where it is none. */
 export function asMap(value: unknown): Readonly<Record<string, unknown>> {

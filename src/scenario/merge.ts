@@ -1,4 +1,4 @@
-import type { z } from "zod";
+import type * as z from "zod";
 import type { Constants } from "../physics/index.ts";
 import type { Regimen } from "./scenario.ts";
 import type { partialRegimen, regimen } from "./schema-regimen.ts";

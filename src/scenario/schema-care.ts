@@ -1,4 +1,4 @@
-import { z } from "zod";
+import * as z from "zod";
 import { defaults } from "./defaults.ts";
 import { count, record } from "./leaf.ts";
 import { nearest } from "./nearest.ts";

@@ -1,4 +1,4 @@
-import { z } from "zod";
+import * as z from "zod";
 import { refuse } from "./quantity.ts";
 
 /** Minutes after midnight of `07:00`; null where it is no clock time. */

@@ -1,4 +1,4 @@
-import { z } from "zod";
+import * as z from "zod";
 import { readQuantity } from "../physics/index.ts";
 import { defaults } from "./defaults.ts";
 import { choice, name, record } from "./leaf.ts";

@@ -1,4 +1,4 @@
-import { z } from "zod";
+import * as z from "zod";
 import { choice, count, name, record, text } from "./leaf.ts";
 import { quantity } from "./quantity.ts";
 import type { CauseName } from "./rehearsal-plan.ts";

@@ -1,4 +1,4 @@
-import { z } from "zod";
+import * as z from "zod";
 import { name, record } from "./leaf.ts";
 import { type QuantityRule, quantity, refuse } from "./quantity.ts";
 import { clock } from "./schema-clock.ts";

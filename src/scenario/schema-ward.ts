@@ -1,5 +1,5 @@
 // Longer than most: the whole form of a ward's file, so that a reader finds every key in one place.
-import { z } from "zod";
+import * as z from "zod";
 import { defaults } from "./defaults.ts";
 import { choice, count, name, record, text } from "./leaf.ts";
 import { quantity, quantityOr, refuse } from "./quantity.ts";

@@ -1,4 +1,4 @@
-import { z } from "zod";
+import * as z from "zod";
 import { assumptions } from "./assumptions.ts";
 import { defaults } from "./defaults.ts";
 import { count, name, record, text } from "./leaf.ts";

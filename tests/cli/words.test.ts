@@ -89,7 +89,7 @@ describe("a command line that cannot be obeyed", () => {
 	test("a misspelt command is named with its near miss, and the rest is looked at all the same", async () => {
 		const found = await refused("dya", broken, "--chance", "maybe");
 		expect(found[0]).toBe(
-			'slackwater: the command: expected one of check, day, compare, sweep, drill, supply, gather, received "dya"; did you mean day?',
+			'slackwater: the command: expected one of check, day, compare, sweep, drill, page, supply, gather, received "dya"; did you mean day?',
 		);
 		expect(found.join("\n")).toMatch(/--chance: .*"maybe"/);
 		expect(found.join("\n")).toMatch(/horizon \(line 3\): /);

@@ -19,7 +19,8 @@ describe("the scenarios of the project", () => {
 	test.each(files)("%s is sound and leaves nothing to note", (name) => {
 		const { problems, notes } = checkScenario(read(name));
 		expect(problems.map(sentence)).toEqual([]);
-		expect(notes).toEqual([]);
+		// A regimen is set against itself on purpose there.
+		expect(notes.length).toBe(name === "compare-thigh.yaml" ? 1 : 0);
 	});
 
 	test.each(files)(

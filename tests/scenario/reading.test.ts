@@ -62,6 +62,18 @@ describe("the least scenario", () => {
 			turningMin: 240,
 			nurses: null,
 			dressingChange: { everyMin: 2880 },
+			avoid: {
+				handOver: [
+					{ fromMin: 390, toMin: 450 },
+					{ fromMin: 1110, toMin: 1170 },
+				],
+				meals: [
+					{ fromMin: 480, toMin: 510 },
+					{ fromMin: 720, toMin: 780 },
+					{ fromMin: 1050, toMin: 1110 },
+				],
+				smallHours: [{ fromMin: 60, toMin: 300 }],
+			},
 		});
 	});
 

@@ -1,0 +1,119 @@
+import { lstatSync, readFileSync, statSync } from "node:fs";
+import { basename, dirname, join } from "node:path";
+import { fileURLToPath } from "node:url";
+import {
+	checkScenario,
+	type Problem,
+	UnusableInput,
+} from "../scenario/index.ts";
+import { type ExitStatus, reasonOf } from "./failure.ts";
+import { pageDataIn, pageFile } from "./page-file.ts";
+import { fileName, quoted } from "./quoted.ts";
+import { readScenarioFile } from "./read-file.ts";
+import { uninterrupted } from "./uninterrupted.ts";
+import { version } from "./version.ts";
+import { writeFolder } from "./write-folder.ts";
+
+/** Options of `page` as they were typed. */
+export interface PageOptions {
+	readonly out?: string;
+	readonly force?: boolean;
+	readonly quiet?: boolean;
+}
+
+const demo = fileURLToPath(
+	new URL("../../scenarios/thigh-short-dwell.yaml", import.meta.url),
+);
+const usualName = "workbench.html";
+
+/**
+ * Writes the workbench: one HTML file that opens with a scenario, the demo's where none is named. `problems` are those of
+ * the command line. Throws UnusableInput with these and all others, CouldNotFinish.
+ */
+export async function page(
+	files: readonly string[],
+	typed: PageOptions,
+	problems: Problem[],
+): Promise<ExitStatus> {
+	if (files.length > 1)
+		problems.push({
+			path: "page",
+			expected: "one scenario file, or none for the demo",
+			received: `${files.length}: ${files.map(fileName).join(", ")}`,
+		});
+	const [file = demo] = files;
+	const read = readScenarioFile(file);
+	const checked =
+		"problem" in read
+			? { scenario: null, problems: [read.problem] }
+			: checkScenario(read.text);
+	problems.push(
+		...checked.problems.map((problem) =>
+			problem.path === "" ? { ...problem, path: fileName(file) } : problem,
+		),
+	);
+	const title = checked.scenario?.title ?? null;
+	const target = targetOf(typed.out);
+	if (typed.force !== true) checkTarget(target, title, problems);
+	if ("problem" in read || title === null || problems.length > 0)
+		throw new UnusableInput(problems);
+	const { studyStyle } = await import("../report/study-style.ts");
+	const text = pageFile(
+		{
+			format: "slackwater/workbench@1",
+			version: version(),
+			title,
+			scenario: read.text,
+		},
+		studyStyle,
+	);
+	await uninterrupted(() =>
+		writeFolder(dirname(target), { [basename(target)]: text }),
+	);
+	if (typed.quiet !== true)
+		process.stdout.write(
+			`The workbench is in ${fileName(target)}: open it in a browser\n`,
+		);
+	return 0;
+}
+
+/** The file that is written: as it was named, or of its usual name in the folder that was named. */
+function targetOf(out: string | undefined): string {
+	if (out === undefined) return join("out", usualName);
+	return /\.html?$/iu.test(out) && !isFolder(out) ? out : join(out, usualName);
+}
+
+const isFolder = (path: string): boolean =>
+	statSync(path, { throwIfNoEntry: false })?.isDirectory() ?? false;
+
+/** Adds to `problems` what keeps the file from being written: another scenario's workbench, a foreign file, a folder of its name. */
+function checkTarget(
+	target: string,
+	title: string | null,
+	problems: Problem[],
+): void {
+	const shown = fileName(target);
+	const refuse = (received: string) =>
+		problems.push({
+			path: "--out",
+			expected: "a new file, or an earlier workbench of this scenario",
+			received,
+		});
+	try {
+		const there = lstatSync(target, { throwIfNoEntry: false });
+		if (there === undefined) return;
+		if (isFolder(target)) {
+			refuse(`${shown}, which is a folder`);
+			return;
+		}
+		const data = pageDataIn(readFileSync(target, "utf8"));
+		if (data === null)
+			refuse(`${shown}, which is another file (--force overwrites it)`);
+		else if (title !== null && data.title !== title)
+			refuse(
+				`${shown}, which is the workbench of ${quoted(data.title)} (--force overwrites it)`,
+			);
+	} catch (error) {
+		refuse(`${shown}: ${reasonOf(error)}`);
+	}
+}

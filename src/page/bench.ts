@@ -1,0 +1,117 @@
+import type {
+	CompareResult,
+	DayResult,
+	TracedDayResult,
+} from "../analysis/index.ts";
+import type { Problem } from "../scenario/index.ts";
+import type { Keys } from "../scenario/path.ts";
+import {
+	canRedo,
+	canUndo,
+	changed,
+	type History,
+	present,
+	redone,
+	undone,
+} from "./history.ts";
+import { withValue } from "./scenario-text.ts";
+
+/** What came of the scenario on the bench. */
+export interface Findings {
+	readonly problems: readonly Problem[];
+	readonly notes: readonly string[];
+	readonly rehearsed: boolean;
+	/** Names of the regimens under `compare:`. */
+	readonly regimens: readonly string[];
+}
+
+/** Who else wants to know: `text` where it became another one (by whom: the form, or anything else), `steady` where no drag is under way. */
+export interface Change {
+	readonly by: "form" | "else";
+	readonly steady: boolean;
+}
+
+export type Shown =
+	| { readonly kind: "traced"; readonly day: TracedDayResult }
+	| { readonly kind: "day"; readonly result: DayResult }
+	| {
+			readonly kind: "compare";
+			readonly result: CompareResult;
+			readonly days: readonly TracedDayResult[];
+	  };
+
+/** The scenario that lies on the bench: its text, what it has been before, and who is told of a change. */
+export class Bench {
+	#history: History;
+	/** The text while something is dragged; null where nothing is. */
+	#dragged: string | null = null;
+	readonly #tell: (change: Change) => void;
+	readonly #keep: (history: History) => void;
+
+	constructor(
+		history: History,
+		keep: (history: History) => void,
+		tell: (change: Change) => void,
+	) {
+		this.#history = history;
+		this.#keep = keep;
+		this.#tell = tell;
+	}
+
+	get text(): string {
+		return this.#dragged ?? present(this.#history);
+	}
+	get canUndo(): boolean {
+		return canUndo(this.#history);
+	}
+	get canRedo(): boolean {
+		return canRedo(this.#history);
+	}
+
+	/** Puts another text on the bench. */
+	replace(text: string, by: Change["by"] = "else"): void {
+		if (text === this.text && this.#dragged === null) return;
+		this.#dragged = null;
+		this.#history = changed(this.#history, text);
+		this.#settled(by);
+	}
+
+	/** Sets a value in the text, or takes it out; false where the text cannot be read. */
+	set(keys: Keys, value: unknown, by: Change["by"] = "form"): boolean {
+		const text = withValue(this.text, keys, value);
+		if (text === null) return false;
+		this.replace(text, by);
+		return true;
+	}
+
+	/** Sets values while something is dragged: not yet a step that can be undone. */
+	drag(values: readonly (readonly [Keys, unknown])[]): void {
+		let text: string | null = this.text;
+		for (const [keys, value] of values)
+			text = text === null ? null : withValue(text, keys, value);
+		if (text === null || text === this.text) return;
+		this.#dragged = text;
+		this.#tell({ by: "else", steady: false });
+	}
+
+	/** The drag is over, and a step. */
+	drop(): void {
+		if (this.#dragged !== null) this.replace(this.#dragged);
+	}
+
+	undo(): void {
+		this.#dragged = null;
+		this.#history = undone(this.#history);
+		this.#settled("else");
+	}
+	redo(): void {
+		this.#dragged = null;
+		this.#history = redone(this.#history);
+		this.#settled("else");
+	}
+
+	#settled(by: Change["by"]): void {
+		this.#keep(this.#history);
+		this.#tell({ by, steady: true });
+	}
+}

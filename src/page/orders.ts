@@ -1,0 +1,88 @@
+import type {
+	CompareResult,
+	DayResult,
+	TracedDayResult,
+} from "../analysis/index.ts";
+import type {
+	Debrief,
+	HandedOut,
+	Answer as RehearsalAnswer,
+	ScriptStep,
+	Taking,
+	View,
+} from "../rehearsal/index.ts";
+import type { Problem } from "../scenario/index.ts";
+
+/** What the page asks of its worker. */
+export type Order =
+	| {
+			readonly kind: "day";
+			/** Text of a scenario. */
+			readonly text: string;
+			/** Replications at the most, while something is being dragged; null: those of the scenario. */
+			readonly most: number | null;
+			/** Version of the program, for the result. */
+			readonly version: string;
+	  }
+	| {
+			readonly kind: "compare";
+			readonly text: string;
+			readonly most: number | null;
+			readonly version: string;
+			/** Only these two regimens; null: all of the scenario. */
+			readonly between: readonly [string, string] | null;
+	  }
+	| { readonly kind: "rehearse"; readonly handed: Handed }
+	| { readonly kind: "step"; readonly step: ScriptStep }
+	| { readonly kind: "debrief" };
+
+/** A case to rehearse; the seed is the scenario's own where it is null. */
+export type Handed = Omit<HandedOut, "seed"> & { readonly seed: string | null };
+
+/** What comes back. */
+export type Answer =
+	/** What is wrong with the scenario, and what is allowed but probably not meant. Always comes first. */
+	| {
+			readonly kind: "checked";
+			readonly problems: readonly Problem[];
+			readonly notes: readonly string[];
+			readonly rehearsed: boolean;
+			readonly regimens: readonly string[];
+	  }
+	/** The drawn day alone, where the projection takes its time. */
+	| { readonly kind: "traced"; readonly day: TracedDayResult }
+	| { readonly kind: "day"; readonly result: DayResult }
+	| {
+			readonly kind: "compare";
+			readonly result: CompareResult;
+			readonly days: readonly TracedDayResult[];
+	  }
+	| { readonly kind: "begun"; readonly start: Start }
+	| { readonly kind: "answered"; readonly answer: RehearsalAnswer }
+	| { readonly kind: "debriefed"; readonly debrief: Debrief }
+	/** There is nothing to run: the text has problems, or fewer than two regimens to compare. */
+	| { readonly kind: "nothing" }
+	/** A fault of the program, or a rehearsal that cannot be had. */
+	| { readonly kind: "fault"; readonly words: string };
+
+/** A rehearsal as it begins. */
+export interface Start {
+	readonly title: string;
+	readonly brief: string;
+	readonly pace: number | null;
+	readonly seed: string;
+	readonly takings: readonly Taking[];
+	readonly view: View;
+}
+
+/** Orders and answers carry the number of the order, so that answers to an older one can be told and dropped. */
+export interface NumberedOrder {
+	readonly number: number;
+	readonly order: Order;
+}
+export interface NumberedAnswer {
+	readonly number: number;
+	readonly answer: Answer;
+	/** Nothing more comes for this order. */
+	readonly last: boolean;
+}

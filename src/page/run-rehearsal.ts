@@ -1,0 +1,62 @@
+import {
+	drawCase,
+	Rehearsal,
+	type ScriptStep,
+	takeStep,
+	takings,
+} from "../rehearsal/index.ts";
+import type { Desk } from "./answer-orders.ts";
+import { checkOrder } from "./check-order.ts";
+import type { Answer, Handed } from "./orders.ts";
+
+/** Longest shift for which causes are drawn, min. */
+const longestDrawnMin = 1440;
+
+/** A rehearsal that is kept in the worker: what it hides never comes to the page before the debrief. */
+export class RehearsalRun {
+	#rehearsal: Rehearsal | null = null;
+
+	begin({ text, seed, drawn }: Handed, desk: Desk): Answer {
+		const checked = checkOrder(text, desk);
+		if (checked === null) return { kind: "nothing" };
+		if (drawn && checked.horizonMin > longestDrawnMin)
+			return fault(
+				`Causes are drawn for a shift of at most 24 h; this one has ${checked.horizonMin / 60} h.`,
+			);
+		const played = seed ?? checked.seed;
+		const scenario = drawn ? drawCase(checked, played) : checked;
+		if (scenario.rehearsal === undefined)
+			return fault(
+				"This scenario has no rehearsal: part. Draw a case from it instead.",
+			);
+		const rehearsal = new Rehearsal(scenario, played);
+		this.#rehearsal = rehearsal;
+		return {
+			kind: "begun",
+			start: {
+				title: rehearsal.title,
+				brief: rehearsal.brief,
+				pace: rehearsal.pace,
+				seed: played,
+				takings: takings(scenario.constants),
+				view: rehearsal.view(),
+			},
+		};
+	}
+
+	step(step: ScriptStep): Answer {
+		const answer =
+			this.#rehearsal === null ? null : takeStep(this.#rehearsal, step);
+		return answer === null
+			? fault("No rehearsal is under way.")
+			: { kind: "answered", answer };
+	}
+
+	debrief(): Answer {
+		return this.#rehearsal === null
+			? fault("No rehearsal is under way.")
+			: { kind: "debriefed", debrief: this.#rehearsal.debrief() };
+	}
+}
+
+const fault = (words: string): Answer => ({ kind: "fault", words });

@@ -1,0 +1,291 @@
+import { isCaseLink, readCaseLink } from "../rehearsal/index.ts";
+import { cautionInALine, cautionSentences } from "../report/caution.ts";
+import { htmlElement } from "../report/html-element.ts";
+import { Bench, type Change, type Findings } from "./bench.ts";
+import { CaseChooser } from "./case-chooser.ts";
+import { CompareView } from "./compare-view.ts";
+import { DayView } from "./day-view.ts";
+import { Engine } from "./engine.ts";
+import { Frames } from "./frames.ts";
+import { historyOf } from "./history.ts";
+import { keepOf } from "./keep.ts";
+import { openDropped } from "./open-files.ts";
+import type { Answer, Handed } from "./orders.ts";
+import { ownData } from "./own-data.ts";
+import { RehearseView } from "./rehearse-view.ts";
+import { isScenarioLink, readScenarioLink } from "./scenario-link.ts";
+import { ScenarioPanel } from "./scenario-panel.ts";
+import { dataOf } from "./scenario-text.ts";
+import { SourcesView } from "./sources-view.ts";
+import { Toolbar } from "./toolbar.ts";
+import { Views } from "./views.ts";
+
+/** Replications at the most while something is dragged. */
+const draggedReplications = 400;
+
+/** Puts the page together and brings it to life; `address` is where its worker's text is. */
+export function openWorkbench(document: Document, address: string): void {
+	const window = document.defaultView;
+	if (window === null) return;
+	const own = ownData(document);
+	const element = htmlElement.bind(null, document);
+	const engine = new Engine(address);
+	const frames = new Frames(window);
+	const keep = keepOf(window, own.scenario);
+	const kept = keep.load();
+
+	const title = element("h1", {}, "");
+	const says = element("p", { class: "says", role: "status" });
+	const say = (words: string) => {
+		says.textContent = words;
+	};
+
+	let findings: Findings = {
+		problems: [],
+		notes: [],
+		rehearsed: false,
+		regimens: [],
+	};
+	let asked = false;
+
+	const bench = new Bench(
+		kept ?? historyOf(own.scenario),
+		(history) => {
+			if (!keep.save(history) && !asked) {
+				asked = true;
+				say(
+					"This browser keeps nothing for a page that was opened from a disk: save the scenario as a file before you leave.",
+				);
+			}
+		},
+		(change) => told(change),
+	);
+	const panel = new ScenarioPanel(document, window, bench);
+	const regimenKeys = (dressing: number, regimen: number) => {
+		const data = dataOf(bench.text) as {
+			dressings?: { regimen?: unknown }[];
+		} | null; // looked at, not trusted
+		const list = Array.isArray(data?.dressings?.[dressing]?.regimen);
+		return ["dressings", dressing, "regimen", ...(list ? [regimen] : [])];
+	};
+	const day = new DayView(document, frames, {
+		drag: ({ dressing, regimen, setting, written }) =>
+			bench.drag([[[...regimenKeys(dressing, regimen), setting], written]]),
+		drop: () => bench.drop(),
+	});
+	const compare = new CompareView(document, frames, {
+		drag: (name, setting, written) =>
+			bench.drag([[["compare", name, setting], written]]),
+		drop: () => bench.drop(),
+		chosen: () => run(true),
+		begin: () => {
+			const { regimens } = findings;
+			const first = regimens[0] ?? "now";
+			bench.set(
+				["compare"],
+				{
+					...(regimens.length > 0 ? comparedIn(bench.text) : { [first]: {} }),
+					other: {},
+				},
+				"else",
+			);
+		},
+	});
+	const sources = new SourcesView(document);
+	const rehearsalEngine = new Engine(address);
+	const chooser = new CaseChooser(document, {
+		text: () => bench.text,
+		address: () => window.location.href.replace(/#.*$/u, ""),
+		begin: (handed) => begin(handed),
+	});
+	const rehearse = new RehearseView(document, window, rehearsalEngine, () => {
+		chooser.element.hidden = false;
+		chooser.element.querySelector("button")?.focus();
+	});
+	const rehearsing = element("div", {}, chooser.element, rehearse.element);
+	const views = new Views(
+		document,
+		{
+			Day: day.element,
+			Compare: compare.element,
+			Rehearse: rehearsing,
+			Sources: sources.element,
+		},
+		() => run(true),
+	);
+	const toolbar = new Toolbar(document, bench, {
+		open: (text, name) => open(text, name),
+		say,
+		again: () => bench.replace(own.scenario),
+		address: () => window.location.href.replace(/#.*$/u, ""),
+		title: () => title.textContent ?? "",
+	});
+
+	function told({ by, steady }: Change): void {
+		if (steady) {
+			frames.plan("form", () => panel.show(by !== "form"));
+			toolbar.show();
+		}
+		run(steady);
+	}
+
+	function run(steady: boolean): void {
+		const most = steady ? null : draggedReplications;
+		const { text } = bench;
+		const { version } = own;
+		document.body.dataset.view = views.name;
+		document.body.dataset.settled = "no";
+		if (views.name === "Compare")
+			engine.ask(
+				{
+					kind: "compare",
+					text,
+					most,
+					version,
+					between: steady ? null : compare.between(findings.regimens),
+				},
+				(answer, last) => heard(answer, steady, last),
+			);
+		else
+			engine.ask({ kind: "day", text, most, version }, (answer, last) =>
+				heard(answer, steady, last),
+			);
+	}
+
+	function heard(answer: Answer, steady: boolean, last: boolean): void {
+		take(answer, steady);
+		if (last && steady)
+			frames.plan("settled", () => {
+				document.body.dataset.settled = "yes";
+			});
+	}
+
+	function take(answer: Answer, steady: boolean): void {
+		switch (answer.kind) {
+			case "checked":
+				findings = answer;
+				if (steady) frames.plan("problems", () => panel.complain(answer));
+				chooser.show(answer.rehearsed);
+				if (views.name === "Compare") compare.between(answer.regimens);
+				return;
+			case "traced":
+				name(answer.day.scenario.title);
+				day.show(answer.day, steady);
+				return;
+			case "day":
+				name(answer.result.scenario.title);
+				if (views.name === "Day") day.show(answer.result, steady);
+				if (views.name === "Sources") sources.show(answer.result);
+				return;
+			case "compare":
+				name(answer.result.scenario.title);
+				compare.show(answer, steady);
+				return;
+			case "fault":
+				say(answer.words);
+				return;
+			default:
+				return;
+		}
+	}
+
+	function name(words: string): void {
+		title.textContent = words;
+		document.title = `${words}: workbench`;
+	}
+
+	function begin(handed: Handed): void {
+		views.turn("Rehearse");
+		chooser.refuse("");
+		chooser.element.hidden = true;
+		rehearse.begin(handed, (words) => {
+			chooser.element.hidden = false;
+			chooser.refuse(words);
+		});
+	}
+
+	function open(text: string, file: string): void {
+		if (views.name === "Rehearse") {
+			begin({ text, seed: null, drawn: false });
+			return;
+		}
+		bench.replace(text);
+		say(`${file} lies on the bench. Undo brings back what was there.`);
+	}
+
+	async function follow(fragment: string): Promise<void> {
+		if (isCaseLink(fragment)) {
+			const handed = readCaseLink(fragment);
+			if (handed === null)
+				say("The link to a case was cut or altered on its way.");
+			else begin(handed);
+		} else if (isScenarioLink(fragment)) {
+			const text = await readScenarioLink(fragment);
+			if (text === null)
+				say("The link to a scenario was cut or altered on its way.");
+			else if (text !== bench.text) {
+				bench.replace(text);
+				say(
+					"The scenario of the link lies on the bench. Undo brings back what was there.",
+				);
+			}
+		}
+	}
+
+	document.body.replaceChildren(
+		element("a", { class: "skip", href: "#main" }, "Skip to the work"),
+		element(
+			"header",
+			{},
+			title,
+			element("p", { class: "caution" }, cautionInALine),
+			views.bar,
+			toolbar.element,
+			says,
+		),
+		element(
+			"main",
+			{ id: "main", tabindex: "-1" },
+			element(
+				"div",
+				{ class: "view" },
+				...[day.element, compare.element, rehearsing, sources.element],
+			),
+			panel.element,
+		),
+		element(
+			"footer",
+			{},
+			...cautionSentences.map((words) => element("p", {}, words)),
+			element(
+				"p",
+				{ class: "help" },
+				`slackwater ${own.version}. Everything stays in this page and this browser; nothing is sent.`,
+			),
+		),
+	);
+	openDropped(document, open, say);
+	window.addEventListener(
+		"hashchange",
+		() => void follow(window.location.hash),
+	);
+	let resized: number | null = null;
+	window.addEventListener("resize", () => {
+		if (resized !== null) window.clearTimeout(resized);
+		resized = window.setTimeout(() => {
+			day.redraw();
+			compare.redraw();
+		}, 150);
+	});
+	panel.show(true);
+	toolbar.show();
+	if (kept !== null && kept.texts.length > 1)
+		say("Your work of last time lies on the bench.");
+	run(true);
+	void follow(window.location.hash);
+}
+
+const comparedIn = (text: string): object => {
+	const data = dataOf(text) as { compare?: object } | null; // looked at, not trusted
+	return data?.compare ?? {};
+};

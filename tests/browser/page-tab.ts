@@ -1,0 +1,118 @@
+import { readFileSync } from "node:fs";
+import { createRequire } from "node:module";
+import { join } from "node:path";
+import { pathToFileURL } from "node:url";
+import type { Browser, BrowserContext, Download, Page } from "playwright-core";
+import { expect } from "vitest";
+import { here } from "../cli/program.ts";
+
+const axe = readFileSync(
+	createRequire(import.meta.url).resolve("axe-core/axe.min.js"),
+	"utf8",
+);
+
+/** A workbench that was written by the command line and is open in a browser without a network. */
+export interface Tab {
+	readonly page: Page;
+	readonly context: BrowserContext;
+	/** Everything that the page says or asks for, but for itself and its workers. */
+	readonly heard: string[];
+	readonly address: string;
+}
+
+/** Writes a workbench into a folder and opens it, as a reader would who has it on a disk. */
+export async function openedTab(
+	browser: Browser,
+	folder: string,
+	words: readonly string[] = [],
+): Promise<Tab> {
+	const file = join(folder, "workbench.html");
+	const { status, err } = await here(
+		"page",
+		...words,
+		"--out",
+		file,
+		"--force",
+		"--quiet",
+	);
+	expect(status, err).toBe(0);
+	const address = pathToFileURL(file).href;
+	const context = await browser.newContext({
+		offline: true,
+		acceptDownloads: true,
+	});
+	const page = await context.newPage();
+	const heard: string[] = [];
+	page.on("request", (request) => {
+		const url = request.url();
+		if (url.split("#")[0] !== address && !url.startsWith("blob:"))
+			heard.push(`request ${url}`);
+	});
+	page.on("console", (message) => heard.push(message.text()));
+	page.on("pageerror", (error) => heard.push(error.message));
+	page.on("dialog", (dialog) => {
+		heard.push(`dialog ${dialog.message()}`);
+		void dialog.dismiss();
+	});
+	await page.goto(address);
+	await settled(page);
+	return { page, context, heard, address };
+}
+
+/** Waits until what lies on the bench has been simulated to the end. */
+export async function settled(page: Page): Promise<void> {
+	await page.waitForFunction(
+		() => document.body.dataset.settled === "yes",
+		undefined,
+		{ timeout: 120_000 },
+	);
+}
+
+/** The text of a file that a button hands out. */
+export async function saved(page: Page, button: string): Promise<string> {
+	const [download] = await Promise.all([
+		page.waitForEvent("download"),
+		page.getByRole("button", { name: button }).click(),
+	]);
+	return readFileSync(await (download as Download).path(), "utf8");
+}
+
+/** Drops a file onto the page. */
+export async function dropped(
+	page: Page,
+	name: string,
+	text: string,
+): Promise<void> {
+	await page.evaluate(
+		([file = "", content = ""]) => {
+			const dataTransfer = new DataTransfer();
+			dataTransfer.items.add(new File([content], file));
+			document.body.dispatchEvent(
+				new DragEvent("drop", {
+					dataTransfer,
+					bubbles: true,
+					cancelable: true,
+				}),
+			);
+		},
+		[name, text],
+	);
+}
+
+/** What keeps somebody out, by axe-core, in the colours that are on. */
+export async function barriers(page: Page): Promise<string[]> {
+	await page.evaluate(axe);
+	return page.evaluate(async () => {
+		// biome-ignore lint/suspicious/noExplicitAny: axe comes as text and puts itself there
+		const { violations } = await (globalThis as any).axe.run(document, {
+			resultTypes: ["violations"],
+		});
+		return violations.map(
+			({ id, nodes }: { id: string; nodes: { html: string }[] }) =>
+				`${id}: ${nodes
+					.slice(0, 3)
+					.map(({ html }) => html.slice(0, 160))
+					.join(" | ")}`,
+		);
+	});
+}

@@ -1,0 +1,323 @@
+import { readFileSync } from "node:fs";
+import { basename } from "node:path";
+import type { Browser } from "playwright-core";
+import { afterAll, beforeAll, describe, expect, test } from "vitest";
+import { checkScenario, sentence } from "../../src/scenario/index.ts";
+import { hostileScenario, hostileTitle } from "../cli/hostile-scenario.ts";
+import { here, names, scenario, temporary, written } from "../cli/program.ts";
+import { launched } from "./launch.ts";
+import { dropped, openedTab, saved, settled, type Tab } from "./page-tab.ts";
+
+const folder = temporary();
+const started = await launched();
+const bench = "The scenario as text, YAML or JSON";
+
+describe.skipIf("missing" in started)("the workbench in a real browser", () => {
+	const browser = ("browser" in started ? started.browser : null) as Browser; // skipped without one
+	let tab: Tab;
+	beforeAll(async () => {
+		tab = await openedTab(browser, folder);
+	});
+	afterAll(async () => {
+		await browser.close();
+	});
+	const page = () => tab.page;
+
+	async function onBench(text: string): Promise<void> {
+		await page().getByRole("button", { name: "As text" }).click();
+		await page().getByLabel(bench).fill(text);
+		await page().getByLabel(bench).dispatchEvent("change");
+		await settled(page());
+	}
+
+	test("opens with the demo, from a disk, without a network and without a word of complaint", async () => {
+		expect(await page().title()).toContain("Thigh wound after debridement");
+		expect(tab.heard).toEqual([]);
+		const about = await page().evaluate(() => ({
+			images: document.images.length,
+			frames: frames.length,
+			cookies: document.cookie,
+		}));
+		expect(about).toEqual({ images: 0, frames: 0, cookies: "" });
+	});
+
+	test("is one file of less than 1 MB", () => {
+		const html = readFileSync(`${folder}/workbench.html`);
+		expect(html.length).toBeLessThan(1_000_000);
+		expect(html.toString()).toContain("default-src 'none'");
+	});
+
+	test.each(names.map((name) => basename(name, ".yaml")))(
+		"gives the numbers of `day --json` to the last bit: %s",
+		async (name) => {
+			await page().getByRole("button", { name: "Day", exact: true }).click();
+			await onBench(readFileSync(scenario(name), "utf8"));
+			const { out, err } = await here(
+				"day",
+				scenario(name),
+				"--json",
+				"--quiet",
+			);
+			expect(err).toBe("");
+			expect(await saved(page(), "Save these numbers (day.json)")).toBe(out);
+			expect(tab.heard).toEqual([]);
+		},
+	);
+
+	const compared = names.filter((name) =>
+		/^compare:/mu.test(readFileSync(scenario(basename(name, ".yaml")), "utf8")),
+	);
+	test.each(compared.map((name) => basename(name, ".yaml")))(
+		"gives the numbers of `compare --json` to the last bit: %s",
+		async (name) => {
+			await onBench(readFileSync(scenario(name), "utf8"));
+			await page()
+				.getByRole("button", { name: "Compare", exact: true })
+				.click();
+			await settled(page());
+			const { out, err } = await here(
+				"compare",
+				scenario(name),
+				"--rests-on",
+				"off",
+				"--json",
+				"--quiet",
+			);
+			expect(err).toBe("");
+			expect(await saved(page(), "Save these numbers (compare.json)")).toBe(
+				out,
+			);
+			// What is read on the page is one of these numbers too.
+			const { regimens, differences } = JSON.parse(out);
+			const washes = differences.find(
+				({ a, b, measure }: { a: string; b: string; measure: string }) =>
+					a === regimens[0].name &&
+					b === regimens[1].name &&
+					measure === "washes",
+			);
+			await page()
+				.locator(".differences table")
+				.getByText("Washes", { exact: true })
+				.waitFor();
+			expect(washes.replications).toBe(JSON.parse(out).replications);
+		},
+	);
+
+	test("there are scenarios to compare", () => {
+		expect(compared.length).toBeGreaterThan(0);
+	});
+
+	test("a broken file that is dropped shows every problem in the words of `check`, and loses nothing that was there", async () => {
+		await page().getByRole("button", { name: "Day", exact: true }).click();
+		const good = readFileSync(scenario("thigh-long-dwell"), "utf8");
+		await onBench(good);
+		const before = await saved(page(), "Save these numbers (day.json)");
+		const broken = good
+			.replace("dwell: 10 min", "dwell: 10")
+			.replace(/depth: .*/u, "depth: 125 mmHg")
+			.replace("tissue:", "tisue:");
+		const { problems } = checkScenario(broken);
+		expect(problems.length).toBeGreaterThan(2);
+		await dropped(page(), "broken.yaml", broken);
+		await settled(page());
+		const said = await page().locator("#problems li").allTextContents();
+		expect(said).toEqual(problems.map(sentence));
+		// The picture is still that of the sound one, and so are its numbers.
+		expect(await saved(page(), "Save these numbers (day.json)")).toBe(before);
+		// The same words stand beside the fields.
+		await page().getByRole("button", { name: "As a form" }).click();
+		const beside = await page()
+			.locator(".field .wrong:not(:empty)")
+			.allTextContents();
+		for (const text of beside) expect(said.join("\n")).toContain(text);
+		expect(beside.length).toBeGreaterThan(1);
+		await page().getByRole("button", { name: "Undo" }).click();
+		await settled(page());
+		await page().getByRole("button", { name: "As text" }).click();
+		expect(await page().getByLabel(bench).inputValue()).toBe(good);
+		expect(await page().locator("#problems li").count()).toBe(0);
+	});
+
+	test("what is not readable at all shows its problem, and undo brings the work back", async () => {
+		const text = await page().getByLabel(bench).inputValue();
+		await dropped(page(), "nonsense.yaml", "a: [1,\n  b: }");
+		await settled(page());
+		expect(await page().locator("#problems li").count()).toBeGreaterThan(0);
+		await page().getByRole("button", { name: "Undo" }).click();
+		await settled(page());
+		expect(await page().getByLabel(bench).inputValue()).toBe(text);
+	});
+
+	test("after a reload as after a crash the work is there, and so is what can be undone", async () => {
+		await page().getByRole("button", { name: "Day", exact: true }).click();
+		await onBench(readFileSync(scenario("thigh-short-dwell"), "utf8"));
+		const before = await page().getByLabel(bench).inputValue();
+		await page().locator("#turn-dwell").fill("9");
+		await settled(page());
+		const turned = await page().getByLabel(bench).inputValue();
+		expect(turned).toContain("dwell: 9 min");
+		// Remarks of the file stay where they were.
+		expect(turned).toContain("# 162 mL a day from this area");
+		await page().reload();
+		await settled(page());
+		await page().getByRole("button", { name: "As text" }).click();
+		expect(await page().getByLabel(bench).inputValue()).toBe(turned);
+		await page().getByRole("button", { name: "Undo" }).click();
+		await settled(page());
+		expect(await page().getByLabel(bench).inputValue()).toBe(before);
+		await page().getByRole("button", { name: "Redo" }).click();
+		await settled(page());
+		expect(await page().getByLabel(bench).inputValue()).toBe(turned);
+		expect(tab.heard).toEqual([]);
+	});
+
+	test("while a slider is dragged the picture moves, and nothing is a step to undo until it is let go", async () => {
+		const answers = () => page().locator(".sentences").textContent();
+		const before = await answers();
+		await page()
+			.locator("#turn-fill")
+			.evaluate((input: HTMLInputElement) => {
+				for (const value of ["60", "80", "100"]) {
+					input.value = value;
+					input.dispatchEvent(new Event("input"));
+				}
+			});
+		await expect.poll(answers, { timeout: 30_000 }).not.toBe(before);
+		const kept = () =>
+			page().evaluate(() =>
+				Object.values(localStorage).some((text) =>
+					text.includes("fill: 100 mL"),
+				),
+			);
+		expect(await kept()).toBe(false);
+		await page().locator("#turn-fill").dispatchEvent("change");
+		await settled(page());
+		expect(await kept()).toBe(true);
+	});
+
+	test("the form writes into the file what is typed in it, and says beside the field what is wrong", async () => {
+		await page().getByRole("button", { name: "As a form" }).click();
+		const field = page().locator(
+			'[data-path="dressings[0].regimen.suction"] input',
+		);
+		await field.fill("3");
+		await field.dispatchEvent("change");
+		await settled(page());
+		const wrong = page().locator(
+			'[data-path="dressings[0].regimen.suction"] .wrong',
+		);
+		await expect.poll(() => wrong.textContent()).toContain('such as "2 h"');
+		await field.fill("3 h");
+		await field.dispatchEvent("change");
+		await settled(page());
+		await expect.poll(() => wrong.textContent()).toBe("");
+		await page().getByRole("button", { name: "As text" }).click();
+		expect(await page().getByLabel(bench).inputValue()).toContain(
+			"suction: 3 h",
+		);
+	});
+
+	test("the cursor reads all lanes at a minute, by mouse, by touch and by keyboard, alike", async () => {
+		const readings = () => page().locator(".day .readings").textContent();
+		const slider = page().locator("#day-cursor");
+		await slider.fill("600");
+		const byKeys = await readings();
+		for (const lane of [
+			"time",
+			"phase",
+			"depth",
+			"canister",
+			"source",
+			"alarms",
+		])
+			expect(byKeys).toContain(lane);
+		expect(byKeys).toContain("17:00");
+		await slider.press("ArrowRight");
+		expect(await readings()).toContain("17:01");
+		const chart = page().locator(".line .chart svg");
+		await chart.scrollIntoViewIfNeeded();
+		const box = await chart.boundingBox();
+		if (box === null) throw new Error("no chart");
+		const at = { x: Math.round(box.x + 400), y: Math.round(box.y + 60) };
+		await page().mouse.move(at.x, at.y);
+		const byMouse = await readings();
+		const minute = await slider.inputValue();
+		expect(byMouse).not.toBe(byKeys);
+		await page().mouse.move(at.x + 50, at.y);
+		expect(await readings()).not.toBe(byMouse);
+		await chart.dispatchEvent("pointerdown", {
+			pointerType: "touch",
+			clientX: at.x,
+			clientY: at.y,
+		});
+		expect(await readings()).toBe(byMouse);
+		await slider.fill("0");
+		await slider.fill(minute);
+		expect(await readings()).toBe(byMouse);
+	});
+
+	test("a link to a scenario opens it elsewhere; one that was cut says so", async () => {
+		await page().getByRole("button", { name: "As text" }).click();
+		const text = await page().getByLabel(bench).inputValue();
+		await page().getByRole("button", { name: "Make a link" }).click();
+		const link = await page().getByLabel("Link to this scenario").inputValue();
+		expect(link.startsWith(`${tab.address}#scenario=z`)).toBe(true);
+		// Something else lies on the bench when the link is followed.
+		await dropped(
+			page(),
+			"other.yaml",
+			readFileSync(scenario("step-down-home"), "utf8"),
+		);
+		await settled(page());
+		const other = await tab.context.newPage();
+		await other.goto(link);
+		await expect
+			.poll(() => other.locator(".says").textContent())
+			.toContain("of the link lies on the bench");
+		await settled(other);
+		await other.getByRole("button", { name: "As text" }).click();
+		expect(await other.getByLabel(bench).inputValue()).toBe(text);
+		await other.goto("about:blank");
+		await other.goto(link.slice(0, -20));
+		await expect
+			.poll(() => other.locator(".says").textContent())
+			.toContain("cut or altered");
+		await other.close();
+	});
+
+	test("two regimens can be made where the file has none, and each is turned by its own sliders", async () => {
+		await onBench(readFileSync(scenario("thigh-short-dwell"), "utf8"));
+		await page().getByRole("button", { name: "Compare", exact: true }).click();
+		await page().getByRole("button", { name: "Set it against" }).click();
+		await settled(page());
+		await page().locator("#regimen-b-dwell").fill("20");
+		await settled(page());
+		await expect
+			.poll(() => page().locator("#compare-heading").textContent())
+			.toMatch(/5.min dwell every 2.h buy and cost against 20.min/u);
+		expect(await page().locator(".lines svg.sw-chart").count()).toBe(2);
+		await page().locator("#compare-cursor").fill("605");
+		const read = await page().locator(".compare .readings").textContent();
+		expect(read?.match(/canister/gu)).toHaveLength(2);
+		expect(tab.heard).toEqual([]);
+	});
+
+	test("a hostile title is text, in the file, on the page and in its title", async () => {
+		const other = await openedTab(browser, temporary(), [
+			written(folder, "hostile.yaml", hostileScenario),
+		]);
+		expect(await other.page.title()).toContain(hostileTitle.slice(0, 40));
+		expect(await other.page.locator("h1").textContent()).toBe(hostileTitle);
+		for (const view of ["Compare", "Rehearse", "Sources", "Day"]) {
+			await other.page.getByRole("button", { name: view, exact: true }).click();
+			await settled(other.page);
+		}
+		const about = await other.page.evaluate(() => ({
+			images: document.images.length,
+			scripts: document.scripts.length,
+		}));
+		expect(about).toEqual({ images: 0, scripts: 1 });
+		expect(other.heard).toEqual([]);
+		await other.page.close();
+	});
+});

@@ -1,0 +1,105 @@
+import { existsSync, mkdirSync, readdirSync, readFileSync } from "node:fs";
+import { join } from "node:path";
+import { describe, expect, test } from "vitest";
+import {
+	isSentence,
+	lines,
+	scenario,
+	spawned,
+	temporary,
+	written,
+} from "./program.ts";
+
+const run = (words: readonly string[], cwd = temporary()) =>
+	spawned(["page", ...words], { cwd });
+
+describe("page", () => {
+	test("writes out/workbench.html with the demo, where nothing is said", async () => {
+		const cwd = temporary();
+		const { status, out, err } = await run([], cwd);
+		expect([status, err]).toEqual([0, ""]);
+		expect(out).toContain("out/workbench.html");
+		const html = readFileSync(join(cwd, "out", "workbench.html"), "utf8");
+		expect(html).toContain("Thigh wound after debridement, second day");
+	});
+
+	test("writes to a file or into a folder, whichever is named, and the same bytes each time", async () => {
+		const cwd = temporary();
+		for (const out of ["a.html", "folder"])
+			expect(
+				(await run([scenario("heavy-slough"), "--out", out, "--quiet"], cwd))
+					.status,
+			).toBe(0);
+		const one = readFileSync(join(cwd, "a.html"), "utf8");
+		expect(readFileSync(join(cwd, "folder", "workbench.html"), "utf8")).toBe(
+			one,
+		);
+		expect(
+			(await run([scenario("heavy-slough"), "--out", "a.html"], cwd)).status,
+		).toBe(0);
+		expect(readFileSync(join(cwd, "a.html"), "utf8")).toBe(one);
+		expect(readdirSync(cwd).sort()).toEqual(["a.html", "folder"]);
+	});
+
+	test("names no place and no address in the file but those of its own making", async () => {
+		const cwd = temporary();
+		await run([], cwd);
+		const html = readFileSync(join(cwd, "out", "workbench.html"), "utf8");
+		expect(html).not.toContain(cwd);
+		// Licences of the parts are named inside the script, in remarks.
+		const around = html.replace(/<script>[\s\S]*<\/script>/u, "");
+		expect(around.length).toBeLessThan(html.length / 5);
+		expect(around).not.toMatch(/https?:|\b(?:src|href)=|url\(|@import/u);
+	});
+
+	test("its script asks the host for nothing that leaves the page", async () => {
+		const cwd = temporary();
+		await run([], cwd);
+		const html = readFileSync(join(cwd, "out", "workbench.html"), "utf8");
+		expect(html).not.toMatch(
+			/\b(?:fetch|importScripts|sendBeacon|eval)\(|\bXMLHttpRequest\b|\bWebSocket\b|\bEventSource\b|\bimport\(/u,
+		);
+	});
+
+	test("another scenario's workbench and a foreign file are not overwritten without --force", async () => {
+		const cwd = temporary();
+		await run(["--out", "a.html"], cwd);
+		written(cwd, "b.html", "<p>mine</p>");
+		mkdirSync(join(cwd, "c", "workbench.html"), { recursive: true });
+		for (const out of ["a.html", "b.html", "c"]) {
+			const { status, err } = await run(
+				[scenario("heavy-slough"), "--out", out],
+				cwd,
+			);
+			expect(status, out).toBe(2);
+			expect(lines(err).every(isSentence), err).toBe(true);
+		}
+		expect(readFileSync(join(cwd, "b.html"), "utf8")).toBe("<p>mine</p>");
+		expect(
+			(await run([scenario("heavy-slough"), "--out", "b.html", "--force"], cwd))
+				.status,
+		).toBe(0);
+		expect(readFileSync(join(cwd, "b.html"), "utf8")).toContain(
+			"Content-Security-Policy",
+		);
+	});
+
+	test("a scenario with problems, two files and an unknown option are refused with every problem, and nothing is written", async () => {
+		const cwd = temporary();
+		const broken = written(
+			cwd,
+			"broken.yaml",
+			readFileSync(scenario("heavy-slough"), "utf8")
+				.replace(/dwell: .*/u, "dwell: 5")
+				.replace("tissue:", "tisue:"),
+		);
+		const { status, err } = await run(
+			[broken, scenario("heavy-slough"), "--frce"],
+			cwd,
+		);
+		expect(status).toBe(2);
+		expect(lines(err).length).toBeGreaterThan(3);
+		expect(lines(err).every(isSentence), err).toBe(true);
+		expect(existsSync(join(cwd, "out"))).toBe(false);
+	});
+});
