@@ -77,7 +77,7 @@ export async function saved(page: Page, button: string): Promise<string> {
 	return readFileSync(await (download as Download).path(), "utf8");
 }
 
-/** Drops a file onto the page. */
+/** Drops a file onto the page, and waits until its text lies on the bench. */
 export async function dropped(
 	page: Page,
 	name: string,
@@ -96,6 +96,13 @@ export async function dropped(
 			);
 		},
 		[name, text],
+	);
+	// The file is read in its own time.
+	await page.waitForFunction(
+		(content) =>
+			document.querySelector<HTMLTextAreaElement>("#scenario-text")?.value ===
+			content,
+		text,
 	);
 }
 

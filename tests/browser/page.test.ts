@@ -260,8 +260,11 @@ describe.skipIf("missing" in started)("the workbench in a real browser", () => {
 		await page().getByRole("button", { name: "As text" }).click();
 		const text = await page().getByLabel(bench).inputValue();
 		await page().getByRole("button", { name: "Make a link" }).click();
-		const link = await page().getByLabel("Link to this scenario").inputValue();
-		expect(link.startsWith(`${tab.address}#scenario=z`)).toBe(true);
+		const made = page().getByLabel("Link to this scenario");
+		await expect
+			.poll(() => made.inputValue())
+			.toContain(`${tab.address}#scenario=z`);
+		const link = await made.inputValue();
 		// Something else lies on the bench when the link is followed.
 		await dropped(
 			page(),
