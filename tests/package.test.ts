@@ -48,7 +48,9 @@ describe("the package", () => {
 		).toEqual(["README.md", "dist", "package.json", "scenarios"]);
 		const files = readdirSync(packed, { recursive: true, encoding: "utf8" });
 		const own = files.filter((name) => !name.startsWith("node_modules"));
-		expect(own.filter((name) => /test|benchmark|\.map$/.test(name))).toEqual([]);
+		expect(own.filter((name) => /test|benchmark|\.map$/.test(name))).toEqual(
+			[],
+		);
 		expect(
 			own.filter((name) => /\.ts$/.test(name) && !/\.d\.ts$/.test(name)),
 		).toEqual([]);

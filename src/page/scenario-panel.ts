@@ -1,7 +1,7 @@
 import { htmlElement } from "../report/html-element.ts";
 import {
-	type Problem,
 	dayScenarioSchema,
+	type Problem,
 	sentence,
 } from "../scenario/index.ts";
 import type { Bench, Findings } from "./bench.ts";

@@ -4,7 +4,11 @@ export { dayOfKind } from "./day-of-kind.ts";
 export { type Default, defaults } from "./defaults.ts";
 export { expectedEvents, maxExpectedEvents } from "./events.ts";
 export { fullScenario } from "./full.ts";
-export { dayScenarioSchema, scenarioJsonSchema, schemaText } from "./json-schema.ts";
+export {
+	dayScenarioSchema,
+	scenarioJsonSchema,
+	schemaText,
+} from "./json-schema.ts";
 export { type Problem, sentence, UnusableInput } from "./problem.ts";
 export {
 	type Checked,

@@ -25,7 +25,9 @@ test("every scenario of the project is sound, all in one call", async () => {
 	const { status, out, err } = await here("check", ...names.map(fullPath));
 	expect(status).toBe(0);
 	// A comparison with itself is in the demo on purpose, and noted.
-	expect(err).toMatch(/^\S+compare-thigh\.yaml: note: compare\.again: [^\n]+\n$/);
+	expect(err).toMatch(
+		/^\S+compare-thigh\.yaml: note: compare\.again: [^\n]+\n$/,
+	);
 	expect(lines(out)).toEqual(names.map((name) => `${fullPath(name)}: sound`));
 });
 
