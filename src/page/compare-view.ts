@@ -1,3 +1,5 @@
+// Longer than most: the elements of one view and what moves them belong together, and each is used by the others.
+
 import type { CompareResult, TracedDayResult } from "../analysis/index.ts";
 import { waterLineChart } from "../charts/index.ts";
 import { compareJson } from "../report/compare-json.ts";

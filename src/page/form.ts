@@ -1,3 +1,5 @@
+// Longer than most: lists, maps and fields of a form hold one another, whatever their order.
+
 import { htmlElement } from "../report/html-element.ts";
 import { type Problem, sentence } from "../scenario/index.ts";
 import { type Keys, pathText } from "../scenario/path.ts";

@@ -1,3 +1,5 @@
+// Longer than most: one shift from its beginning to its debrief, whose steps wait for one another.
+
 import {
 	conditionWords,
 	depthWords,
