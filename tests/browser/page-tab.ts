@@ -71,7 +71,7 @@ export async function settled(page: Page): Promise<void> {
 /** The text of a file that a button hands out. */
 export async function saved(page: Page, button: string): Promise<string> {
 	const [download] = await Promise.all([
-		page.waitForEvent("download"),
+		page.waitForEvent("download", { timeout: 120_000 }),
 		page.getByRole("button", { name: button }).click(),
 	]);
 	return readFileSync(await (download as Download).path(), "utf8");
@@ -103,6 +103,7 @@ export async function dropped(
 			document.querySelector<HTMLTextAreaElement>("#scenario-text")?.value ===
 			content,
 		text,
+		{ timeout: 120_000 },
 	);
 }
 
