@@ -1,5 +1,5 @@
 import type { Scenario } from "../scenario/index.ts";
-import { type Observer, TherapyDay } from "../therapy/index.ts";
+import { TherapyDay, unobserved } from "../therapy/index.ts";
 import type { Arm } from "./arms.ts";
 import type { CompareDrawings } from "./compare-result.ts";
 import type { TracedDayResult } from "./day-result.ts";
@@ -71,17 +71,3 @@ function leaksOf(scenario: Scenario): number[] {
 		return day.processes.reduce((sum, process) => sum + process.breaches, 0);
 	});
 }
-
-const nothing = () => {};
-const unobserved: Observer = {
-	span: nothing,
-	phase: nothing,
-	pause: nothing,
-	notice: nothing,
-	alarmStarts: nothing,
-	alarmEnds: nothing,
-	canisterChange: nothing,
-	sourceChange: nothing,
-	offSuction: nothing,
-	breach: nothing,
-};

@@ -20,19 +20,25 @@ export function isTotalName(name: string): name is TotalName {
 
 /**
  * How many replications to run next: as many as have been run where every target is met in every dressing, else what
- * the half-widths ask for, since they shrink with the root of the number; `mostReplications` at the most.
+ * the half-widths ask for; `mostReplications` at the most.
  */
 export function replicationsFor(
 	projection: Projection,
 	targets: readonly PrecisionTarget[],
 ): number {
-	const { replications } = projection;
-	let needed = replications;
-	for (const { half, target } of reached(projection, targets)) {
-		if (half <= target.halfWidth) continue;
-		const ratio = half / target.halfWidth;
-		needed = Math.max(needed, Math.ceil(replications * ratio * ratio * spare));
-	}
+	return neededFor(
+		projection.replications,
+		reached(projection, targets).map(
+			({ half, target }) => half / target.halfWidth,
+		),
+	);
+}
+
+/** Replications after which half-widths that are so many times too wide should be met: they shrink with the root of the number. */
+function neededFor(replications: number, ratios: readonly number[]): number {
+	const widest = Math.max(0, ...ratios);
+	if (widest <= 1) return replications;
+	const needed = Math.ceil(replications * widest * widest * spare);
 	return Math.max(replications, Math.min(needed, mostReplications));
 }
 
@@ -58,13 +64,12 @@ export function replicationsForTargets(
 	precision: readonly PrecisionReached[],
 	replications: number,
 ): number {
-	let needed = replications;
-	for (const { halfWidth, target, reached: done } of precision) {
-		if (done) continue;
-		const ratio = halfWidth === null ? Math.SQRT2 : halfWidth / target;
-		needed = Math.max(needed, Math.ceil(replications * ratio * ratio * spare));
-	}
-	return Math.max(replications, Math.min(needed, mostReplications));
+	return neededFor(
+		replications,
+		precision.map(({ halfWidth, target }) =>
+			halfWidth === null ? Math.SQRT2 : halfWidth / target,
+		),
+	);
 }
 
 /** A caution for every paired difference that is not as precise as was asked for. */

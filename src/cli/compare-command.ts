@@ -110,12 +110,13 @@ async function runComparison(
 	);
 	for (let blocks = blockCount(scenario); ; ) {
 		const [sums] = await run.to(blocks);
+		if (!open) return sums;
 		const replications = replicationsForTargets(
 			comparisonPrecision(scenario, arms, sums, targets),
 			sums.arms[0].count,
 		);
 		const needed = blockCount({ ...scenario, replications });
-		if (!open || needed <= blocks) return sums;
+		if (needed <= blocks) return sums;
 		blocks = needed;
 	}
 }

@@ -15,9 +15,11 @@ import {
 	type Scenario,
 	UnusableInput,
 } from "../scenario/index.ts";
+import { placedIn } from "./check-file.ts";
 import { debriefWords } from "./debrief-words.ts";
 import { opening, play, playTyped } from "./drill-talk.ts";
 import type { ExitStatus } from "./failure.ts";
+import { oneFile } from "./one-file.ts";
 import { readOptions } from "./options.ts";
 import { fileName } from "./quoted.ts";
 import { readScenarioFile } from "./read-file.ts";
@@ -47,16 +49,12 @@ export async function drill(
 	problems: Problem[],
 ): Promise<ExitStatus> {
 	const { seed } = readOptions({ seed: typed.seed }, problems);
-	const [file] = files;
-	if (files.length !== 1)
-		problems.push({
-			path: "drill",
-			expected: "one scenario file, or the #case= part of a link",
-			received:
-				file === undefined
-					? "nothing"
-					: `${files.length}: ${files.map(fileName).join(", ")}`,
-		});
+	const file = oneFile(
+		"drill",
+		files,
+		"one scenario file, or the #case= part of a link",
+		problems,
+	);
 	const given = file === undefined ? null : readCase(file, problems);
 	const handed =
 		given === null
@@ -154,11 +152,7 @@ function caseOf(
 ): Scenario | null {
 	const checked = checkScenario(handed.text);
 	const name = isCaseLink(file ?? "") ? "the link" : fileName(file ?? "");
-	problems.push(
-		...checked.problems.map((problem) =>
-			problem.path === "" ? { ...problem, path: name } : problem,
-		),
-	);
+	problems.push(...placedIn(name, checked.problems));
 	const { scenario } = checked;
 	if (scenario === null) return null;
 	if (handed.drawn && scenario.horizonMin > 1440) {

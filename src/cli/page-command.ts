@@ -1,15 +1,11 @@
 import { lstatSync, readFileSync, statSync } from "node:fs";
 import { basename, dirname, join } from "node:path";
 import { fileURLToPath } from "node:url";
-import {
-	checkScenario,
-	type Problem,
-	UnusableInput,
-} from "../scenario/index.ts";
+import { type Problem, UnusableInput } from "../scenario/index.ts";
+import { checkFile } from "./check-file.ts";
 import { type ExitStatus, reasonOf } from "./failure.ts";
 import { pageDataIn, pageFile } from "./page-file.ts";
 import { fileName, quoted } from "./quoted.ts";
-import { readScenarioFile } from "./read-file.ts";
 import { uninterrupted } from "./uninterrupted.ts";
 import { version } from "./version.ts";
 import { writeFolder } from "./write-folder.ts";
@@ -42,20 +38,12 @@ export async function page(
 			received: `${files.length}: ${files.map(fileName).join(", ")}`,
 		});
 	const [file = demo] = files;
-	const read = readScenarioFile(file);
-	const checked =
-		"problem" in read
-			? { scenario: null, problems: [read.problem] }
-			: checkScenario(read.text);
-	problems.push(
-		...checked.problems.map((problem) =>
-			problem.path === "" ? { ...problem, path: fileName(file) } : problem,
-		),
-	);
+	const { text: scenario, ...checked } = checkFile(file);
+	problems.push(...checked.problems);
 	const title = checked.scenario?.title ?? null;
 	const target = targetOf(typed.out);
 	if (typed.force !== true) checkTarget(target, title, problems);
-	if ("problem" in read || title === null || problems.length > 0)
+	if (scenario === null || title === null || problems.length > 0)
 		throw new UnusableInput(problems);
 	const { studyStyle } = await import("../report/study-style.ts");
 	const text = pageFile(
@@ -63,7 +51,7 @@ export async function page(
 			format: "slackwater/workbench@1",
 			version: version(),
 			title,
-			scenario: read.text,
+			scenario,
 		},
 		studyStyle,
 	);

@@ -1,4 +1,3 @@
-import { JSDOM } from "jsdom";
 import type {
 	CompareDrawings,
 	CompareResult,
@@ -20,6 +19,7 @@ import {
 	sweepSvg,
 	sweepTables,
 } from "../report/index.ts";
+import { blankDocument } from "./blank-document.ts";
 
 /** Every file of a report, by name. */
 export type ReportFiles = Readonly<Record<string, string>>;
@@ -35,9 +35,7 @@ export type ReportOrder =
 	| { readonly kind: "sweep"; readonly result: SweepResult };
 
 export function reportFiles(order: ReportOrder): ReportFiles {
-	const { document } = new JSDOM(
-		"<!doctype html><html lang='en'><head></head><body></body></html>",
-	).window;
+	const document = blankDocument();
 	switch (order.kind) {
 		case "day":
 			return {

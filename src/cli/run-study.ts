@@ -1,4 +1,5 @@
 import {
+	blockSize,
 	type GroupSums,
 	type Study,
 	StudyGathering,
@@ -74,7 +75,7 @@ export class StudyRun {
 	/** Replications of all arms that a task runs, at the most. */
 	#size({ group, first, last }: StudyTask): number {
 		const replications = Math.min(
-			(last - first) * 50,
+			(last - first) * blockSize,
 			this.#study.arms[0].replications,
 		);
 		return replications * this.#study.groups[group].length;

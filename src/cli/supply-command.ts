@@ -1,4 +1,4 @@
-import { basename, join } from "node:path";
+import { join } from "node:path";
 import {
 	findRules,
 	mergedPart,
@@ -11,11 +11,14 @@ import {
 } from "../analysis/index.ts";
 import { readQuantity } from "../physics/index.ts";
 import { checkWard, type Problem, UnusableInput } from "../scenario/index.ts";
+import { deliver } from "./deliver.ts";
 import type { ExitStatus } from "./failure.ts";
+import { oneFile } from "./one-file.ts";
 import { readOptions, type TypedOptions } from "./options.ts";
 import { fileName, quoted } from "./quoted.ts";
 import { checkFolder } from "./report-folder.ts";
 import { runWard } from "./run-ward.ts";
+import { scenarioStem } from "./scenario-stem.ts";
 import {
 	fingerprintOf,
 	partName,
@@ -45,16 +48,12 @@ export async function supply(
 	const options = readOptions({ ...typed, horizon: undefined }, problems);
 	checkHorizon(typed.horizon, problems);
 	const shard = readShard(typed.shard, problems);
-	const [file] = files;
-	if (files.length !== 1 || file === undefined)
-		problems.push({
-			path: "supply",
-			expected: "one scenario file of a ward",
-			received:
-				file === undefined
-					? "nothing"
-					: `${files.length}: ${files.map(fileName).join(", ")}`,
-		});
+	const file = oneFile(
+		"supply",
+		files,
+		"one scenario file of a ward",
+		problems,
+	);
 	const read =
 		file === undefined
 			? null
@@ -169,27 +168,22 @@ export async function gather(
 async function write(
 	result: SupplyResult,
 	folder: string | null,
-	{ json, quiet }: SupplyOptions,
+	typed: SupplyOptions,
 ): Promise<ExitStatus> {
 	const { supplyJson } = await import("../report/supply-json.ts");
-	if (folder !== null) {
-		const { supplyFiles } = await import("./supply-files.ts");
-		const report = supplyFiles(result);
-		await uninterrupted(() => writeFolder(folder, report));
-	}
-	if (json === true) process.stdout.write(supplyJson(result));
-	else if (quiet !== true && folder !== null)
-		process.stdout.write(
-			`The report is in ${fileName(join(folder, "report.html"))}\n`,
-		);
+	await deliver(
+		folder,
+		async () => (await import("./supply-files.ts")).supplyFiles(result),
+		() => supplyJson(result),
+		typed,
+	);
 	return 0;
 }
 
 function folderOf({ out, json }: SupplyOptions, file: string): string | null {
 	if (out !== undefined) return out;
 	if (json === true) return null;
-	const name = basename(file).replace(/\.(ya?ml|json)$/i, "");
-	return join("out", ["", ".", "..", "-"].includes(name) ? "supply" : name);
+	return join("out", scenarioStem(file) ?? "supply");
 }
 
 function readShard(

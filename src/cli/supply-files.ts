@@ -1,4 +1,3 @@
-import { JSDOM } from "jsdom";
 import type { SupplyResult } from "../analysis/index.ts";
 import {
 	supplyBundle,
@@ -7,14 +6,12 @@ import {
 	supplyJson,
 	supplyTables,
 } from "../report/index.ts";
+import { blankDocument } from "./blank-document.ts";
+import type { ReportFiles } from "./report-files.ts";
 
 /** Every file of a ward's report, by name. */
-export function supplyFiles(
-	result: SupplyResult,
-): Readonly<Record<string, string>> {
-	const { document } = new JSDOM(
-		"<!doctype html><html lang='en'><head></head><body></body></html>",
-	).window;
+export function supplyFiles(result: SupplyResult): ReportFiles {
+	const document = blankDocument();
 	return {
 		"report.html": supplyHtml(result, document),
 		"supply.json": supplyJson(result),

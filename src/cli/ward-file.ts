@@ -5,6 +5,7 @@ import {
 	type Load,
 	type WardOverrides,
 } from "../scenario/index.ts";
+import { placedIn } from "./check-file.ts";
 import { fileName } from "./quoted.ts";
 import { readScenarioFile } from "./read-file.ts";
 
@@ -26,8 +27,6 @@ export function readWardFile(
 			: checkWard(read.text, beside(file), overrides);
 	return {
 		...checked,
-		problems: checked.problems.map((problem) =>
-			problem.path === "" ? { ...problem, path: fileName(file) } : problem,
-		),
+		problems: placedIn(fileName(file), checked.problems),
 	};
 }

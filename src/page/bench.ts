@@ -1,8 +1,3 @@
-import type {
-	CompareResult,
-	DayResult,
-	TracedDayResult,
-} from "../analysis/index.ts";
 import type { Problem } from "../scenario/index.ts";
 import type { Keys } from "../scenario/path.ts";
 import {
@@ -14,6 +9,7 @@ import {
 	redone,
 	undone,
 } from "./history.ts";
+import type { Answer } from "./orders.ts";
 import { withValue } from "./scenario-text.ts";
 
 /** What came of the scenario on the bench. */
@@ -31,14 +27,11 @@ export interface Change {
 	readonly steady: boolean;
 }
 
-export type Shown =
-	| { readonly kind: "traced"; readonly day: TracedDayResult }
-	| { readonly kind: "day"; readonly result: DayResult }
-	| {
-			readonly kind: "compare";
-			readonly result: CompareResult;
-			readonly days: readonly TracedDayResult[];
-	  };
+/** Answers that are shown. */
+export type Shown = Extract<
+	Answer,
+	{ readonly kind: "traced" | "day" | "compare" }
+>;
 
 /** The scenario that lies on the bench: its text, what it has been before, and who is told of a change. */
 export class Bench {

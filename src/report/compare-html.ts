@@ -11,7 +11,7 @@ import {
 } from "../charts/index.ts";
 import { cautionInALine, cautionSentences } from "./caution.ts";
 import { chapter } from "./chapter.ts";
-import { cautionsSection, sourcesSection } from "./common-sections.ts";
+import { closingChapter } from "./closing-chapter.ts";
 import { pairsOf } from "./compare-parts.ts";
 import { questionOf } from "./compare-question.ts";
 import { compareSheet } from "./compare-sheet.ts";
@@ -52,13 +52,7 @@ export function compareHtml(
 			quantitiesSection(result, document),
 			first === undefined ? null : restsOnSection(result, first, document),
 			first === undefined ? null : howPreciseSection(result, first, document),
-			chapter(
-				document,
-				"all",
-				"For all of it",
-				cautionsSection(result, document),
-				sourcesSection(factsOf(result), result.assumptions, document),
-			),
+			closingChapter(result, factsOf(result), document),
 		],
 	});
 }

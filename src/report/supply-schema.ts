@@ -1,38 +1,20 @@
-import type { Shape } from "./json.ts";
+import {
+	atLeast0,
+	list,
+	number,
+	object,
+	type Schema,
+	share,
+	spread,
+	text,
+	count as whole,
+} from "./schema-parts.ts";
 
-/** JSON Schema (draft 2020-12) of the format `slackwater/supply@1`. Objects may gain keys; those named here keep their meaning. */
-interface Schema extends Shape {
-	readonly [keyword: string]: unknown;
-	readonly properties?: { readonly [key: string]: Schema };
-	readonly items?: Schema;
-}
-
-const number: Schema = { type: "number" };
-const text: Schema = { type: "string" };
-const atLeast0: Schema = { type: "number", minimum: 0 };
-const whole: Schema = { type: "integer", minimum: 0 };
-const share: Schema = { type: "number", minimum: 0, maximum: 1 };
-const list = (items: Schema): Schema => ({ type: "array", items });
 const orNull = (schema: Schema): Schema => ({
 	...schema,
 	type: [schema.type, "null"],
 });
-const object = (
-	properties: { readonly [key: string]: Schema },
-	optional: readonly string[] = [],
-): Schema => ({
-	type: "object",
-	properties,
-	required: Object.keys(properties).filter((key) => !optional.includes(key)),
-});
 
-const spread = object({
-	mean: number,
-	halfWidth95: orNull(number),
-	p10: number,
-	p50: number,
-	p90: number,
-});
 const count = object({ mean: atLeast0, p10: whole, p50: whole, p90: whole });
 const series = object({
 	mean: list(atLeast0),
@@ -72,6 +54,7 @@ const store = object({
 	outByDay: list(share),
 });
 
+/** JSON Schema (draft 2020-12) of the format `slackwater/supply@1`. Objects may gain keys; those named here keep their meaning. */
 export const supplyJsonSchema: Schema = {
 	$schema: "https://json-schema.org/draft/2020-12/schema",
 	$id: "slackwater-supply-1",

@@ -9,7 +9,7 @@ import {
 import { apartSection, beginSection } from "./begin-section.ts";
 import { cautionInALine, cautionSentences } from "./caution.ts";
 import { chapter } from "./chapter.ts";
-import { cautionsSection, sourcesSection } from "./common-sections.ts";
+import { closingChapter } from "./closing-chapter.ts";
 import { designMapSection } from "./design-map-section.ts";
 import { dressingLine } from "./dressing-words.ts";
 import { efficientSection } from "./efficient-section.ts";
@@ -45,13 +45,7 @@ export function sweepHtml(result: SweepResult, document: Document): string {
 			apartSection(result, document),
 			outsideSection(result, document),
 			pointsSection(result, document),
-			chapter(
-				document,
-				"all",
-				"For all of it",
-				cautionsSection(result, document),
-				sourcesSection(factsOf(result), result.assumptions, document),
-			),
+			closingChapter(result, factsOf(result), document),
 		],
 	});
 }

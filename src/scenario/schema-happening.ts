@@ -23,18 +23,20 @@ export const details = {
 export type What = keyof typeof details;
 export const whats = Object.keys(details) as [What, ...What[]]; // keys forgets the names it lists
 
+export const breachSize = quantity({
+	unit: "L/min/mmHg",
+	what: "a leak",
+	example: "0.02 L/min/mmHg",
+	above: "0 L/min/mmHg",
+	to: "10 L/min/mmHg",
+	description: "leak that a breach adds",
+});
+
 export const happening = record("a happening", {
 	at: duration("when, from the start of the scenario", "0 min", "28 d", "5 h"),
 	dressing: name("the id of a dressing", "the dressing that it befalls"),
 	what: choice(whats, "what happens"),
-	size: quantity({
-		unit: "L/min/mmHg",
-		what: "a leak",
-		example: "0.02 L/min/mmHg",
-		above: "0 L/min/mmHg",
-		to: "10 L/min/mmHg",
-		description: "leak that a breach adds",
-	}).optional(),
+	size: breachSize.optional(),
 	share: quantity({
 		unit: "",
 		what: "a share",

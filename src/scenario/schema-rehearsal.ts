@@ -2,6 +2,7 @@ import * as z from "zod";
 import { choice, count, name, record, text } from "./leaf.ts";
 import { quantity } from "./quantity.ts";
 import type { CauseName } from "./rehearsal-plan.ts";
+import { breachSize } from "./schema-happening.ts";
 import { duration } from "./schema-regimen.ts";
 
 /** Which keys a hidden cause takes beside `cause`: those it needs, and those it may have. */
@@ -48,14 +49,7 @@ const hidden = record("a hidden cause", {
 		"24 h",
 		"12 min",
 	).optional(),
-	size: quantity({
-		unit: "L/min/mmHg",
-		what: "a leak",
-		example: "0.02 L/min/mmHg",
-		above: "0 L/min/mmHg",
-		to: "10 L/min/mmHg",
-		description: "leak that a breach adds",
-	}).optional(),
+	size: breachSize.optional(),
 	share: quantity({
 		unit: "",
 		what: "a share",

@@ -15,7 +15,6 @@ import {
 import { CareOfDressing } from "./care.ts";
 import { nextClock } from "./clock.ts";
 import { DressingProcess } from "./dressing.ts";
-import type { Observer } from "./observer.ts";
 import { order } from "./order.ts";
 import { type WeekClock, weekdayAt } from "./order-moment.ts";
 import { type Patient, Patients } from "./patients.ts";
@@ -27,6 +26,7 @@ import {
 	type StoresTold,
 } from "./storeroom.ts";
 import type { Stores } from "./stores.ts";
+import { unobserved } from "./unobserved.ts";
 
 /** Is told what happens in a ward. Minutes count from the scenario's start: those of the warm-up are negative. */
 export interface WardObserver extends StoresTold {
@@ -58,19 +58,6 @@ export interface WardTotals {
 }
 
 type Sum = { -readonly [K in keyof WardTotals]: WardTotals[K] };
-
-const silent: Observer = {
-	span() {},
-	phase() {},
-	pause() {},
-	notice() {},
-	alarmStarts() {},
-	alarmEnds() {},
-	canisterChange() {},
-	sourceChange() {},
-	offSuction() {},
-	breach() {},
-};
 
 /** A therapy unit with what it needs to run one stay after another of one kind. */
 interface Slot {
@@ -356,7 +343,7 @@ export class WardRun {
 			scenario,
 			0,
 			this.nurses,
-			silent,
+			unobserved,
 			stores,
 		);
 		const slot: Slot = {

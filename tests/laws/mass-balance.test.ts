@@ -3,8 +3,8 @@ import { describe, expect, test } from "vitest";
 import { Trace } from "../../src/engine/index.ts";
 import type { Scenario } from "../../src/scenario/index.ts";
 import { type DressingProcess, TherapyDay } from "../../src/therapy/index.ts";
+import { unobserved } from "../../src/therapy/unobserved.ts";
 import { randomDay } from "../second/random-day.ts";
-import { silent } from "../therapy/silent.ts";
 
 /** Looks at every dressing at every event, before it acts: what the last event left behind. */
 class Audit extends Trace {
@@ -69,10 +69,10 @@ describe("laws of every day", () => {
 	test("mass balances to 1e-6 mL, nothing is negative, depth stays within 0 and the set depth, events are in order and the horizon is reached, at every event of 10,000 random days", () => {
 		fc.assert(
 			fc.property(chancy, (scenario) => {
-				const day = new TherapyDay(scenario, silent);
+				const day = new TherapyDay(scenario, unobserved);
 				const trace = new Audit();
 				trace.processes = day.processes;
-				day.run(0, silent, trace);
+				day.run(0, unobserved, trace);
 				for (const process of day.processes)
 					audit(process, scenario.horizonMin, "the end");
 				expect(day.now).toBe(scenario.horizonMin);
@@ -82,8 +82,8 @@ describe("laws of every day", () => {
 	});
 	test("the audit notices a day that loses a hair of liquid", () => {
 		const [scenario] = fc.sample(chancy, { numRuns: 1, seed: 1 });
-		const day = new TherapyDay(scenario, silent);
-		day.run(0, silent);
+		const day = new TherapyDay(scenario, unobserved);
+		day.run(0, unobserved);
 		const [process] = day.processes;
 		process.liquid.wept += 2e-6;
 		expect(() => audit(process, scenario.horizonMin, "the end")).toThrow(

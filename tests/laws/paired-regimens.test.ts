@@ -9,14 +9,14 @@ import {
 	type Scenario,
 } from "../../src/scenario/index.ts";
 import { TherapyDay } from "../../src/therapy/index.ts";
+import { unobserved } from "../../src/therapy/unobserved.ts";
 import { randomDay } from "../second/random-day.ts";
-import { silent } from "../therapy/silent.ts";
 
 /** Totals of the first dressing in replications 0 … count − 1. */
 function totalsOfMany(scenario: Scenario, count: number) {
-	const day = new TherapyDay(scenario, silent);
+	const day = new TherapyDay(scenario, unobserved);
 	return Array.from({ length: count }, (_, replication) => {
-		day.run(replication, silent);
+		day.run(replication, unobserved);
 		return totalsOf(day.processes[0], scenario.horizonMin);
 	});
 }

@@ -6,8 +6,8 @@ import {
 	type Observer,
 	TherapyDay,
 } from "../../src/therapy/index.ts";
+import { unobserved } from "../../src/therapy/unobserved.ts";
 import { shortDwell, withDressing } from "../therapy/example.ts";
-import { silent } from "../therapy/silent.ts";
 
 /** A day with nothing but one regimen on one dressing: chance off, no rounds, no turning, nothing scripted. */
 export interface SteadyDay {
@@ -98,7 +98,7 @@ export function scenarioOf(day: SteadyDay): Scenario {
 /** Runs replication 0 of a scenario; its first dressing at the end. */
 export function ranOnce(
 	scenario: Scenario,
-	observer: Observer = silent,
+	observer: Observer = unobserved,
 ): DressingProcess {
 	const day = new TherapyDay(scenario, observer);
 	day.run(0, observer);
@@ -117,7 +117,7 @@ export function firstCanister(scenario: Scenario): {
 	let fullAtMin = Number.POSITIVE_INFINITY;
 	let changedAtMin = Number.POSITIVE_INFINITY;
 	ranOnce(scenario, {
-		...silent,
+		...unobserved,
 		alarmStarts(_, condition, at) {
 			if (condition === "canister-at-capacity")
 				fullAtMin = Math.min(fullAtMin, at);

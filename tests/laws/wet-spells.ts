@@ -1,6 +1,6 @@
 import type { Scenario } from "../../src/scenario/index.ts";
 import { type Observer, TherapyDay } from "../../src/therapy/index.ts";
-import { silent } from "../therapy/silent.ts";
+import { unobserved } from "../../src/therapy/unobserved.ts";
 
 /** From the start of a fill to the end of its drain. */
 export interface WetSpell {
@@ -29,7 +29,7 @@ export class WetSpellWatch {
 	constructor(scenario: Scenario) {
 		const last = () => this.#spells[this.#spells.length - 1];
 		this.#observer = {
-			...silent,
+			...unobserved,
 			span: (_, process, start, end) => {
 				if (!process.isWet) return;
 				if (process.fills > this.#spells.length)

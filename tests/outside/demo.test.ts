@@ -9,7 +9,7 @@ import {
 	type Scenario,
 } from "../../src/scenario/index.ts";
 import { TherapyDay } from "../../src/therapy/index.ts";
-import { silent } from "../therapy/silent.ts";
+import { unobserved } from "../../src/therapy/unobserved.ts";
 
 // Facts of the trade in the example scenarios as they are: common practice, no source, every one of them.
 
@@ -31,9 +31,9 @@ function each(
 	scenario: Scenario,
 	name: "breaches" | "washes" | "alarms",
 ): number[] {
-	const day = new TherapyDay(scenario, silent);
+	const day = new TherapyDay(scenario, unobserved);
 	return Array.from({ length: scenario.replications }, (_, replication) => {
-		day.run(replication, silent);
+		day.run(replication, unobserved);
 		return totalsOf(day.processes[0], scenario.horizonMin)[name];
 	});
 }

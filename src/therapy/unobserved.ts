@@ -1,7 +1,7 @@
-import type { Observer } from "../../src/therapy/index.ts";
+import type { Observer } from "./observer.ts";
 
-/** Takes note of nothing. */
-export const silent: Observer = {
+/** For runs that nobody watches: takes note of nothing. */
+export const unobserved: Observer = {
 	span() {},
 	phase() {},
 	pause() {},
