@@ -3,11 +3,13 @@ import type {
 	DayResult,
 	TracedDayResult,
 } from "../analysis/index.ts";
+import type { Clock } from "../charts/index.ts";
 import type {
 	Debrief,
 	HandedOut,
 	Answer as RehearsalAnswer,
 	ScriptStep,
+	SoFar,
 	Taking,
 	View,
 } from "../rehearsal/index.ts";
@@ -58,7 +60,11 @@ export type Answer =
 			readonly days: readonly TracedDayResult[];
 	  }
 	| { readonly kind: "begun"; readonly start: Start }
-	| { readonly kind: "answered"; readonly answer: RehearsalAnswer }
+	| {
+			readonly kind: "answered";
+			readonly answer: RehearsalAnswer;
+			readonly soFar: SoFar;
+	  }
 	| { readonly kind: "debriefed"; readonly debrief: Debrief }
 	/** There is nothing to run: the text has problems, or fewer than two regimens to compare. */
 	| { readonly kind: "nothing" }
@@ -72,7 +78,11 @@ export interface Start {
 	readonly pace: number | null;
 	readonly seed: string;
 	readonly takings: readonly Taking[];
+	/** The whole shift on the clock. */
+	readonly clock: Clock;
+	readonly regimen: { readonly depthMmHg: number; readonly fillMl: number };
 	readonly view: View;
+	readonly soFar: SoFar;
 }
 
 /** Orders and answers carry the number of the order, so that answers to an older one can be told and dropped. */

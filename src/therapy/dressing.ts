@@ -401,11 +401,6 @@ export class DressingProcess implements Watched, Whole {
 		return this.liquid.capacity;
 	}
 
-	/** Whether depth or level run in a curve during the present span. */
-	get curved(): boolean {
-		return this.air.tau !== Number.POSITIVE_INFINITY;
-	}
-
 	get isWet(): boolean {
 		return (
 			this.phase === "fill" || this.phase === "dwell" || this.phase === "drain"
