@@ -9,6 +9,18 @@ import type { Frames } from "./frames.ts";
 import { pressed } from "./press.ts";
 import { saveFile } from "./save-file.ts";
 
+/** Parts that are folded away at first, by their class. */
+const folded = new Set([
+	"rules",
+	"cost",
+	"policies",
+	"nurses",
+	"waste",
+	"kinds",
+	"beds",
+	"sources",
+]);
+
 /** The weeks of a ward: what to order, what there will be on the shelf, and everything else that its report says. */
 export class StoresView {
 	readonly element: HTMLElement;
@@ -19,6 +31,8 @@ export class StoresView {
 	readonly #bar: HTMLProgressElement;
 	readonly #saves: readonly HTMLButtonElement[];
 	readonly #places: readonly HTMLElement[];
+	/** Parts that the reader has unfolded. */
+	readonly #opened = new Set<string>();
 	#shown: SupplyResult | null = null;
 	#widthPx = 0;
 
@@ -54,7 +68,7 @@ export class StoresView {
 			save("Save these numbers (supply.json)", "supply.json", supplyJson),
 		];
 		this.#facts = element("p", { class: "facts" });
-		this.#says = element("p", { class: "help", role: "status" });
+		this.#says = element("p", { role: "status" });
 		this.#bar = htmlElement(document, "progress", {
 			"aria-label": "Replications that are done",
 			hidden: "",
@@ -77,6 +91,7 @@ export class StoresView {
 
 	/** A run has begun; what is shown is that of an older one. */
 	begin(): void {
+		this.#says.className = "help";
 		for (const button of this.#saves) button.disabled = true;
 		this.#bar.removeAttribute("value");
 		this.#bar.hidden = false;
@@ -95,6 +110,7 @@ export class StoresView {
 
 	/** There is nothing to run. */
 	stop(): void {
+		this.#says.className = "help";
 		this.#bar.hidden = true;
 		this.#says.textContent =
 			this.#shown === null
@@ -109,6 +125,7 @@ export class StoresView {
 		const { replications } = result.scenario;
 		for (const button of this.#saves) button.disabled = of !== null;
 		this.#bar.hidden = of === null;
+		this.#says.className = of === null ? "help" : "caution";
 		this.#says.textContent =
 			of === null
 				? `All ${replications} replications are in.`
@@ -131,8 +148,27 @@ export class StoresView {
 			if (!isMeant(place)) return;
 			this.#frames.plan(`stores ${i}`, () => {
 				const drawn = supplySections[i]?.(result, this.#document, widthPx);
+				if (drawn && folded.has(drawn.className)) this.#fold(drawn);
 				place.replaceChildren(...(drawn ? [drawn] : []));
 			});
 		});
+	}
+
+	/** Folds a part away under its heading. */
+	#fold(section: HTMLElement): void {
+		const [heading, ...rest] = section.children;
+		const name = section.className;
+		const details = htmlElement(
+			this.#document,
+			"details",
+			this.#opened.has(name) ? { open: "" } : {},
+			htmlElement(this.#document, "summary", {}, heading ?? null),
+			...rest,
+		);
+		details.addEventListener("toggle", () => {
+			if (details.open) this.#opened.add(name);
+			else this.#opened.delete(name);
+		});
+		section.append(details);
 	}
 }
