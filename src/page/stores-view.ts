@@ -34,6 +34,8 @@ export class StoresView {
 	/** Parts that the reader has unfolded. */
 	readonly #opened = new Set<string>();
 	#shown: SupplyResult | null = null;
+	/** How many replications what is shown is the beginning of; null where it is the whole. */
+	#of: number | null = null;
 	#widthPx = 0;
 
 	constructor(document: Document, frames: Frames) {
@@ -91,14 +93,15 @@ export class StoresView {
 
 	/** A run has begun; what is shown is that of an older one. */
 	begin(): void {
-		this.#says.className = "help";
 		for (const button of this.#saves) button.disabled = true;
 		this.#bar.removeAttribute("value");
 		this.#bar.hidden = false;
-		this.#says.textContent =
+		this.#tell(
+			"help",
 			this.#shown === null
 				? "Working it out …"
-				: "Working it out anew; what is shown is what was there before.";
+				: "Working it out anew; what is shown is what was there before.",
+		);
 	}
 
 	/** How far it has come, in replications. */
@@ -108,29 +111,42 @@ export class StoresView {
 		this.#bar.value = done;
 	}
 
-	/** There is nothing to run. */
+	/** There is nothing to run: what was there before stays. */
 	stop(): void {
-		this.#says.className = "help";
 		this.#bar.hidden = true;
-		this.#says.textContent =
-			this.#shown === null
-				? "Nothing to show yet: the ward's file has problems, which stand beside it."
-				: "";
+		if (this.#shown === null)
+			this.#tell(
+				"help",
+				"Nothing to show yet: the ward's file has problems, which stand beside it.",
+			);
+		else this.#say(this.#shown, this.#of);
 	}
 
 	/** Shows what a run came to; `of`: how many replications it will have, null where it is the whole. */
 	show(result: SupplyResult, of: number | null): void {
 		this.#shown = result;
+		this.#of = of;
 		this.#facts.textContent = supplyFacts(result);
-		const { replications } = result.scenario;
-		for (const button of this.#saves) button.disabled = of !== null;
 		this.#bar.hidden = of === null;
-		this.#says.className = of === null ? "help" : "caution";
-		this.#says.textContent =
-			of === null
-				? `All ${replications} replications are in.`
-				: `Preliminary: the first ${replications} of ${of} replications.`;
+		this.#say(result, of);
 		this.#draw(() => true);
+	}
+
+	/** Says how much of a run is shown; only a whole one is handed out. */
+	#say({ scenario: { replications } }: SupplyResult, of: number | null): void {
+		for (const button of this.#saves) button.disabled = of !== null;
+		if (of === null)
+			this.#tell("help", `All ${replications} replications are in.`);
+		else
+			this.#tell(
+				"caution",
+				`Preliminary: the first ${replications} of ${of} replications.`,
+			);
+	}
+
+	#tell(kind: "help" | "caution", words: string): void {
+		this.#says.className = kind;
+		this.#says.textContent = words;
 	}
 
 	/** Draws the charts for another width. */

@@ -1,5 +1,6 @@
+// Longer than most: every part of the page is told of every other here, and nowhere else.
+
 import { isCaseLink, readCaseLink } from "../rehearsal/index.ts";
-import { cautionInALine, cautionSentences } from "../report/caution.ts";
 import { htmlElement } from "../report/html-element.ts";
 import { dayScenarioSchema, isWard } from "../scenario/index.ts";
 import { Bench, type Change, type Findings } from "./bench.ts";
@@ -13,6 +14,7 @@ import { type Keep, keepOf } from "./keep.ts";
 import { openDropped } from "./open-files.ts";
 import type { Answer, Handed } from "./orders.ts";
 import { ownData } from "./own-data.ts";
+import { pageFrame } from "./page-frame.ts";
 import { RehearseView } from "./rehearse-view.ts";
 import { isScenarioLink, readScenarioLink } from "./scenario-link.ts";
 import { ScenarioPanel } from "./scenario-panel.ts";
@@ -53,6 +55,8 @@ export function openWorkbench(document: Document, address: string): void {
 		regimens: [],
 	};
 	let asked = false;
+	/** How often something was asked for. */
+	let asking = 0;
 
 	const keeping =
 		({ save }: Keep) =>
@@ -187,6 +191,7 @@ export function openWorkbench(document: Document, address: string): void {
 		const { version } = own;
 		document.body.dataset.view = views.name;
 		document.body.dataset.settled = "no";
+		asking++;
 		if (atStores()) {
 			stores.run();
 			return;
@@ -213,9 +218,11 @@ export function openWorkbench(document: Document, address: string): void {
 		if (last && steady && !atStores()) settle();
 	}
 
+	/** Says that all is drawn, unless something else has been asked for meanwhile. */
 	function settle(): void {
+		const at = asking;
 		frames.plan("settled", () => {
-			document.body.dataset.settled = "yes";
+			if (at === asking) document.body.dataset.settled = "yes";
 		});
 	}
 
@@ -228,16 +235,16 @@ export function openWorkbench(document: Document, address: string): void {
 				if (views.name === "Compare") compare.between(answer.regimens);
 				return;
 			case "traced":
-				name(answer.day.scenario.title);
+				nameDay(answer.day.scenario.title);
 				day.show(answer.day, steady);
 				return;
 			case "day":
-				name(answer.result.scenario.title);
+				nameDay(answer.result.scenario.title);
 				if (views.name === "Day") day.show(answer.result, steady);
 				if (views.name === "Sources") sources.show(answer.result);
 				return;
 			case "compare":
-				name(answer.result.scenario.title);
+				nameDay(answer.result.scenario.title);
 				compare.show(answer, steady);
 				return;
 			case "fault":
@@ -246,6 +253,11 @@ export function openWorkbench(document: Document, address: string): void {
 			default:
 				return;
 		}
+	}
+
+	/** A day that was under way when the view was turned to the stores names nothing there. */
+	function nameDay(words: string): void {
+		if (!atStores()) name(words);
 	}
 
 	function name(words: string): void {
@@ -310,27 +322,11 @@ export function openWorkbench(document: Document, address: string): void {
 	}
 
 	document.body.replaceChildren(
-		element("a", { class: "skip", href: "#main" }, "Skip to the work"),
-		element(
-			"header",
-			{},
+		...pageFrame(document, own.version, {
 			title,
-			element("p", { class: "caution" }, cautionInALine),
-			views.bar,
-			toolbar.element,
-			says,
-		),
-		element("main", { id: "main", tabindex: "-1" }, views.place, panelPlace),
-		element(
-			"footer",
-			{},
-			...cautionSentences.map((words) => element("p", {}, words)),
-			element(
-				"p",
-				{ class: "help" },
-				`slackwater ${own.version}. Everything stays in this page and this browser; nothing is sent.`,
-			),
-		),
+			bars: [views.bar, toolbar.element, says],
+			work: [views.place, panelPlace],
+		}),
 	);
 	openDropped(document, opening);
 	window.addEventListener(
