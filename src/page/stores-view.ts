@@ -178,13 +178,18 @@ export class StoresView {
 			this.#document,
 			"details",
 			this.#opened.has(name) ? { open: "" } : {},
-			htmlElement(this.#document, "summary", {}, heading ?? null),
+			htmlElement(
+				this.#document,
+				"summary",
+				{ id: heading?.id ?? "" },
+				heading?.textContent ?? "",
+			),
 			...rest,
 		);
 		details.addEventListener("toggle", () => {
 			if (details.open) this.#opened.add(name);
 			else this.#opened.delete(name);
 		});
-		section.append(details);
+		section.replaceChildren(details);
 	}
 }

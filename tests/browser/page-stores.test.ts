@@ -68,14 +68,6 @@ describe.skipIf("missing" in started)("the stores on the workbench", () => {
 		page.getByRole("button", { name, exact: true });
 	const problems = () => page.locator("#problems li").allTextContents();
 
-	async function typed(text: string): Promise<void> {
-		await button("As text").click();
-		const field = page.locator("#scenario-text");
-		await field.fill(text);
-		await field.dispatchEvent("change");
-		await settled(page);
-	}
-
 	test("a page that was written with a ward opens with its stores, and gives the numbers of `supply --json` to the last bit", async () => {
 		expect(await page.locator("h1").textContent()).toBe(
 			"Stores of an invented hospital, spring",
@@ -285,17 +277,20 @@ describe.skipIf("missing" in started)("the stores on the workbench", () => {
 		await button("Make a link").click();
 		const made = page.getByLabel("Link to this scenario");
 		await expect.poll(() => made.inputValue()).toContain("#scenario=z");
-		const other = await tab.context.newPage();
-		await other.goto(`${tab.address}`);
-		await settled(other);
-		await other.goto(await made.inputValue());
+		const fragment = (await made.inputValue()).replace(/^[^#]*/u, "");
+		// Another page, which carries none of these files.
+		const other = await openedTab(browser, temporary());
+		await other.page.goto(`${other.address}${fragment}`);
 		await expect
-			.poll(() => other.locator(".says").textContent())
+			.poll(() => other.page.locator(".says").textContent())
 			.toContain("of the link lies on the bench");
-		await settled(other);
-		expect(await other.locator("#problems li").count()).toBe(0);
-		expect(await saved(other, "Save these numbers (supply.json)")).toBe(out);
-		await other.close();
+		await settled(other.page);
+		expect(await other.page.locator("#problems li").count()).toBe(0);
+		expect(await saved(other.page, "Save these numbers (supply.json)")).toBe(
+			out,
+		);
+		expect(other.heard).toEqual([]);
+		await other.page.close();
 	});
 
 	test("a day that is dropped on the stores turns to the day, and leaves the ward as it was", async () => {
