@@ -163,9 +163,19 @@ export class StoresView {
 		this.#places.forEach((place, i) => {
 			if (!isMeant(place)) return;
 			this.#frames.plan(`stores ${i}`, () => {
-				const drawn = supplySections[i]?.(result, this.#document, widthPx);
+				const charts: (() => void)[] = [];
+				const drawn = supplySections[i]?.(result, this.#document, {
+					widthPx,
+					later: (draw) => charts.push(draw),
+				});
 				if (drawn && folded.has(drawn.className)) this.#fold(drawn);
-				place.replaceChildren(...(drawn ? [drawn] : []));
+				charts.forEach((draw, chart) => {
+					this.#frames.plan(`stores ${i}, chart ${chart}`, draw);
+				});
+				// All at once, so that nothing jumps under the reader's eyes.
+				this.#frames.plan(`stores ${i} in place`, () =>
+					place.replaceChildren(...(drawn ? [drawn] : [])),
+				);
 			});
 		});
 	}

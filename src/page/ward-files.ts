@@ -1,4 +1,4 @@
-import { isWard, type Load } from "../scenario/index.ts";
+import type { Load } from "../scenario/index.ts";
 import { asList, asMap } from "../scenario/lenient.ts";
 import { dataOf } from "./scenario-text.ts";
 import type { Beside, Sheet } from "./sheet.ts";
@@ -9,9 +9,9 @@ export interface OpenedFile {
 	readonly text: string;
 }
 
-/** Names of the files that the kinds of a ward take their dressings from, each once, as they stand in its text. */
-export function filesNamed(text: string): string[] {
-	const { kinds } = asMap(asMap(dataOf(text)).ward);
+/** Names of the files that the kinds of a ward take their dressings from, each once, as they stand in its data. */
+export function filesNamed(data: unknown): string[] {
+	const { kinds } = asMap(asMap(data).ward);
 	const names = asList(kinds)
 		.map((kind) => asMap(kind).file)
 		.filter((file) => typeof file === "string");
@@ -36,7 +36,7 @@ export function loaderOf(
 	carried: Beside,
 	taken: (name: string) => void,
 ): Load {
-	const names = filesNamed(text);
+	const names = filesNamed(dataOf(text));
 	return (name) => {
 		const own = textOf(beside, name, names);
 		if (own !== undefined) return { text: own };
@@ -98,10 +98,13 @@ export function placingOf(
 ): Placing | null {
 	const [first] = files;
 	if (first === undefined) return null;
-	const ward = files.find(({ text }) => isWardText(text));
-	if (ward !== undefined) return placedWard(ward, files, bench);
+	for (const file of files) {
+		const data = dataOf(file.text);
+		if (isWardText(file.text, data))
+			return placedWard(file, data, files, bench);
+	}
 	if (atStores) {
-		const placed = besideOf(bench.text, files, bench.beside);
+		const placed = besideOf(dataOf(bench.text), files, bench.beside);
 		if (placed.used.length > 0)
 			return {
 				kind: "beside",
@@ -110,8 +113,9 @@ export function placingOf(
 				unused: placed.unused,
 			};
 		// A file that nothing can be told of is meant for what is looked at.
-		if (asMap(dataOf(first.text)).dressings === undefined)
-			return placedWard(first, files, bench);
+		const data = dataOf(first.text);
+		if (asMap(data).dressings === undefined)
+			return placedWard(first, data, files, bench);
 	}
 	return {
 		kind: "day",
@@ -135,12 +139,13 @@ export function placedWords(placing: Placing): string {
 
 function placedWard(
 	ward: OpenedFile,
+	data: unknown,
 	files: readonly OpenedFile[],
 	bench: Sheet,
 ): Placing {
 	const others = files.filter((file) => file !== ward);
 	// What lay beside the ward before is still at hand: its file may have been saved and opened again.
-	const { beside, used, unused } = besideOf(ward.text, others, bench.beside);
+	const { beside, used, unused } = besideOf(data, others, bench.beside);
 	return {
 		kind: "ward",
 		name: ward.name,
@@ -152,7 +157,7 @@ function placedWard(
 
 /** The files that a ward names, among those that were opened, else among those that lay beside it before. */
 function besideOf(
-	text: string,
+	data: unknown,
 	files: readonly OpenedFile[],
 	before: Beside,
 ): {
@@ -160,7 +165,7 @@ function besideOf(
 	readonly used: readonly string[];
 	readonly unused: readonly string[];
 } {
-	const names = filesNamed(text);
+	const names = filesNamed(data);
 	const opened = Object.fromEntries(
 		files.map((file) => [file.name, file.text]),
 	);
@@ -182,6 +187,7 @@ function besideOf(
 }
 
 /** Whether a text is a ward's, or would be if it could be read. */
-const isWardText = (text: string): boolean =>
-	isWard(text) ||
-	(dataOf(text) === undefined && /^\s*"?ward"?\s*:/mu.test(text));
+const isWardText = (text: string, data: unknown): boolean =>
+	data === undefined
+		? /^\s*"?ward"?\s*:/mu.test(text)
+		: asMap(data).ward !== undefined && asMap(data).dressings === undefined;

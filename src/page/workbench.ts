@@ -221,7 +221,7 @@ export function openWorkbench(document: Document, address: string): void {
 	/** Says that all is drawn, unless something else has been asked for meanwhile. */
 	function settle(): void {
 		const at = asking;
-		frames.plan("settled", () => {
+		frames.whenAtRest(() => {
 			if (at === asking) document.body.dataset.settled = "yes";
 		});
 	}

@@ -1,4 +1,8 @@
-import type { SupplyResult } from "../analysis/supply-result.ts";
+import type {
+	ItemSupply,
+	StoreResult,
+	SupplyResult,
+} from "../analysis/supply-result.ts";
 import {
 	countBand,
 	durationWords,
@@ -21,11 +25,21 @@ import {
 	wasteSection,
 } from "./supply-tables.ts";
 
-/** One part of a ward's report; null where there is nothing to say. `widthPx`: width of its charts, in px of their own grid. */
+/** How the charts of a ward's report are drawn. */
+export interface SupplyDrawing {
+	/** Width in px of their own grid. */
+	readonly widthPx?: number;
+	/** Draws one chart more, now or when there is time. */
+	readonly later: (draw: () => void) => void;
+}
+
+const atOnce: SupplyDrawing = { later: (draw) => draw() };
+
+/** One part of a ward's report; null where there is nothing to say. */
 export type SupplySection = (
 	result: SupplyResult,
 	document: Document,
-	widthPx?: number,
+	drawing?: SupplyDrawing,
 ) => HTMLElement | null;
 
 /** When, how long and how often: the line under the title. */
@@ -51,7 +65,7 @@ function answersSection(result: SupplyResult, document: Document): HTMLElement {
 	);
 }
 
-const sized = (widthPx: number | undefined) =>
+const sized = ({ widthPx }: SupplyDrawing) =>
 	widthPx === undefined ? {} : { widthPx };
 
 function figure(chart: SVGSVGElement, words: string, document: Document) {
@@ -76,60 +90,76 @@ function figure(chart: SVGSVGElement, words: string, document: Document) {
 function stockSection(
 	result: SupplyResult,
 	document: Document,
-	widthPx?: number,
+	drawing = atOnce,
 ): HTMLElement {
-	const { scenario, orders } = result;
-	const figures = result.items.flatMap((item, i) => {
-		const { store } = item;
-		if (store === null) return [];
-		const reading = `Out at least once in ${percentWords(store.stockOut.probability)} of the replications; ${store.fillRate === null ? "nothing was asked for" : `${percentWords(store.fillRate)} of the pieces were there when needed`}.`;
-		const chart = countBand(
-			{
-				title: `Stock: ${item.item}`,
-				clock: scenario,
-				unit: "pieces on the shelf",
-				firstDay: 0,
-				series: store.onHand,
-				levels: [{ value: store.rule.reorder, name: "reorder at" }],
-				marks: orders
-					.filter((order) => order.item === item.item)
-					.filter(({ arrivesMin }) => arrivesMin < scenario.horizonMin)
-					.map((order) => ({
-						atMin: order.arrivesMin,
-						name: `delivery of ${orderWords(order)} on ${dayWordsAt(order.arrivesMin, scenario)}`,
-					})),
-				reading,
-			},
-			document,
-			{ idPrefix: `stock-${i + 1}`, styled: i === 0, ...sized(widthPx) },
-		);
-		return [
-			figure(
-				chart,
-				`${reading} Triangles: deliveries of the order list.`,
-				document,
-			),
-		];
-	});
+	const stocked = result.items.filter(({ store }) => store !== null);
 	const none = htmlElement(
 		document,
 		"p",
 		{},
 		"Every item is of unlimited stock: write pieces instead of unlimited to see what is left.",
 	);
-	return section(
+	const whole = section(
 		document,
 		"bands",
 		"Stock",
 		null,
-		...(figures.length === 0 ? [none] : figures),
+		stocked.length === 0 ? none : null,
+	);
+	result.items.forEach((item, i) => {
+		const { store } = item;
+		if (store === null) return;
+		drawing.later(() =>
+			whole.append(stockFigure(result, item, store, i, document, drawing)),
+		);
+	});
+	return whole;
+}
+
+function stockFigure(
+	{ scenario, orders }: SupplyResult,
+	{ item }: ItemSupply,
+	store: StoreResult,
+	place: number,
+	document: Document,
+	drawing: SupplyDrawing,
+): HTMLElement {
+	const reading = `Out at least once in ${percentWords(store.stockOut.probability)} of the replications; ${store.fillRate === null ? "nothing was asked for" : `${percentWords(store.fillRate)} of the pieces were there when needed`}.`;
+	const chart = countBand(
+		{
+			title: `Stock: ${item}`,
+			clock: scenario,
+			unit: "pieces on the shelf",
+			firstDay: 0,
+			series: store.onHand,
+			levels: [{ value: store.rule.reorder, name: "reorder at" }],
+			marks: orders
+				.filter((order) => order.item === item)
+				.filter(({ arrivesMin }) => arrivesMin < scenario.horizonMin)
+				.map((order) => ({
+					atMin: order.arrivesMin,
+					name: `delivery of ${orderWords(order)} on ${dayWordsAt(order.arrivesMin, scenario)}`,
+				})),
+			reading,
+		},
+		document,
+		{
+			idPrefix: `stock-${place + 1}`,
+			styled: place === 0,
+			...sized(drawing),
+		},
+	);
+	return figure(
+		chart,
+		`${reading} Triangles: deliveries of the order list.`,
+		document,
 	);
 }
 
 function bedsSection(
 	result: SupplyResult,
 	document: Document,
-	widthPx?: number,
+	drawing = atOnce,
 ): HTMLElement {
 	const { beds, scenario } = result;
 	const warm = beds.firstDay < 0;
@@ -152,7 +182,7 @@ function bedsSection(
 			reading,
 		},
 		document,
-		{ idPrefix: "beds", styled: false, ...sized(widthPx) },
+		{ idPrefix: "beds", styled: false, ...sized(drawing) },
 	);
 	return section(
 		document,

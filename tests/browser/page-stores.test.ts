@@ -5,6 +5,7 @@ import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import type { SupplyResult } from "../../src/analysis/index.ts";
 import { momentWords, supplyAnswers } from "../../src/report/supply-answers.ts";
 import { checkWard, sentence } from "../../src/scenario/index.ts";
+import { hostileTitle } from "../cli/hostile-scenario.ts";
 import {
 	here,
 	scenario,
@@ -304,6 +305,42 @@ describe.skipIf("missing" in started)("the stores on the workbench", () => {
 		await button("Stores").click();
 		await settled(page);
 		expect(await numbers()).toBe(out);
+	});
+
+	test("hostile names are text, and a file that would unfold without end is refused like any other", async () => {
+		const before = await page.evaluate(() => document.images.length);
+		await dropped(
+			page,
+			"hostile.yaml",
+			ward
+				.replace(/title: .*/u, `title: ${JSON.stringify(hostileTitle)}`)
+				.replace("name: saline", `name: ${JSON.stringify(hostileTitle)}`)
+				.replace("replications: 10", "replications: 2"),
+		);
+		await settled(page);
+		expect(await problems()).toEqual([]);
+		expect(await page.locator("h1").textContent()).toBe(hostileTitle);
+		expect(await page.locator(".stores .orders").textContent()).toContain(
+			hostileTitle,
+		);
+		expect(await page.evaluate(() => document.images.length)).toBe(before);
+		const nested = Array.from(
+			{ length: 12 },
+			(_, i) => `a${i + 1}: &a${i + 1} [${`*a${i}, `.repeat(9)}*a${i}]`,
+		);
+		await dropped(
+			page,
+			"bomb.yaml",
+			["ward: 1", "a0: &a0 [x]", ...nested].join("\n"),
+		);
+		await settled(page);
+		expect((await problems()).length).toBeGreaterThan(0);
+		for (const _ of ["bomb", "hostile"]) {
+			await button("Undo").click();
+			await settled(page);
+		}
+		expect(await numbers()).toBe(out);
+		expect(tab.heard).toEqual([]);
 	});
 
 	describe.each([320, 768, 1440])("at %i px", (width) => {

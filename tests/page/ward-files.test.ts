@@ -1,6 +1,7 @@
 import { readFileSync } from "node:fs";
 import { join } from "node:path";
 import { expect, test } from "vitest";
+import { dataOf } from "../../src/page/scenario-text.ts";
 import { type Sheet, sheetOf } from "../../src/page/sheet.ts";
 import {
 	filesNamed,
@@ -32,9 +33,9 @@ const checked = (sheet: Sheet, carried = {}, taken: string[] = []) =>
 	);
 
 test("a ward names the files of its kinds", () => {
-	expect(filesNamed(ward)).toEqual(Object.keys(beside));
-	expect(filesNamed("ward: { kinds: 3 }")).toEqual([]);
-	expect(filesNamed("a: [1,\n  b: }")).toEqual([]);
+	expect(filesNamed(dataOf(ward))).toEqual(Object.keys(beside));
+	expect(filesNamed({ ward: { kinds: 3 } })).toEqual([]);
+	expect(filesNamed(undefined)).toEqual([]);
 });
 
 test("a ward that comes with the files of its dressings finds them, whatever folder it names, and in any order", () => {
