@@ -1,6 +1,7 @@
 import type {
 	CompareResult,
 	DayResult,
+	SupplyResult,
 	TracedDayResult,
 } from "../analysis/index.ts";
 import type { Clock } from "../charts/index.ts";
@@ -14,6 +15,7 @@ import type {
 	View,
 } from "../rehearsal/index.ts";
 import type { Problem } from "../scenario/index.ts";
+import type { Beside, Sheet } from "./sheet.ts";
 
 /** What the page asks of its worker. */
 export type Order =
@@ -33,6 +35,14 @@ export type Order =
 			readonly version: string;
 			/** Only these two regimens; null: all of the scenario. */
 			readonly between: readonly [string, string] | null;
+	  }
+	| {
+			readonly kind: "stores";
+			/** Text of a ward, and the files that it names. */
+			readonly sheet: Sheet;
+			/** Files that the page carries, for a ward that came without them. */
+			readonly carried: Beside;
+			readonly version: string;
 	  }
 	| { readonly kind: "rehearse"; readonly handed: Handed }
 	| { readonly kind: "step"; readonly step: ScriptStep }
@@ -58,6 +68,14 @@ export type Answer =
 			readonly kind: "compare";
 			readonly result: CompareResult;
 			readonly days: readonly TracedDayResult[];
+	  }
+	/** Replications of a ward that are done. */
+	| { readonly kind: "progress"; readonly done: number; readonly of: number }
+	| {
+			readonly kind: "stores";
+			readonly result: SupplyResult;
+			/** The ward as a text that needs no other file; null while this is the first block alone. */
+			readonly whole: string | null;
 	  }
 	| { readonly kind: "begun"; readonly start: Start }
 	| {

@@ -81,26 +81,33 @@ export async function saved(page: Page, button: string): Promise<string> {
 	}
 }
 
+/** Drops files onto the page, together. */
+export async function droppedTogether(
+	page: Page,
+	files: readonly (readonly [name: string, text: string])[],
+): Promise<void> {
+	await page.evaluate((files) => {
+		const dataTransfer = new DataTransfer();
+		for (const [name, text] of files)
+			dataTransfer.items.add(new File([text], name));
+		document.body.dispatchEvent(
+			new DragEvent("drop", { dataTransfer, bubbles: true, cancelable: true }),
+		);
+	}, files);
+}
+
 /** Drops a file onto the page, and waits until its text lies on the bench. */
 export async function dropped(
 	page: Page,
 	name: string,
 	text: string,
 ): Promise<void> {
-	await page.evaluate(
-		([file = "", content = ""]) => {
-			const dataTransfer = new DataTransfer();
-			dataTransfer.items.add(new File([content], file));
-			document.body.dispatchEvent(
-				new DragEvent("drop", {
-					dataTransfer,
-					bubbles: true,
-					cancelable: true,
-				}),
-			);
-		},
-		[name, text],
-	);
+	await droppedTogether(page, [[name, text]]);
+	await onBench(page, text);
+}
+
+/** Waits until a text lies on the bench that is looked at. */
+export async function onBench(page: Page, text: string): Promise<void> {
 	// The file is read in its own time.
 	await page.waitForFunction(
 		(content) =>
