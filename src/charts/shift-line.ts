@@ -63,7 +63,7 @@ export function shiftLine(
 		leftPx: plot.leftPx,
 		roomPx: plot.rightPx - plot.leftPx,
 	});
-	const topPx = headPx + 12;
+	const topPx = headPx + 18;
 	const looks = eventRows(
 		plot,
 		topPx,
@@ -90,7 +90,7 @@ export function shiftLine(
 		waterBand(plot, curve, waterBandRange([curve], [data.regimen]), band),
 		alarms.group,
 		svgElement(document, "line", {
-			class: "care-edge",
+			class: "now care-edge",
 			x1: plot.x(data.nowMin),
 			x2: plot.x(data.nowMin),
 			y1: topPx,

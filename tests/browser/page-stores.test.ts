@@ -16,7 +16,6 @@ import {
 import { launched } from "./launch.ts";
 import { layoutFaults } from "./layout.ts";
 import {
-	barriers,
 	dropped,
 	droppedTogether,
 	onBench,
@@ -25,6 +24,7 @@ import {
 	settled,
 	type Tab,
 } from "./page-tab.ts";
+import { shutOut } from "./shut-out.ts";
 
 const folder = temporary();
 const started = await launched();
@@ -366,7 +366,7 @@ describe.skipIf("missing" in started)("the stores on the workbench", () => {
 				await button(how).click();
 				for (const colorScheme of ["light", "dark"] as const) {
 					await page.emulateMedia({ colorScheme });
-					expect(await barriers(page), `${how} ${colorScheme}`).toEqual([]);
+					expect(await shutOut(page), `${how} ${colorScheme}`).toEqual([]);
 				}
 			}
 			await page.emulateMedia({ colorScheme: "light" });

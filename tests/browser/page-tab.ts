@@ -1,15 +1,9 @@
 import { readFileSync } from "node:fs";
-import { createRequire } from "node:module";
 import { join } from "node:path";
 import { pathToFileURL } from "node:url";
 import type { Browser, BrowserContext, Page } from "playwright-core";
 import { expect } from "vitest";
 import { here } from "../cli/program.ts";
-
-const axe = readFileSync(
-	createRequire(import.meta.url).resolve("axe-core/axe.min.js"),
-	"utf8",
-);
 
 /** A workbench that was written by the command line and is open in a browser without a network. */
 export interface Tab {
@@ -116,22 +110,4 @@ export async function onBench(page: Page, text: string): Promise<void> {
 		text,
 		{ timeout: 120_000 },
 	);
-}
-
-/** What keeps somebody out, by axe-core, in the colours that are on. */
-export async function barriers(page: Page): Promise<string[]> {
-	await page.evaluate(axe);
-	return page.evaluate(async () => {
-		// biome-ignore lint/suspicious/noExplicitAny: axe comes as text and puts itself there
-		const { violations } = await (globalThis as any).axe.run(document, {
-			resultTypes: ["violations"],
-		});
-		return violations.map(
-			({ id, nodes }: { id: string; nodes: { html: string }[] }) =>
-				`${id}: ${nodes
-					.slice(0, 3)
-					.map(({ html }) => html.slice(0, 160))
-					.join(" | ")}`,
-		);
-	});
 }
