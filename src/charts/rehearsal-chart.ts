@@ -14,6 +14,7 @@ import { svgElement } from "./svg-element.ts";
 import { takenEvents } from "./taken-events.ts";
 import { timeAxis, timeGround, timePlot } from "./time-plot.ts";
 import { waterBand, waterBandRange } from "./water-band.ts";
+import { waterLineEdges } from "./water-line-chart.ts";
 
 /** What the chart needs of a debrief. */
 export type RehearsalChartData = Pick<
@@ -44,7 +45,7 @@ export function rehearsalChart(
 		options.idPrefix,
 		data.case,
 		{ fromMin: 0, toMin },
-		{ leftPx: 112, rightPx: widthPx - 34 },
+		waterLineEdges(widthPx),
 	);
 	const ground = svgElement(document, "g", {});
 	root.append(hatching(document, `${options.idPrefix}-hatch`), ground);

@@ -15,6 +15,7 @@ import { takenEvents } from "./taken-events.ts";
 import { timeAxis, timeGround, timePlot } from "./time-plot.ts";
 import { conditionWords } from "./vocabulary.ts";
 import { waterBand, waterBandRange } from "./water-band.ts";
+import { waterLineEdges } from "./water-line-chart.ts";
 
 export interface ShiftLineData {
 	readonly title: string;
@@ -52,7 +53,7 @@ export function shiftLine(
 		options.idPrefix,
 		clock,
 		{ fromMin: 0, toMin: clock.horizonMin },
-		{ leftPx: 112, rightPx: widthPx - 34 },
+		waterLineEdges(widthPx),
 	);
 	const ground = svgElement(document, "g", {});
 	root.append(hatching(document, `${options.idPrefix}-hatch`), ground);

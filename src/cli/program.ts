@@ -280,7 +280,7 @@ Examples:
 	drilling.action(() => drill(drilling.args, drilling.opts<DrillOptions>()));
 	const paging = command(
 		"page",
-		"[day] [ward]",
+		"[file...]",
 		"writes the workbench: days, comparisons, stores and rehearsals in one HTML file that needs no network",
 	)
 		.argument(

@@ -7,6 +7,7 @@ import {
 	phaseWords,
 	plainNumber,
 	shiftLine,
+	waterLineEdges,
 } from "../charts/index.ts";
 import type {
 	Debrief,
@@ -364,6 +365,13 @@ export class RehearseView {
 			},
 		);
 		this.#line.replaceChildren(drawn);
+		// Where the line is wider than its place, its end stays in sight.
+		const { leftPx, rightPx } = waterLineEdges(drawn.viewBox.baseVal.width);
+		const share = view.atMin / clock.horizonMin;
+		const endPx =
+			(leftPx + share * (rightPx - leftPx)) / drawn.viewBox.baseVal.width;
+		this.#line.scrollLeft =
+			endPx * this.#line.scrollWidth - 0.75 * this.#line.clientWidth;
 	}
 
 	#failed(answer: Answer): void {
