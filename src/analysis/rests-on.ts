@@ -10,6 +10,8 @@ import type { GroupSums } from "./study-gathering.ts";
 import { type Variation, variationsOf } from "./variations.ts";
 
 const factors = [0.5, 2] as const;
+/** Replications of each variation at the most: its difference need not be finer than what it is held against. */
+const mostReplications = 400;
 
 /** The first two regimens as they are, and again with every assumption at half and at twice its value, all on the same random numbers. */
 export interface RestsOnStudy {
@@ -21,10 +23,11 @@ export interface RestsOnStudy {
 	}[];
 }
 
-export function restsOnStudy(
-	arms: readonly Arm[],
-	replications: number,
-): RestsOnStudy {
+export function restsOnStudy(arms: readonly Arm[]): RestsOnStudy {
+	const replications = Math.min(
+		arms[0].scenario.replications,
+		mostReplications,
+	);
 	const pair = arms
 		.slice(0, 2)
 		.map(({ scenario }): Scenario => ({ ...scenario, replications }));

@@ -36,9 +36,6 @@ export interface TypedCompareOptions extends TypedOptions {
 	readonly restsOn?: string;
 }
 
-/** Replications with which every assumption is halved and doubled, at the most: two hundred runs and more. */
-const restsOnReplications = 400;
-
 /**
  * Runs the regimens of `compare:` on the same random numbers and writes what they differ in; with `--json` prints it instead.
  * `problems` are those of the command line. Throws UnusableInput with these and all others, CouldNotFinish.
@@ -126,11 +123,7 @@ async function whatItRestsOn(
 	workers: number | undefined,
 	quiet: boolean,
 ): Promise<RestsOn> {
-	const replications = Math.min(
-		arms[0].scenario.replications,
-		restsOnReplications,
-	);
-	const study = restsOnStudy(arms, replications);
+	const study = restsOnStudy(arms);
 	const run = new StudyRun(study.study, workers, quiet);
 	return restsOn(arms, study, await run.to(blockCount(study.study.arms[0])));
 }

@@ -1,9 +1,13 @@
 // Longer than most: the elements of one view and what moves them belong together, and each is used by the others.
 
-import type { CompareResult, TracedDayResult } from "../analysis/index.ts";
+import type {
+	CompareResult,
+	RestsOn,
+	TracedDayResult,
+} from "../analysis/index.ts";
 import { waterLineChart } from "../charts/index.ts";
 import { compareJson } from "../report/compare-json.ts";
-import { pairsOf } from "../report/compare-parts.ts";
+import { type Pair, pairsOf } from "../report/compare-parts.ts";
 import { questionOf } from "../report/compare-question.ts";
 import { differenceSections } from "../report/difference-section.ts";
 import { htmlElement, unbroken } from "../report/html-element.ts";
@@ -14,6 +18,7 @@ import type { Frames } from "./frames.ts";
 import { lensAround } from "./lens-around.ts";
 import { pressed } from "./press.ts";
 import { readingsAt } from "./reading.ts";
+import { RestsOnPart } from "./rests-on-part.ts";
 import { saveFile } from "./save-file.ts";
 import { type SettingName, Sliders } from "./sliders.ts";
 
@@ -25,6 +30,8 @@ export interface ComparisonTurns {
 	chosen(): void;
 	/** The scenario has fewer than two regimens, and is to have two. */
 	begin(): void;
+	/** What the differences between two regimens rest on is to be tried. */
+	tryRestsOn(between: readonly [string, string]): void;
 }
 
 interface Shown {
@@ -46,6 +53,7 @@ export class CompareView {
 	readonly #lines: HTMLElement;
 	readonly #differences: HTMLElement;
 	readonly #cursor: Cursor;
+	readonly #restsOn: RestsOnPart;
 	readonly #save: HTMLButtonElement;
 	#pair: readonly [string, string] = ["", ""];
 	#shown: Shown | null = null;
@@ -104,6 +112,10 @@ export class CompareView {
 			this.#planLines();
 		});
 		this.#cursor.watch(this.#lines);
+		this.#restsOn = new RestsOnPart(document, () => {
+			const { a, b } = this.#compared() ?? { a: "", b: "" };
+			turns.tryRestsOn([a, b]);
+		});
 		this.#save = pressed(document, "Save these numbers (compare.json)", () => {
 			if (this.#whole !== null)
 				saveFile(document, "compare.json", compareJson(this.#whole));
@@ -138,11 +150,7 @@ export class CompareView {
 				this.#cursor.element,
 			),
 			this.#differences,
-			element(
-				"p",
-				{ class: "help" },
-				"The page does not try what the answer rests on; the command compare halves and doubles every assumption.",
-			),
+			this.#restsOn.element,
 			element("p", {}, this.#save),
 		);
 		this.#filled.hidden = true;
@@ -182,6 +190,7 @@ export class CompareView {
 	/** Shows what two regimens, or all of them, came to. `steady`: nothing is being dragged. */
 	show(shown: Shown, steady: boolean): void {
 		this.#shown = shown;
+		this.#restsOn.clear();
 		this.#whole = steady ? shown.result : null;
 		this.#save.disabled = !steady;
 		const { dressings } = shown.result.scenario;
@@ -313,14 +322,34 @@ export class CompareView {
 		);
 	}
 
+	/** How many assumptions have been tried. */
+	tried(done: number, of: number): void {
+		this.#restsOn.progress(done, of);
+	}
+
+	/** Shows what the differences of the two regimens rest on. */
+	showRestsOn(restsOn: RestsOn): void {
+		const pair = this.#compared();
+		const result = this.#shown?.result;
+		if (pair === undefined || result === undefined) return;
+		this.#restsOn.show(result, restsOn, pair);
+	}
+
+	/** The pair that is looked at, as the result has it. */
+	#compared(): Pair | undefined {
+		const result = this.#shown?.result;
+		const [a, b] = this.#pair;
+		return result === undefined
+			? undefined
+			: pairsOf(result).find(
+					(one) => (one.a === a && one.b === b) || (one.a === b && one.b === a),
+				);
+	}
+
 	#writeDifferences(): void {
 		const result = this.#shown?.result;
-		if (result === undefined) return;
-		const [a, b] = this.#pair;
-		const pair = pairsOf(result).find(
-			(one) => (one.a === a && one.b === b) || (one.a === b && one.b === a),
-		);
-		if (pair === undefined) return;
+		const pair = this.#compared();
+		if (result === undefined || pair === undefined) return;
 		const regimens = [pair.a, pair.b].flatMap((name) =>
 			result.regimens.filter((regimen) => regimen.name === name),
 		);

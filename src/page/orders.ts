@@ -1,6 +1,7 @@
 import type {
 	CompareResult,
 	DayResult,
+	RestsOn,
 	SupplyResult,
 	TracedDayResult,
 } from "../analysis/index.ts";
@@ -37,6 +38,11 @@ export type Order =
 			readonly between: readonly [string, string] | null;
 	  }
 	| {
+			readonly kind: "rests-on";
+			readonly text: string;
+			readonly between: readonly [string, string];
+	  }
+	| {
 			readonly kind: "stores";
 			/** Text of a ward, and the files that it names. */
 			readonly sheet: Sheet;
@@ -69,7 +75,8 @@ export type Answer =
 			readonly result: CompareResult;
 			readonly days: readonly TracedDayResult[];
 	  }
-	/** Replications of a ward that are done. */
+	| { readonly kind: "rests-on"; readonly restsOn: RestsOn }
+	/** Replications of a ward that are done, or assumptions that have been tried. */
 	| { readonly kind: "progress"; readonly done: number; readonly of: number }
 	| {
 			readonly kind: "stores";

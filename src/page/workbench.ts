@@ -109,6 +109,14 @@ export function openWorkbench(document: Document, address: string): void {
 			bench.drag([[["compare", name, setting], written]]),
 		drop: () => bench.drop(),
 		chosen: () => run(true),
+		tryRestsOn: (between) => {
+			asking++;
+			document.body.dataset.settled = "no";
+			engine.ask(
+				{ kind: "rests-on", text: bench.text, between },
+				(answer, last) => heard(answer, true, last),
+			);
+		},
 		begin: () => {
 			const { regimens } = findings;
 			const first = regimens[0] ?? "now";
@@ -246,6 +254,12 @@ export function openWorkbench(document: Document, address: string): void {
 			case "compare":
 				nameDay(answer.result.scenario.title);
 				compare.show(answer, steady);
+				return;
+			case "progress":
+				compare.tried(answer.done, answer.of);
+				return;
+			case "rests-on":
+				compare.showRestsOn(answer.restsOn);
 				return;
 			case "fault":
 				say(answer.words);

@@ -1,12 +1,15 @@
 import { readFileSync } from "node:fs";
 import { basename } from "node:path";
+import { pathToFileURL } from "node:url";
 import type { Browser } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import { checkScenario, sentence } from "../../src/scenario/index.ts";
 import { hostileScenario, hostileTitle } from "../cli/hostile-scenario.ts";
 import { here, names, scenario, temporary, written } from "../cli/program.ts";
 import { launched } from "./launch.ts";
+import { layoutFaults } from "./layout.ts";
 import { dropped, openedTab, saved, settled, type Tab } from "./page-tab.ts";
+import { shutOut } from "./shut-out.ts";
 
 const folder = temporary();
 const started = await launched();
@@ -102,6 +105,48 @@ describe.skipIf("missing" in started)("the workbench in a real browser", () => {
 			expect(washes.replications).toBe(JSON.parse(out).replications);
 		},
 	);
+
+	test("tries what a comparison rests on, and says of it what the command's report says", async () => {
+		const few = readFileSync(scenario("compare-thigh"), "utf8").replace(
+			/^replications:.*$/mu,
+			"replications: 50",
+		);
+		expect(few).toContain("replications: 50");
+		await onBench(few);
+		await page().getByRole("button", { name: "Compare", exact: true }).click();
+		await settled(page());
+		await page()
+			.getByRole("button", { name: "Try what this rests on" })
+			.click();
+		const part = page().locator("#rests-on");
+		await part.waitFor({ timeout: 60_000 });
+		await settled(page());
+		const names = await page()
+			.locator("#regimen-a, #regimen-b")
+			.evaluateAll((selects) =>
+				selects.map((select) => (select as HTMLSelectElement).value),
+			);
+		const file = written(folder, "few.yaml", few);
+		const out = `${folder}/few`;
+		const { err } = await here(
+			...["compare", file, "--between", names.join(","), "--out", out],
+			"--quiet",
+		);
+		expect(err).toBe("");
+		const report = await tab.context.newPage();
+		await report.goto(pathToFileURL(`${out}/report.html`).href);
+		const words = await report.locator("#rests-on").textContent();
+		await report.close();
+		expect(words).toContain("over 50 replications");
+		expect(await part.textContent()).toBe(words);
+		expect(await shutOut(page())).toEqual([]);
+		expect(await page().evaluate(layoutFaults)).toEqual([]);
+		// Another pair, or another value, and it is gone.
+		await page().locator("#regimen-b-dwell").fill("15");
+		await settled(page());
+		expect(await part.count()).toBe(0);
+		expect(tab.heard).toEqual([]);
+	});
 
 	test("there are scenarios to compare", () => {
 		expect(compared.length).toBeGreaterThan(0);
