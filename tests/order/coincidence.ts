@@ -56,43 +56,106 @@ const happening: fc.Arbitrary<Happening> = fc.oneof(
 	}),
 );
 
+/** Times of alarms and of hands that fall on the grid, too. */
+const onGrid = {
+	"leak.delay": 5,
+	"depth.delay": 5,
+	"path.closedLimit": 5,
+	"fill.stallLimit": 5,
+	"absent.limit": 10,
+	"hands.canister": 5,
+	"hands.source": 5,
+	"hands.kink": 5,
+	"hands.port": 10,
+	"hands.patch": 5,
+	"port.pumpOff": 5,
+	"drain.limit": 5,
+	"drain.factor": 1,
+	"turn.held": 1,
+	"turn.between": 0,
+	"turn.wet": 1,
+	"breach.sizeMedian": 0.025,
+	"breach.sizeSigma": 0.01,
+	// Off the grid, so that what is counted by the hour stands between nothing.
+	"exudate.block": 3.97,
+};
+
+const everyTwoHours = [420, 540, 660, 780, 900, 1020, 1140];
+
+/** What is chosen of a day on the grid. */
+export interface GridDay {
+	readonly happenings: readonly Happening[];
+	readonly chance: boolean;
+	readonly seed: string;
+	readonly regimen: {
+		readonly fillMl: number;
+		readonly dwellMin: number;
+		readonly suctionMin: number;
+		readonly begin: "suction" | "fill";
+	};
+	readonly sourceMl: number;
+	readonly outflow: {
+		readonly totalMlPerDay: number;
+		readonly burstsPerDay: number;
+	} | null;
+	/** Alarms and hands take their time by the grid, and a turn breaks the seal where it is held or wet. */
+	readonly alarms: boolean;
+	readonly nurses: number | null;
+	/** Rounds every two hours, or none. */
+	readonly rounds: boolean;
+}
+
 /** Half a day on a grid of five minutes, so that much falls on one instant. */
-export const griddedDay: fc.Arbitrary<Scenario> = fc
-	.record({
-		happenings: fc.array(happening, { minLength: 1, maxLength: 7 }),
-		chance: fc.boolean(),
+export const dayOnGrid = (of: GridDay): Scenario => ({
+	...reference,
+	seed: of.seed,
+	chance: of.chance,
+	horizonMin: 725,
+	happenings: of.happenings,
+	dressings: [
+		{
+			...thigh,
+			sourceMl: of.sourceMl,
+			outflow: of.outflow,
+			canisterMl: 500,
+			regimens: [{ ...shortDwell, ...of.regimen }],
+		},
+	],
+	constants: constantsWith({
+		"turn.jitter": 0,
+		"source.hang": 4,
+		...(of.alarms ? onGrid : {}),
+	}),
+	care: {
+		...reference.care,
+		response: { dayMin: 5, nightMin: 5, spread: 0 },
+		roundsClockMin: of.rounds ? everyTwoHours : [],
+		nurses: of.nurses,
+		turningMin: 60,
+		dressingChange: { everyMin: 360 },
+	},
+});
+
+export const gridDay: fc.Arbitrary<GridDay> = fc.record({
+	happenings: fc.array(happening, { minLength: 1, maxLength: 7 }),
+	chance: fc.boolean(),
+	seed: fc.constantFrom("a", "b", "c", "d"),
+	regimen: fc.record({
 		fillMl: fc.constantFrom(50, 150, 300),
 		dwellMin: fc.constantFrom(5, 10),
-		suctionMin: fc.constantFrom(25, 55, 120),
+		suctionMin: fc.constantFrom(25, 45, 50, 55, 120),
 		begin: fc.constantFrom<"suction" | "fill">("suction", "fill"),
-		sourceMl: fc.constantFrom(300, 1000),
-		outflow: fc.constantFrom(null, { totalMlPerDay: 1200, burstsPerDay: 12 }),
-		seed: fc.constantFrom("a", "b", "c", "d"),
-	})
-	.map(({ happenings, chance, seed, sourceMl, outflow, ...regimen }) => ({
-		...reference,
-		seed,
-		chance,
-		horizonMin: 725,
-		happenings,
-		dressings: [
-			{
-				...thigh,
-				sourceMl,
-				outflow,
-				canisterMl: 500,
-				regimens: [{ ...shortDwell, ...regimen }],
-			},
-		],
-		constants: constantsWith({ "turn.jitter": 0, "source.hang": 4 }),
-		care: {
-			...reference.care,
-			response: { dayMin: 5, nightMin: 5, spread: 0 },
-			roundsClockMin: [420, 540, 660, 780, 900, 1020, 1140],
-			turningMin: 60,
-			dressingChange: { everyMin: 360 },
-		},
-	}));
+	}),
+	sourceMl: fc.constantFrom(300, 1000),
+	outflow: fc.constantFrom(
+		null,
+		{ totalMlPerDay: 1200, burstsPerDay: 12 },
+		{ totalMlPerDay: 5400, burstsPerDay: 12 },
+	),
+	alarms: fc.boolean(),
+	nurses: fc.constantFrom(null, 1),
+	rounds: fc.boolean(),
+});
 
 export interface Outcome {
 	/** Everything that a report would tell of the day. */
@@ -139,6 +202,7 @@ export function dayInOrder(
 	}
 }
 
+/** Kinds in the order in which they go. */
 export const usual = [...new Set(kindOf.values())];
 
 /** Pairs of different kinds that happen at one instant of a day. */
@@ -151,4 +215,22 @@ export function coinciding({ log, kinds: byName }: Outcome): Set<Pair> {
 				found.add(pairOf(a, b));
 		}
 	return found;
+}
+
+/** The usual order, but `late` goes just before `early`. */
+export function exchanged(early: Kind, late: Kind): Kind[] {
+	const ranks = usual.filter((kind) => kind !== late);
+	ranks.splice(ranks.indexOf(early), 0, late);
+	return ranks;
+}
+
+/** Pairs that met on a day and can be exchanged without another kind that met the later one standing between. */
+export function exchangeable(pairs: ReadonlySet<Pair>): [Kind, Kind][] {
+	return usual.flatMap((early, i) =>
+		usual.slice(i + 1).flatMap((late): [Kind, Kind][] => {
+			const between = usual.slice(i + 1, usual.indexOf(late));
+			const met = (kind: Kind) => pairs.has(pairOf(kind, late));
+			return met(early) && !between.some(met) ? [[early, late]] : [];
+		}),
+	);
 }

@@ -4,19 +4,15 @@ import { type Happening, readScenario } from "../../src/scenario/index.ts";
 import {
 	coinciding,
 	dayInOrder,
-	griddedDay,
+	dayOnGrid,
+	exchangeable,
+	exchanged,
+	gridDay,
 	type Kind,
 	pairOf,
 	usual,
 } from "./coincidence.ts";
 import { deciding } from "./pairs.ts";
-
-/** The usual order, but `late` goes just before `early`. */
-function exchanged(early: Kind, late: Kind): Kind[] {
-	const ranks = usual.filter((kind) => kind !== late);
-	ranks.splice(ranks.indexOf(early), 0, late);
-	return ranks;
-}
 
 /** A day of one dressing, six hours, chance off, to which something happens. */
 function dayOf(
@@ -103,16 +99,10 @@ test("only pairs that are documented change a day when they change places", () =
 	const undocumented = new Set<string>();
 	let changed = 0;
 	fc.assert(
-		fc.property(griddedDay, fc.nat(), (day, pick) => {
+		fc.property(gridDay, fc.nat(), (of, pick) => {
+			const day = dayOnGrid(of);
 			const base = dayInOrder(day, usual);
-			const pairs = coinciding(base);
-			const pure: [Kind, Kind][] = usual.flatMap((early, i) =>
-				usual.slice(i + 1).flatMap((late): [Kind, Kind][] => {
-					const between = usual.slice(i + 1, usual.indexOf(late));
-					const met = (kind: Kind) => pairs.has(pairOf(kind, late));
-					return met(early) && !between.some(met) ? [[early, late]] : [];
-				}),
-			);
+			const pure = exchangeable(coinciding(base));
 			if (pure.length === 0) return;
 			const [early, late] = pure[pick % pure.length];
 			if (dayInOrder(day, exchanged(early, late)).told === base.told) return;
