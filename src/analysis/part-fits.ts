@@ -7,12 +7,13 @@ import type { RuleResult } from "./supply-result.ts";
 /** What came from a file: anything at all, looked at before it is trusted. */
 type Unknown<T> = { readonly [K in keyof T]?: unknown } | null | undefined;
 
-/** By how much rounding may take a mean or a sum of squares past its bounds. */
+/** By how much rounding may take a share, a mean or a sum of squares past its bounds. */
 const rounding = 1e-9;
 
 /**
  * Whether data is what the blocks `first` … `last` − 1 of a ward may come to: every list of its length, every count whole,
- * each replication counted once in every place, every value finite and within what its histogram saw.
+ * each replication counted once in every place, every value finite and within what its histogram saw, bins in the order of
+ * `mergedPart`.
  */
 export function partFits(
 	ward: WardScenario,
@@ -166,6 +167,8 @@ const isList = (data: unknown, length: number): data is readonly unknown[] =>
 	Array.isArray(data) && data.length === length;
 const isNumber = (data: unknown): data is number => Number.isFinite(data);
 const isAmount = (data: unknown): data is number => isNumber(data) && data >= 0;
-const isShare = (data: unknown): data is number => isAmount(data) && data <= 1;
+/** What is left of 1 after a sum of times may miss 0 by rounding. */
+const isShare = (data: unknown): data is number =>
+	isNumber(data) && Math.abs(data - 0.5) <= 0.5 + rounding;
 const isCount = (data: unknown): data is number =>
 	Number.isSafeInteger(data) && isAmount(data);
