@@ -1,13 +1,13 @@
 import type { StoreItem, WardScenario } from "../scenario/index.ts";
 import { exposureDays } from "./find-rules.ts";
 import { type SupplyPart, wardBlock } from "./supply-collector.ts";
-import { supplyLayout } from "./supply-layout.ts";
+import { type SupplyLayout, supplyLayout } from "./supply-layout.ts";
 import type { RuleResult } from "./supply-result.ts";
 
 /** What came from a file: anything at all, looked at before it is trusted. */
 type Unknown<T> = { readonly [K in keyof T]?: unknown } | null | undefined;
 
-/** By how much rounding may take a share, a mean or a sum of squares past its bounds. */
+/** By how much rounding may take a mean or a sum of squares past its bounds. */
 const rounding = 1e-9;
 
 /**
@@ -37,8 +37,12 @@ export function partFits(
 	const bounds = measures.map((one, i) =>
 		boundsOf(one, layout.measures[i], replications),
 	);
+	const whether = places01(layout);
 	return (
-		tallies.every((tally) => isTally(tally, replications)) &&
+		tallies.every((tally, place) =>
+			isTally(tally, replications, whether.has(place) ? 1 : null),
+		) &&
+		sharesFit(layout, tallies as SupplyPart["tallies"]) && // each was looked at just now
 		bounds.every((one) => one !== null) &&
 		sums.every((block, i) => {
 			const from = (first + i) * wardBlock;
@@ -85,13 +89,45 @@ function ruleFits(item: StoreItem, data: unknown): boolean {
 	);
 }
 
-function isTally(data: unknown, replications: number): boolean {
+/** Tallies that count whether something came to pass. */
+const places01 = ({ items, days }: SupplyLayout): ReadonlySet<number> =>
+	new Set(
+		items.flatMap(({ outOnDay, outByDay }) =>
+			[outOnDay, outByDay].flatMap((first) =>
+				Array.from({ length: days }, (_, day) => first + day),
+			),
+		),
+	);
+
+/** What is a share of something else is no more than that: pieces short of those asked for, patients who waited of those who began. */
+function sharesFit(
+	{ items, waited, begun }: SupplyLayout,
+	tallies: SupplyPart["tallies"],
+): boolean {
+	const sum = (place: number) => {
+		let all = 0;
+		for (let i = 0; i < tallies[place].length; i += 2)
+			all += tallies[place][i] * tallies[place][i + 1];
+		return all;
+	};
+	return (
+		sum(waited) <= sum(begun) &&
+		items.every(({ short, demand }) => sum(short) <= sum(demand.total))
+	);
+}
+
+function isTally(
+	data: unknown,
+	replications: number,
+	most: number | null,
+): boolean {
 	if (!Array.isArray(data) || data.length % 2 !== 0) return false;
 	let sum = 0;
 	for (let i = 0; i < data.length; i += 2) {
 		const [value, times] = [data[i], data[i + 1]];
 		if (!isCount(value) || !isCount(times) || times === 0) return false;
 		if (i > 0 && value <= data[i - 2]) return false;
+		if (most !== null && value > most) return false;
 		sum += times;
 	}
 	return sum === replications;
@@ -167,8 +203,6 @@ const isList = (data: unknown, length: number): data is readonly unknown[] =>
 	Array.isArray(data) && data.length === length;
 const isNumber = (data: unknown): data is number => Number.isFinite(data);
 const isAmount = (data: unknown): data is number => isNumber(data) && data >= 0;
-/** What is left of 1 after a sum of times may miss 0 by rounding. */
-const isShare = (data: unknown): data is number =>
-	isNumber(data) && Math.abs(data - 0.5) <= 0.5 + rounding;
+const isShare = (data: unknown): data is number => isAmount(data) && data <= 1;
 const isCount = (data: unknown): data is number =>
 	Number.isSafeInteger(data) && isAmount(data);

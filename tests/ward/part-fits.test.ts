@@ -10,6 +10,7 @@ import {
 	runWardBlocks,
 	wardBlocks,
 } from "../../src/analysis/index.ts";
+import { supplyLayout } from "../../src/analysis/supply-layout.ts";
 import { readWard } from "../../src/scenario/index.ts";
 import { besideScenarios, changedWard, type Raw } from "./sample.ts";
 import { smallWard } from "./small-ward.ts";
@@ -75,5 +76,51 @@ describe("what a ward's blocks come to fits that ward", () => {
 			expect(partFits(ward, read(part), first, last + 1), span).toBe(false);
 			expect(partFits(ward, read(part), first + 1, last + 1), span).toBe(false);
 		}
+	});
+});
+
+describe("what no run can come to does not fit", () => {
+	const ward = readWard(small(() => {}));
+	const layout = supplyLayout(ward);
+	const [item] = layout.items;
+	const blocks = wardBlocks(ward);
+	const ran = runWardBlocks(ward, orderRules(findRules(ward)), 0, blocks);
+	const whole = mergedPart(ward, [ran], 0);
+	const { replications } = whole;
+	test.each<readonly [string, (part: Raw) => void]>([
+		[
+			"a day on which an item was out twice",
+			(part) => (part.tallies[item.outOnDay] = [2, replications]),
+		],
+		[
+			"more pieces short than were asked for",
+			(part) => (part.tallies[item.short] = [1e6, replications]),
+		],
+		[
+			"more patients who waited than who began",
+			(part) => (part.tallies[layout.waited] = [1e6, replications]),
+		],
+		[
+			"fewer than no pieces",
+			(part) => (part.tallies[item.used] = [-1, replications]),
+		],
+		[
+			"a replication too many",
+			(part) => (part.tallies[item.used] = [1, replications + 1]),
+		],
+		[
+			"a mean outside of what was seen",
+			(part) => (part.sums[0][item.ready].mean = 2),
+		],
+		[
+			"a value in another's bin",
+			(part) => (part.measures[item.ready].bins[0].bin -= 1),
+		],
+		["no number", (part) => (part.sums[0][item.ready].squares = null)],
+	])("%s", (_, change) => {
+		const part: Raw = read(whole);
+		expect(partFits(ward, part, 0, blocks)).toBe(true);
+		change(part);
+		expect(partFits(ward, part, 0, blocks)).toBe(false);
 	});
 });
