@@ -42,6 +42,7 @@ export {
 	variance,
 } from "./moments.ts";
 export { mostWithin } from "./off-spells.ts";
+export { partFits, rulesFit } from "./part-fits.ts";
 export {
 	isTotalName,
 	mostReplications,

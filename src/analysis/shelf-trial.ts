@@ -82,5 +82,7 @@ export function tryShelf(
 	if (timesMin.length > 0) sim.schedule(use, timesMin[0]);
 	sim.run(endMin);
 	shelf.close();
-	return { asked, atOnce, ready: 1 - shelf.emptyMin / endMin, shelf };
+	// A sum of times may be more than the whole by rounding.
+	const ready = Math.max(0, 1 - shelf.emptyMin / endMin);
+	return { asked, atOnce, ready, shelf };
 }

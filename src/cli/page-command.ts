@@ -6,6 +6,7 @@ import { type ExitStatus, reasonOf } from "./failure.ts";
 import { pageDataIn, pageFile } from "./page-file.ts";
 import { readPageFile } from "./page-scenarios.ts";
 import { fileName, quoted } from "./quoted.ts";
+import { throwIfDiskFails, tryPlace } from "./report-folder.ts";
 import { uninterrupted } from "./uninterrupted.ts";
 import { version } from "./version.ts";
 import { writeFolder } from "./write-folder.ts";
@@ -52,7 +53,7 @@ export async function page(
 	const titles = (named.length === 0 ? [day] : named).map(({ title }) => title);
 	const title = titles.includes(null) ? null : titles.join("; ");
 	const target = targetOf(typed.out);
-	if (typed.force !== true) checkTarget(target, title, problems);
+	checkTarget(target, title, typed.force === true, problems);
 	if (title === null || problems.length > 0) throw new UnusableInput(problems);
 	const [{ studyStyle }, { supplyRules }] = await Promise.all([
 		import("../report/study-style.ts"),
@@ -89,10 +90,14 @@ function targetOf(out: string | undefined): string {
 const isFolder = (path: string): boolean =>
 	statSync(path, { throwIfNoEntry: false })?.isDirectory() ?? false;
 
-/** Adds to `problems` what keeps the file from being written: another scenario's workbench, a foreign file, a folder of its name. */
+/**
+ * Adds to `problems` what keeps the file from being written: another scenario's workbench, a foreign file (neither matters
+ * where it is forced), a folder of its name, a place where nothing can be made. Throws CouldNotFinish where the disk is full.
+ */
 function checkTarget(
 	target: string,
 	title: string | null,
+	force: boolean,
 	problems: Problem[],
 ): void {
 	const shown = fileName(target);
@@ -104,19 +109,20 @@ function checkTarget(
 		});
 	try {
 		const there = lstatSync(target, { throwIfNoEntry: false });
-		if (there === undefined) return;
-		if (isFolder(target)) {
+		if (there !== undefined && isFolder(target))
 			refuse(`${shown}, which is a folder`);
-			return;
+		else if (there !== undefined && !force) {
+			const data = pageDataIn(readFileSync(target, "utf8"));
+			if (data === null)
+				refuse(`${shown}, which is another file (--force overwrites it)`);
+			else if (title !== null && data.title !== title)
+				refuse(
+					`${shown}, which is the workbench of ${quoted(data.title)} (--force overwrites it)`,
+				);
 		}
-		const data = pageDataIn(readFileSync(target, "utf8"));
-		if (data === null)
-			refuse(`${shown}, which is another file (--force overwrites it)`);
-		else if (title !== null && data.title !== title)
-			refuse(
-				`${shown}, which is the workbench of ${quoted(data.title)} (--force overwrites it)`,
-			);
+		if (problems.length === 0) tryPlace(dirname(target));
 	} catch (error) {
+		throwIfDiskFails(error, dirname(target));
 		refuse(`${shown}: ${reasonOf(error)}`);
 	}
 }

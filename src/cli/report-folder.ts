@@ -65,12 +65,9 @@ export function checkFolder(
 				);
 		}
 		// Permissions alone do not tell: only trying does. It is not tried for an input that will be refused.
-		if (problems.length === 0) tryPlace(resolve(folder));
+		if (problems.length === 0) tryPlace(folder);
 	} catch (error) {
-		if (["ENOSPC", "EDQUOT", "EIO"].includes(codeOf(error)))
-			throw new CouldNotFinish(
-				`the report could not be written to ${shown}: ${reasonOf(error)}`,
-			);
+		throwIfDiskFails(error, folder);
 		refuse(
 			`${shown}: ${reasonOf(error)}`,
 			"a folder that reports can be written to",
@@ -78,11 +75,20 @@ export function checkFolder(
 	}
 }
 
-/** Makes a folder at the nearest place that is there already, and takes it away again. */
-function tryPlace(folder: string): void {
-	const parent = dirname(folder);
-	if (!existsSync(folder) && parent !== folder) tryPlace(parent);
-	else rmdirSync(mkdtempSync(join(folder, ".trial-")));
+/** Makes a folder at the nearest place that is there already, and takes it away again. Throws what the system says against it. */
+export function tryPlace(folder: string): void {
+	const place = resolve(folder);
+	const parent = dirname(place);
+	if (!existsSync(place) && parent !== place) tryPlace(parent);
+	else rmdirSync(mkdtempSync(join(place, ".trial-")));
+}
+
+/** Throws CouldNotFinish where it is the disk that is full or broken; what else is against a folder is for the user to mend. */
+export function throwIfDiskFails(error: unknown, folder: string): void {
+	if (["ENOSPC", "EDQUOT", "EIO"].includes(codeOf(error)))
+		throw new CouldNotFinish(
+			`the report could not be written to ${fileName(folder)}: ${reasonOf(error)}`,
+		);
 }
 
 /** The report that a folder holds; null where it holds none. */

@@ -11,6 +11,7 @@ import {
 } from "../analysis/index.ts";
 import { readQuantity } from "../physics/index.ts";
 import { checkWard, type Problem, UnusableInput } from "../scenario/index.ts";
+import { placedIn } from "./check-file.ts";
 import { deliver } from "./deliver.ts";
 import type { ExitStatus } from "./failure.ts";
 import { oneFile } from "./one-file.ts";
@@ -20,8 +21,11 @@ import { checkFolder } from "./report-folder.ts";
 import { runWard } from "./run-ward.ts";
 import { scenarioStem } from "./scenario-stem.ts";
 import {
+	checkParts,
 	fingerprintOf,
+	isShard,
 	partName,
+	partText,
 	readParts,
 	type Shard,
 	type SupplyPartFile,
@@ -113,7 +117,7 @@ export async function supply(
 		rules,
 		part: mergedPart(ward, parts, span[0]),
 	};
-	const text = `${JSON.stringify(part)}\n`;
+	const text = partText(part);
 	if (folder !== null) {
 		await uninterrupted(() => writeFolder(folder, { [partName(shard)]: text }));
 		if (!quiet && typed.json !== true)
@@ -143,9 +147,12 @@ export async function gather(
 	const parts = readParts(files, version(), problems);
 	const [first] = parts;
 	const checked =
-		first === undefined ? null : checkWard(JSON.stringify(first.scenario));
-	problems.push(...(checked?.problems ?? []));
+		first === undefined ? null : checkWard(JSON.stringify(first.part.scenario));
+	problems.push(
+		...placedIn(fileName(first?.file ?? ""), checked?.problems ?? []),
+	);
 	const ward = checked?.ward ?? null;
+	if (ward !== null) checkParts(ward, parts, problems);
 	const folder =
 		typed.out ?? (typed.json === true ? null : join("out", "gathered"));
 	if (folder !== null)
@@ -161,8 +168,9 @@ export async function gather(
 	if (ward === null || first === undefined || problems.length > 0)
 		throw new UnusableInput(problems);
 	const gathered = new SupplyGathering(ward);
-	for (const { part } of parts) gathered.add(part);
-	return write(supplyResult(gathered, first.rules, version()), folder, typed);
+	for (const { part } of parts) gathered.add(part.part);
+	const result = supplyResult(gathered, first.part.rules, version());
+	return write(result, folder, typed);
 }
 
 async function write(
@@ -193,7 +201,7 @@ function readShard(
 	if (text === undefined) return null;
 	const [, number, of] = /^(\d{1,5})\/(\d{1,5})$/.exec(text) ?? [];
 	const shard = { number: Number(number), of: Number(of) };
-	if (shard.number >= 1 && shard.number <= shard.of) return shard;
+	if (isShard(shard)) return shard;
 	problems.push({
 		path: "--shard",
 		expected: "which part of how many, such as 2/10",

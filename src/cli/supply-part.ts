@@ -1,9 +1,15 @@
 import { createHash } from "node:crypto";
 import { readFileSync } from "node:fs";
-import type { RuleResult, SupplyPart } from "../analysis/index.ts";
-import type { Problem } from "../scenario/index.ts";
+import {
+	partFits,
+	type RuleResult,
+	rulesFit,
+	type SupplyPart,
+	wardBlocks,
+} from "../analysis/index.ts";
+import type { Problem, WardScenario } from "../scenario/index.ts";
 import { reasonOf } from "./failure.ts";
-import { fileName } from "./quoted.ts";
+import { fileName, quoted } from "./quoted.ts";
 
 /** A shard: the `number`-th of `of`, from 1. */
 export interface Shard {
@@ -49,12 +55,26 @@ export function fingerprintOf(
 		.slice(0, 16);
 }
 
+/** A part file's text: closed with a checksum of all that stands before it, so that what was damaged on its way is noticed. */
+export function partText(part: SupplyPartFile): string {
+	return `${JSON.stringify({ ...part, checksum: checksumOf(part) })}\n`;
+}
+
+const checksumOf = (part: unknown) =>
+	createHash("sha256").update(JSON.stringify(part)).digest("hex");
+
+/** A part that was read, and where from. */
+export interface ReadPart {
+	readonly file: string;
+	readonly part: SupplyPartFile;
+}
+
 /** Reads part files and sees that they make one whole. Everything that is wrong is added to `problems`, by name. */
 export function readParts(
 	files: readonly string[],
 	version: string,
 	problems: Problem[],
-): SupplyPartFile[] {
+): ReadPart[] {
 	const read = files.flatMap((file) => {
 		const part = readPart(file, problems);
 		return part === null ? [] : [{ file, part }];
@@ -70,7 +90,7 @@ export function readParts(
 			problems.push({
 				path: fileName(file),
 				expected: `a part written by version ${version}`,
-				received: `one of version ${part.version}`,
+				received: `one of version ${quoted(part.version)}`,
 			});
 		if (part.fingerprint !== most?.[0])
 			problems.push({
@@ -91,14 +111,52 @@ export function readParts(
 			});
 	}
 	const of = own[0]?.part.shard.of ?? 0;
-	for (let number = 1; number <= of; number++)
-		if (!byNumber.has(number))
+	for (const missing of gaps(byNumber, of))
+		problems.push({
+			path: "gather",
+			expected: `all ${of} shards`,
+			received: `no ${missing} of ${of}`,
+		});
+	return own;
+}
+
+/** The numbers up to `of` that are not there; those that follow each other are one line. */
+function gaps(there: ReadonlyMap<number, string>, of: number): string[] {
+	const lines: string[] = [];
+	let before = 0;
+	for (const number of [...there.keys(), of + 1].sort((a, b) => a - b)) {
+		if (number === before + 2) lines.push(`shard ${before + 1}`);
+		else if (number > before + 2)
+			lines.push(`shards ${before + 1} to ${number - 1}`);
+		before = number;
+	}
+	return lines;
+}
+
+/** Looks whether what the parts hold can be the shards of `ward` that they say they are; what cannot be is added to `problems`. */
+export function checkParts(
+	ward: WardScenario,
+	parts: readonly ReadPart[],
+	problems: Problem[],
+): void {
+	const [{ file: first, part: model }] = parts;
+	const rules = JSON.stringify(model.rules);
+	for (const { file, part } of parts) {
+		const { shard } = part;
+		const [from, to] = shardBlocks(shard, wardBlocks(ward));
+		if (!rulesFit(ward, part.rules) || !partFits(ward, part.part, from, to))
 			problems.push({
-				path: "gather",
-				expected: `all ${of} shards`,
-				received: `no shard ${number} of ${of}`,
+				path: fileName(file),
+				expected: `what shard ${shard.number} of ${shard.of} can come to`,
+				received: "numbers that do not fit",
 			});
-	return own.map(({ part }) => part);
+		else if (JSON.stringify(part.rules) !== rules)
+			problems.push({
+				path: fileName(file),
+				expected: `the order rules of ${fileName(first)}`,
+				received: "others",
+			});
+	}
 }
 
 function readPart(file: string, problems: Problem[]): SupplyPartFile | null {
@@ -110,27 +168,55 @@ function readPart(file: string, problems: Problem[]): SupplyPartFile | null {
 		});
 		return null;
 	};
+	let text: string;
 	try {
-		const data: unknown = JSON.parse(readFileSync(file, "utf8"));
-		const part = data as Partial<SupplyPartFile> | null; // looked at before it is trusted
-		const { shard } = part ?? {};
-		if (
-			part?.format !== "slackwater/supply-part@1" ||
-			!Number.isInteger(shard?.number) ||
-			!Number.isInteger(shard?.of) ||
-			!Array.isArray(part.rules) ||
-			!Array.isArray(part.part?.tallies) ||
-			!Array.isArray(part.part.sums)
-		)
-			return refuse("something else");
-		const whole = part as SupplyPartFile; // as far as was looked
-		const { scenario, version, fingerprint } = whole;
-		if (fingerprint !== fingerprintOf(scenario, version, whole.shard.of))
-			return refuse("a part that was changed since");
-		return whole;
+		text = readFileSync(file, "utf8");
 	} catch (error) {
-		return refuse(
-			error instanceof SyntaxError ? "no JSON" : `nothing: ${reasonOf(error)}`,
-		);
+		return refuse(`nothing: ${reasonOf(error)}`);
 	}
+	try {
+		const data: unknown = JSON.parse(text);
+		if (!isPart(data)) return refuse("something else");
+		const { checksum, ...part } = data;
+		const { scenario, version, shard } = part;
+		return checksum === checksumOf(part) &&
+			part.fingerprint === fingerprintOf(scenario, version, shard.of)
+			? part
+			: refuse("a part that was changed since");
+	} catch {
+		return refuse("no JSON"); // or too deep to be gone through
+	}
+}
+
+/** Whether data has the outer form of a part; what its numbers are is looked at when its ward is known. */
+function isPart(
+	data: unknown,
+): data is SupplyPartFile & { readonly checksum: unknown } {
+	const part = data as Partial<Record<keyof SupplyPartFile, unknown>> | null;
+	const { number, of } = (part?.shard ?? {}) as Partial<Shard>;
+	return (
+		part?.format === "slackwater/supply-part@1" &&
+		typeof part.version === "string" &&
+		typeof part.fingerprint === "string" &&
+		typeof part.scenario === "object" &&
+		Array.isArray(part.rules) &&
+		isShard({ number, of })
+	);
+}
+
+/** Shards of a run, at the most. */
+const mostShards = 99_999;
+
+export function isShard(data: {
+	readonly number?: unknown;
+	readonly of?: unknown;
+}): data is Shard {
+	const { number, of } = data;
+	return (
+		Number.isInteger(number) &&
+		Number.isInteger(of) &&
+		Number(number) >= 1 &&
+		Number(number) <= Number(of) &&
+		Number(of) <= mostShards
+	);
 }

@@ -14,39 +14,52 @@ import { taskKey } from "./run-study.ts";
 
 /**
  * What is finished of a long study, kept in its report's folder while it runs: one part a line in a hidden file that is named
- * after the study, so that the same command goes on where it was stopped and another study is not taken for it.
+ * after the study, so that the same command goes on where it was stopped and another study is not taken for it. Every line
+ * opens with its checksum: one that was cut off or damaged is passed over, and its part is worked out again.
  */
 export class Unfinished {
 	readonly parts = new Map<string, StudyPart>();
+	readonly #study: string;
 	readonly #path: string;
 	readonly #folder: string;
 
+	/** Throws CouldNotFinish where what was kept cannot be read. */
 	constructor(folder: string, study: Study, version: string) {
-		const name = createHash("sha256")
-			.update(JSON.stringify([version, study]))
-			.digest("hex")
-			.slice(0, 16);
+		this.#study = digest(JSON.stringify([version, study]));
 		this.#folder = folder;
-		this.#path = join(folder, `.unfinished-${name}.jsonl`);
+		this.#path = join(folder, `.unfinished-${this.#study}.jsonl`);
 		if (existsSync(this.#path)) this.#read();
 	}
 
-	/** Lines that were cut off in the middle are passed over: their parts are worked out again. */
 	#read(): void {
-		const text = readFileSync(this.#path, "utf8");
-		for (const line of text.split("\n")) {
-			try {
-				const part: StudyPart = JSON.parse(line); // the name of the file vouches for its form
-				this.parts.set(taskKey(part.task), part);
-			} catch {}
+		for (const line of this.#kept().split("\n")) {
+			const json = line.slice(line.indexOf(" ") + 1);
+			if (line !== this.#line(json)) continue;
+			const part: StudyPart = JSON.parse(json); // its checksum vouches for its form
+			this.parts.set(taskKey(part.task), part);
 		}
-		if (!text.endsWith("\n")) appendFileSync(this.#path, "\n");
+	}
+
+	#kept(): string {
+		try {
+			return readFileSync(this.#path, "utf8");
+		} catch (error) {
+			throw new CouldNotFinish(
+				`what is finished could not be read in ${fileName(this.#folder)}: ${reasonOf(error)}`,
+			);
+		}
+	}
+
+	/** The checksum is of this study: a line of another's is passed over too. */
+	#line(json: string): string {
+		return `${digest(this.#study + json)} ${json}`;
 	}
 
 	note(part: StudyPart): void {
 		try {
 			mkdirSync(this.#folder, { recursive: true });
-			appendFileSync(this.#path, `${JSON.stringify(part)}\n`);
+			// The line before may have been cut off: each begins anew.
+			appendFileSync(this.#path, `\n${this.#line(JSON.stringify(part))}\n`);
 		} catch (error) {
 			throw new CouldNotFinish(
 				`what is finished could not be kept in ${fileName(this.#folder)}: ${reasonOf(error)}`,
@@ -59,3 +72,6 @@ export class Unfinished {
 		rmSync(this.#path, { force: true });
 	}
 }
+
+const digest = (text: string) =>
+	createHash("sha256").update(text).digest("hex").slice(0, 16);

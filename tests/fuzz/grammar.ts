@@ -2,6 +2,7 @@ import fc from "fast-check";
 import { stringify } from "yaml";
 import { rawScenario } from "../scenario/arbitrary.ts";
 import type { Raw } from "../scenario/sample.ts";
+import { bend, changeWith, edited, editWith, type Place } from "./bend.ts";
 
 /** Scalars of the format's grammar, at and past the edges of what is meant. */
 const scalar = fc.oneof(
@@ -63,61 +64,33 @@ const value = fc.oneof(
 );
 
 /** Every place of a tree: the node it hangs on and its key there. */
-function places(node: Raw): [Raw, string][] {
+function places(node: Raw): Place[] {
 	if (typeof node !== "object" || node === null) return [];
 	return Object.keys(node).flatMap((key) => [
-		[node, key] as [Raw, string],
+		[node, key] as Place,
 		...places(node[key]),
 	]);
 }
 
-/** What is done to one place of the tree. */
-const change = fc.oneof(
-	fc.record({ do: fc.constant("put" as const), value }),
-	fc.record({ do: fc.constant("drop" as const) }),
-	fc.record({
-		do: fc.constant("rename" as const),
-		key: fc.string({ maxLength: 12 }),
-	}),
-	fc.record({ do: fc.constant("twice" as const) }),
-	fc.record({ do: fc.constant("graft" as const), from: fc.nat() }),
-);
+const change = changeWith(value);
 
-/** What is done to the text after the tree is written. */
-const edit = fc.record({
-	at: fc.nat(4000),
-	gone: fc.nat(6),
-	put: fc.oneof(
-		fc.string({ maxLength: 6, unit: "binary" }),
-		fc.constantFrom(
-			...[
-				"&a ",
-				"*a",
-				"\n",
-				"  ",
-				"- ",
-				": ",
-				"{",
-				"]",
-				"!!map ",
-				"|",
-				">",
-				"'",
-			],
-			...[
-				'"',
-				"%",
-				"---\n",
-				"\t",
-				"?",
-				"<<: *a",
-				"!!binary ",
-				"\u0000",
-				"\uFEFF",
-			],
-		),
-	),
-});
+const edit = editWith(
+	[
+		...["&a ", "*a", "\n", "  ", "- ", ": ", "{", "]", "!!map ", "|", ">", "'"],
+		...[
+			'"',
+			"%",
+			"---\n",
+			"\t",
+			"?",
+			"<<: *a",
+			"!!binary ",
+			"\u0000",
+			"\uFEFF",
+		],
+	],
+	4000,
+);
 
 /** The text of a scenario file: sound, bent in a few places of its tree, bent in its letters, or both. */
 export const scenarioText: fc.Arbitrary<string> = fc
@@ -135,26 +108,11 @@ export const scenarioText: fc.Arbitrary<string> = fc
 		for (const [at, one] of changes) {
 			const all = places(tree);
 			if (all.length === 0) break;
-			const [node, key] = all[at % all.length];
-			if (one.do === "put") node[key] = one.value;
-			else if (one.do === "drop") delete node[key];
-			else if (one.do === "rename") {
-				node[one.key] = node[key];
-				delete node[key];
-			} else if (one.do === "twice" && Array.isArray(node))
-				node.push(structuredClone(node[Number(key)]));
-			else if (one.do === "graft") {
-				const [otherNode, otherKey] = all[one.from % all.length];
-				node[key] = structuredClone(otherNode[otherKey]);
-			}
+			bend(all[at % all.length], one, (from) => all[from % all.length]);
 		}
-		let text =
+		const text =
 			form === "json"
 				? JSON.stringify(tree)
 				: stringify(tree, { collectionStyle: form });
-		for (const { at, gone, put } of edits) {
-			const place = at % (text.length + 1);
-			text = text.slice(0, place) + put + text.slice(place + gone);
-		}
-		return text;
+		return edited(text, edits);
 	});

@@ -1,26 +1,14 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { here, isSentence, lines, temporary, written } from "../cli/program.ts";
+import { isSentence, lines, temporary, written } from "../cli/program.ts";
+import { bounded } from "./bounded.ts";
 import { scenarioText } from "./grammar.ts";
 
 /** Files that are tried: `LONG=1` tries fifty times as many. */
 const count = process.env.LONG === undefined ? 2000 : 100_000;
-/** What one command may take at the most: processor seconds, and bytes that stay or pass. */
-const most = { seconds: 20, bytes: 512e6 };
-
 const folder = temporary();
 let tried = 0;
-const seen = { sound: 0, refused: 0, slowest: 0 };
-
-async function bounded(...words: string[]) {
-	const began = process.cpuUsage();
-	const ran = await here(...words);
-	const seconds = process.cpuUsage(began).user / 1e6;
-	seen.slowest = Math.max(seen.slowest, seconds);
-	expect(seconds).toBeLessThan(most.seconds);
-	expect(process.memoryUsage().heapUsed).toBeLessThan(most.bytes);
-	return ran;
-}
+const seen = { sound: 0, refused: 0 };
 
 describe("any scenario file", () => {
 	test("is run or refused in sentences: status 0 or 2, in bounded time and memory, and check and day agree", async () => {
