@@ -7,11 +7,13 @@ import {
 	dayOnGrid,
 	exchangeable,
 	exchanged,
+	type GridDay,
 	gridDay,
 	type Kind,
 	pairOf,
 	usual,
 } from "./coincidence.ts";
+import days from "./days.json" with { type: "json" };
 import { deciding } from "./pairs.ts";
 
 /** A day of one dressing, six hours, chance off, to which something happens. */
@@ -92,6 +94,22 @@ describe("at one instant", () => {
 			startMin: 60,
 			endMin: 61,
 		});
+	});
+});
+
+describe("every pair that is listed decides: on a day of its own, to exchange it changes what is told", () => {
+	test.each(Object.keys(deciding))("%s", (pair) => {
+		const day = dayOnGrid(days[pair as keyof typeof days] as GridDay); // a key of one is held to be one of the other below
+		const [early, late] = pair.split(" < ") as [Kind, Kind]; // so they are written
+		const base = dayInOrder(day, usual);
+		expect(exchangeable(coinciding(base))).toContainEqual([early, late]);
+		expect(dayInOrder(day, exchanged(early, late)).told).not.toBe(base.told);
+	});
+
+	test("and each day belongs to a pair", () => {
+		expect(Object.keys(days).toSorted()).toEqual(
+			Object.keys(deciding).toSorted(),
+		);
 	});
 });
 

@@ -17,6 +17,12 @@ export const deciding: Readonly<Partial<Record<Pair, string>>> = {
 		"a nurse who comes meets the dressing as the instant has left it",
 	"boundary < fillStart":
 		"a canister that is at capacity now stops the pump, and with it the fill",
+	"boundary < exudateBlock":
+		"the exudate of the next hours meets the phase that has just begun",
+	"repair < call": "what is mended now needs no other nurse who would come now",
+	"repair < debris":
+		"what suction alone has loosened until now is counted into the port that is set now",
+	"repair < expiry": "a source that a nurse has just renewed does not expire",
 	"repair < round":
 		"a round does not change or patch what a nurse has just mended",
 	"repair < scripted": "a script acts on what has been mended",
@@ -28,7 +34,6 @@ export const deciding: Readonly<Partial<Record<Pair, string>>> = {
 		"a source that the round has renewed does not expire at that round",
 	"round < scripted":
 		"a script acts after the round: a leak that comes at the time of a round waits for the next",
-	"round < kink": "a burst at the time of a round is met by the next round",
 	"round < turn":
 		"a breach by a turn at the time of a round waits for the next",
 	"round < alarmTimer":
@@ -47,11 +52,11 @@ export const deciding: Readonly<Partial<Record<Pair, string>>> = {
 	"scripted < alarmTimer":
 		"a fault or a mending by script counts at the instant at which a timer runs out",
 	"scripted < call": "what a script mends needs no nurse who would come now",
+	"scripted < observer":
+		"a source that a script changes now is not noted as low",
 	"scripted < fillStart":
 		"a fault by script at the instant of a fill may withhold it",
 	"kink < fillStart": "a kink or burst now comes before the fill that is due",
-	"turn < alarmTimer":
-		"a breach by a turn meets the dressing before its alarms",
 	"turn < fillStart":
 		"a turn at the instant of a fill meets a dressing that is still held",
 	"alarmTimer < fillStart": "an alarm that is due now withholds the fill",
