@@ -1,6 +1,12 @@
-import { defineConfig } from "vitest/config";
+import { matchesGlob } from "node:path";
 
-/** The fast tests that mutants of a folder of `src`, or of what `analysis` makes of a ward, have to get past. What only repeats a frozen output is not among them: it notices right changes as well. */
+import { defineConfig } from "vitest/config";
+import { BaseSequencer, type TestSpecification } from "vitest/node";
+
+/**
+ * The fast tests that mutants of a folder of `src`, or of what `analysis` makes of a ward, have to get past, the quickest
+ * first. What only repeats a frozen output is not among them: it notices right changes as well.
+ */
 const tests = {
 	elementary: ["elementary/*"],
 	engine: [
@@ -9,15 +15,16 @@ const tests = {
 	],
 	physics: ["physics/*", "outside/{laminar-flow,leaks,pump-down,units}"],
 	analysis: [
-		"analysis/!(coverage)",
+		"analysis/!(coverage|precision|study|sweep)",
 		"outside/{certified-data,median-interval,proportion,quantiles,reference-data,sleep-data}",
+		"analysis/{precision,study,sweep}",
 	],
-	supply: ["ward/{closed-form,refusals,service,stores}", "outside/stores"],
+	supply: ["outside/stores", "ward/{closed-form,refusals,service,stores}"],
 	therapy: [
 		"therapy/*",
+		"outside/{beds,clinical,demo,practice}",
+		"ward/{closed-form,conservation}",
 		"laws/*",
-		"outside/{beds,clinical,demo,practice,stores}",
-		"ward/{closed-form,conservation,stores}",
 	],
 };
 
@@ -28,12 +35,24 @@ if (mutated !== undefined && !Object.hasOwn(tests, mutated))
 	);
 
 /** `MUTATED` names one of them, whose tests alone are run. */
+const include = Object.entries(tests)
+	.filter(([name]) => name === (mutated ?? name))
+	.flatMap(([, names]) => names.map((name) => `tests/${name}.test.ts`));
+
+/** In the order of the table: most mutants fall at the first tests, and a slow one need not be run. */
+class AsListed extends BaseSequencer {
+	override async sort(files: TestSpecification[]) {
+		const place = ({ moduleId }: TestSpecification) =>
+			include.findIndex((pattern) => matchesGlob(moduleId, `**/${pattern}`));
+		return files.toSorted((a, b) => place(a) - place(b));
+	}
+}
+
 export default defineConfig({
 	test: {
-		include: Object.entries(tests)
-			.filter(([folder]) => folder === (mutated ?? folder))
-			.flatMap(([, names]) => names.map((name) => `tests/${name}.test.ts`)),
+		include,
 		setupFiles: ["tests/mutation/setup.ts"],
+		sequence: { sequencer: AsListed },
 		testTimeout: 60_000,
 	},
 });

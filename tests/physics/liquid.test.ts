@@ -248,6 +248,8 @@ describe("when a level falls to another", () => {
 			tau: 1,
 		};
 		expect(timeToLevel(30, d, never)).toBe(1.4);
+		for (let to = 0; to < 100; to++)
+			expect(timeToLevel(to, d, 10)).toBe((100 - to) / 50);
 		expect(timeToLevel(30, { ...d, towards: 0, tau: never }, never)).toBe(1.4);
 	});
 
@@ -335,6 +337,8 @@ describe("when a volume has left through the port", () => {
 			tau: 1,
 		};
 		expect(timeToDrained(70, d, never)).toBe(1.4);
+		for (let volume = 1; volume <= 100; volume++)
+			expect(timeToDrained(volume, d, 10)).toBe(volume / 50);
 		expect(timeToDrained(50, d, 1)).toBe(1);
 		expect(timeToDrained(50, d, 0.999)).toBe(never);
 		const changing = { ...d, from: 20, towards: 70 };

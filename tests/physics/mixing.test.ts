@@ -5,6 +5,7 @@ import {
 	levelAfter,
 	mixDraining,
 	mixLinear,
+	timeToLevel,
 } from "../../src/physics/index.ts";
 
 /** dx/dt = (e/L)(1 − x) − (q/L)x by the classical Runge–Kutta method with many small steps. */
@@ -129,6 +130,11 @@ describe("mixing", () => {
 		},
 	);
 
+	test("of next to no exchange is halfway between before and after, to the last digits", () => {
+		const mixed = mixLinear(3e-7, 60, 60, 0, 1, 0, 1);
+		expect(mixed.integral / 3e-7).toBeCloseTo(mixed.share / 2, 15);
+	});
+
 	test("into an empty dressing the mixture comes as it is", () => {
 		expect(mixLinear(2, 0, 160, 1, 20, 60, 0)).toEqual({
 			share: 0.25,
@@ -191,6 +197,47 @@ describe("mixing", () => {
 			integral: 2,
 		});
 		expect(mixDraining(0, d, 100, 0.4)).toEqual({ share: 0.4, integral: 0 });
+	});
+
+	test.each([0.05, 0.5, 5, 20])(
+		"a drain of nearly all there is, while %d mL/min come, agrees with a fine integration to 1e-11",
+		(inflow) => {
+			const d: Draining = {
+				level: 150,
+				inflow,
+				conductance: 1,
+				from: 60,
+				towards: 125,
+				tau: 2,
+			};
+			const minutes = timeToLevel(4, d, 10);
+			const fine = integrate(
+				minutes,
+				(t) => levelAfter(t, d),
+				0.1,
+				inflow,
+				0,
+				20_000,
+			);
+			const mixed = mixDraining(minutes, d, levelAfter(minutes, d), 0.1);
+			expect(Math.abs(mixed.share - fine.share)).toBeLessThan(1e-11);
+			expect(Math.abs(mixed.integral - fine.integral)).toBeLessThan(1e-11);
+		},
+	);
+
+	test("a depth that changes slowly is not taken to be at rest", () => {
+		const d: Draining = {
+			level: 100,
+			inflow: 1,
+			conductance: 0.05,
+			from: 0,
+			towards: 100,
+			tau: 20,
+		};
+		const fine = integrate(6, (t) => levelAfter(t, d), 0.25, 1, 0);
+		const mixed = mixDraining(6, d, levelAfter(6, d), 0.25);
+		expect(mixed.share).toBeCloseTo(fine.share, 11);
+		expect(mixed.integral).toBeCloseTo(fine.integral, 11);
 	});
 
 	test("a drain that goes on long after its depth has come to rest agrees with a fine integration", () => {
