@@ -2,10 +2,10 @@ import fc from "fast-check";
 
 /**
  * A mutant that fails a property has failed: its counterexample need not be made small. Ten thousand days for each of
- * a thousand mutants are too many: a property stops after two seconds. Where it names no seed it has always the same.
+ * a thousand mutants are too many: a property stops after a second. Where it names no seed it has always the same.
  */
 fc.configureGlobal({
 	endOnFailure: true,
-	interruptAfterTimeLimit: 2000,
+	interruptAfterTimeLimit: 1000,
 	seed: 1,
 });

@@ -24,7 +24,7 @@ const tests = {
 		"therapy/*",
 		"outside/{beds,clinical,demo,practice}",
 		"ward/{closed-form,conservation}",
-		"laws/*",
+		"laws/{closed-forms,common-numbers,mass-balance}",
 	],
 };
 
