@@ -9,10 +9,7 @@ import { BaseSequencer, type TestSpecification } from "vitest/node";
  */
 const tests = {
 	elementary: ["elementary/*"],
-	engine: [
-		"engine/*",
-		"outside/{erlang,machine-repair,several-servers,single-server}",
-	],
+	engine: ["engine/*", "outside/machine-repair"],
 	physics: ["physics/*", "outside/{laminar-flow,leaks,pump-down,units}"],
 	analysis: [
 		"analysis/!(coverage|precision|study|sweep)",
