@@ -4,8 +4,8 @@ import { defineConfig } from "vitest/config";
 import { BaseSequencer, type TestSpecification } from "vitest/node";
 
 /**
- * The fast tests that mutants of a folder of `src`, or of what `analysis` makes of a ward, have to get past, the quickest
- * first. What only repeats a frozen output is not among them: it notices right changes as well.
+ * The fast tests that mutants of a folder of `src` have to get past, the quickest first; those of what `analysis` makes of a
+ * ward (`supply`), and of what has tests of its own in `therapy` (`parts`), have a name besides. What only repeats a frozen output is not among them: it notices right changes as well.
  */
 const tests = {
 	elementary: ["elementary/*"],
@@ -17,6 +17,7 @@ const tests = {
 		"analysis/{precision,study,sweep}",
 	],
 	supply: ["outside/stores", "ward/{closed-form,refusals,service,stores}"],
+	parts: ["therapy/*"],
 	therapy: [
 		"therapy/*",
 		"outside/{beds,clinical,demo,practice}",
