@@ -86,6 +86,8 @@ describe("the output of the last hour", () => {
 					const end = at + 200;
 					const turns = crossings(window, happenings, end);
 					turned += turns.length;
+					// With an hour of one rate behind it nothing is left to come.
+					expect(window.next()).toBe(Number.POSITIVE_INFINITY);
 					// In a steady stretch the sum is straight between whole minutes, and above where most of the minute is.
 					for (let minute = 0; minute < end; minute++) {
 						const middle = minute + 0.5;

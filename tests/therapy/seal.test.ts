@@ -180,6 +180,24 @@ describe("a wet seal below capacity", () => {
 	});
 });
 
+test("a wet seal has over spells of more than an hour the one draw", () => {
+	const { k, seal, difficulty, wet } = bench({ "breach.wetScale": 900 });
+	seal.reset(0);
+	let drawn = exponential(wet);
+	for (let from = 0; ; from += 200) {
+		seal.beginWet(from);
+		const hazard = wetHazard(k, difficulty, 0, from);
+		const at = seal.planWet(from, from + 90, 0, low);
+		if (at < from + 90) {
+			expect(from).toBeGreaterThan(1000);
+			expect(midpoints(hazard, from, at)).toBeCloseTo(drawn, 6);
+			return;
+		}
+		seal.endWet(from + 90, low);
+		drawn -= midpoints(hazard, from, from + 90);
+	}
+});
+
 describe("a wet seal above capacity", () => {
 	/** Rises by 3 mL a minute from 90 mL at minute 1000, to 240 at the most. */
 	const rising: LevelOver = {

@@ -28,6 +28,7 @@ function bench(
 	other: Partial<StoreItem> = {},
 	rule: OrderRule | null = { reorder: 2, upTo: 5 },
 	lead: Stream | null = null,
+	opens = true,
 ) {
 	const sim = new Simulation();
 	const told: string[] = [];
@@ -45,7 +46,7 @@ function bench(
 			waited: (minutes) => told.push(`waited ${minutes}`),
 		},
 	);
-	shelf.open();
+	if (opens) shelf.open();
 	/** Runs to `at`, what is due then too, and takes so many pieces one by one; how many there were. */
 	const take = (at: number, pieces = 1) => {
 		sim.runThrough(at);
@@ -122,15 +123,49 @@ describe("a shelf", () => {
 		expect(counts()).toEqual([0, 5, 3, 0, 2, 3, 0]);
 	});
 
+	test("gives what has come to the first who waits, and lets the others wait on", () => {
+		const { sim, shelf, told, take, counts } = bench(
+			{ stock: 0 },
+			{ reorder: 0, upTo: 1 },
+		);
+		const served: string[] = [];
+		sim.runThrough(10);
+		shelf.wait("empty", () => served.push("a"));
+		shelf.wait("empty", () => served.push("b"));
+		expect(told).toEqual([
+			"0: 1 ordered for 100",
+			"10: 1 ordered for 110",
+			"10: 1 ordered for 110",
+		]);
+		take(100, 0);
+		expect(served).toEqual(["a"]);
+		expect(counts()).toEqual([0, 1, 1, 0, 0, 2, 1]);
+		take(110, 0);
+		expect(served).toEqual(["a", "b"]);
+		expect(counts()).toEqual([0, 3, 2, 0, 1, 0, 0]);
+	});
+
+	test("orders nothing where, by the time the orders go out, nothing is lacking any more", () => {
+		const { sim, shelf, told } = bench(
+			{ stock: 3, orderDays: [0], cutOffClockMin: 720 },
+			{ reorder: 2, upTo: 3 },
+		);
+		const gone = shelf.wait("empty", () => {});
+		shelf.withdraw(gone);
+		sim.runThrough(5000);
+		expect(told).toEqual(["waited 0"]);
+	});
+
 	test("forgets who no longer waits, and says how long it was", () => {
 		const { sim, shelf, told, take } = bench({ stock: 0 });
 		const served: string[] = [];
+		sim.runThrough(4);
 		const gone = shelf.wait("empty", () => served.push("gone"));
 		sim.runThrough(10);
 		shelf.wait("empty", () => served.push("stays"));
 		sim.runThrough(30);
 		shelf.withdraw(gone);
-		expect([shelf.waiting, told.at(-1)]).toEqual([1, "waited 30"]);
+		expect([shelf.waiting, told.at(-1)]).toEqual([1, "waited 26"]);
 		const before = told.length;
 		shelf.withdraw(gone);
 		expect([shelf.waiting, told.length]).toEqual([1, before]);
@@ -176,6 +211,29 @@ describe("a shelf", () => {
 		expect(shelf.emptyMin).toBe(150 + 30);
 	});
 
+	test("is not empty while a piece is left, be it at a use, an expiry or the close", () => {
+		const { sim, shelf, take } = bench({ shelfMin: 500 });
+		take(20, 3); // 2 left, 3 more come at 120
+		expect(shelf.has).toBe(true);
+		take(130, 1);
+		sim.runThrough(550); // the last of the old ones is gone, three new ones are left
+		expect(shelf.onHand).toBe(3);
+		shelf.close();
+		expect(shelf.emptyMin).toBe(0);
+		const bare = bench({ stock: 0 }, { reorder: -1, upTo: 0 });
+		bare.sim.runThrough(40);
+		bare.shelf.close();
+		expect(bare.shelf.emptyMin).toBe(40);
+	});
+
+	test("is empty from its last piece on, whenever the one before went", () => {
+		const { shelf, take } = bench();
+		take(10, 4);
+		take(60, 1);
+		take(110, 0); // 3 come, ordered at 10
+		expect(shelf.emptyMin).toBe(50);
+	});
+
 	test("is empty from the moment all of it has expired", () => {
 		const { sim, shelf } = bench({ shelfMin: 500 });
 		sim.runThrough(700);
@@ -205,6 +263,14 @@ describe("a shelf", () => {
 		take(590, 3);
 		sim.runThrough(960);
 		expect(told.at(-1)).toBe("960: 3 ordered for 1060");
+	});
+
+	test("that is looked at now and then orders what has expired at the next look too", () => {
+		const { sim, told } = bench({ reviewMin: 480, shelfMin: 500 });
+		sim.runThrough(959);
+		expect(told).toEqual(["500: 5 expired"]);
+		sim.runThrough(960);
+		expect(told.at(-1)).toBe("960: 5 ordered for 1060");
 	});
 
 	test("whose orders go out on some days waits for the cut-off, and orders then what is lacking then", () => {
@@ -253,6 +319,12 @@ describe("a shelf", () => {
 			expect(told).toEqual([]);
 		}
 		expect(bench().shelf.isLimited).toBe(true);
+	});
+
+	test("before it opens gives what is asked and counts nothing", () => {
+		const { shelf, take, counts } = bench({ stock: 0 }, undefined, null, false);
+		expect([shelf.has, take(20, 9)]).toEqual([true, 9]);
+		expect(counts()).toEqual([0, 0, 0, 0, 0, 0, 0]);
 	});
 
 	test("after a reset gives what is asked and counts nothing, until it opens as new", () => {
