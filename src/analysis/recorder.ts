@@ -12,6 +12,7 @@ import type {
 } from "../therapy/index.ts";
 import { conditions, priorityOf } from "../therapy/index.ts";
 import type { DayCurve, DressingDay } from "./day-result.ts";
+import { spanTimes } from "./span-times.ts";
 import { totalsOf } from "./totals.ts";
 
 type Mutable<T> = { -readonly [K in keyof T]: T[K] };
@@ -26,9 +27,6 @@ type Lists = {
 		| "dressingChanges"]: DressingDay[K][number][];
 };
 type Columns = { [K in keyof DayCurve]: number[] };
-
-/** Points in a curved span: enough that straight lines between them are within a hair of the curve. */
-const curvePoints = 8;
 
 /** Keeps everything that happens on one day, for each dressing. */
 export class Recorder implements Observer {
@@ -65,9 +63,7 @@ export class Recorder implements Observer {
 		end: number,
 	): void {
 		const curve = this.#curves[dressing];
-		const points = process.curved ? curvePoints : 1;
-		for (let i = 0; i <= points; i++) {
-			const at = i === points ? end : start + ((end - start) * i) / points;
+		for (const at of spanTimes(process, start, end)) {
 			const row = [
 				process.depthAt(at),
 				process.levelAt(at),

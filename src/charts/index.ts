@@ -67,6 +67,7 @@ export {
 	type ResponseCurvePanel,
 	responseCurve,
 } from "./response-curve.ts";
+export { type ShiftLineData, shiftLine } from "./shift-line.ts";
 export { type Shift, shiftsBetween } from "./shifts.ts";
 export { sparkline } from "./sparkline.ts";
 export { svgElement } from "./svg-element.ts";

@@ -11,8 +11,10 @@ import { clockTime } from "./clock.ts";
 import { durationWords } from "./duration.ts";
 import { eventRows } from "./event-rows.ts";
 import { svgElement } from "./svg-element.ts";
+import { takenEvents } from "./taken-events.ts";
 import { timeAxis, timeGround, timePlot } from "./time-plot.ts";
 import { waterBand, waterBandRange } from "./water-band.ts";
+import { waterLineEdges } from "./water-line-chart.ts";
 
 /** What the chart needs of a debrief. */
 export type RehearsalChartData = Pick<
@@ -43,7 +45,7 @@ export function rehearsalChart(
 		options.idPrefix,
 		data.case,
 		{ fromMin: 0, toMin },
-		{ leftPx: 112, rightPx: widthPx - 34 },
+		waterLineEdges(widthPx),
 	);
 	const ground = svgElement(document, "g", {});
 	root.append(hatching(document, `${options.idPrefix}-hatch`), ground);
@@ -61,8 +63,8 @@ export function rehearsalChart(
 		root.append(drawn.group);
 		y += drawn.heightPx + 6;
 	};
-	rows("looks", lookEvents(data));
-	rows("acts", actEvents(data));
+	rows("looks", takenEvents(data.log, "look"));
+	rows("acts", takenEvents(data.log, "act"));
 	const band = { topPx: y + 8, abovePx: 60, belowPx: 72 };
 	root.append(
 		waterBand(
@@ -90,38 +92,6 @@ function withoutEnding(event: ChartEvent): ChartEvent {
 	};
 }
 
-function lookEvents({ log }: RehearsalChartData): ChartEvent[] {
-	return log.flatMap((entry) =>
-		entry.kind === "look"
-			? [
-					{
-						kind: "look" as const,
-						lane: "looks",
-						startMin: entry.startMin,
-						endMin: entry.endMin,
-						label: plain(entry.what),
-					},
-				]
-			: [],
-	);
-}
-
-function actEvents({ log }: RehearsalChartData): ChartEvent[] {
-	return log.flatMap((entry) =>
-		entry.kind === "act"
-			? [
-					{
-						kind: "dressing" as const,
-						lane: "acts",
-						startMin: entry.startMin,
-						endMin: entry.endMin,
-						label: plain(entry.what),
-					},
-				]
-			: [],
-	);
-}
-
 function causeEvents(data: RehearsalChartData): ChartEvent[] {
 	return data.causes.flatMap(({ words, onsetMin, endMin }) =>
 		onsetMin === null
@@ -137,8 +107,6 @@ function causeEvents(data: RehearsalChartData): ChartEvent[] {
 				],
 	);
 }
-
-const plain = (name: string) => name.replaceAll("-", " ");
 
 /** Title and text alternative: what a reader would see. */
 function rehearsalChartWords(data: RehearsalChartData): {
@@ -157,8 +125,8 @@ function rehearsalChartWords(data: RehearsalChartData): {
 			`From ${clockTime(0, data.case)} to ${clockTime(data.case.endedMin, data.case)}.`,
 			list("Hidden", causeEvents(data)),
 			list("Alarms", alarmEvents(data.day).map(withoutEnding)),
-			list("Looks", lookEvents(data)),
-			list("Acts", actEvents(data)),
+			list("Looks", takenEvents(data.log, "look")),
+			list("Acts", takenEvents(data.log, "act")),
 		].join(" "),
 	};
 }

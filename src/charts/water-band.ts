@@ -22,13 +22,16 @@ export interface WaterBandRange {
 	readonly depthTicksMmHg: readonly number[];
 }
 
+/** What a band draws of a day's curve. */
+export type WaterCurve = Pick<DayCurve, "atMin" | "depthMmHg" | "liquidMl">;
+
 /** Liquid stands above the line 'vented', suction hangs below it as a hatched band; the day as it was `before` is a pale line. */
 export function waterBand(
 	plot: TimePlot,
-	curve: DayCurve,
+	curve: WaterCurve,
 	range: WaterBandRange,
 	size: WaterBandSize,
-	before?: DayCurve,
+	before?: WaterCurve,
 ): SVGGElement {
 	const { document } = plot;
 	const line0 = size.topPx + size.abovePx;
@@ -112,7 +115,7 @@ const mark = (plot: TimePlot, y: number): SVGLineElement =>
 
 /** Heights and labels that suit curves and their regimens; labels closer than a line of text are left out. */
 export function waterBandRange(
-	curves: readonly DayCurve[],
+	curves: readonly WaterCurve[],
 	regimens: readonly { readonly depthMmHg: number; readonly fillMl: number }[],
 ): WaterBandRange {
 	const greatest = (key: "liquidMl" | "depthMmHg"): number =>

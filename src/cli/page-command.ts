@@ -2,9 +2,9 @@ import { lstatSync, readFileSync, statSync } from "node:fs";
 import { basename, dirname, join } from "node:path";
 import { fileURLToPath } from "node:url";
 import { type Problem, UnusableInput } from "../scenario/index.ts";
-import { checkFile } from "./check-file.ts";
 import { type ExitStatus, reasonOf } from "./failure.ts";
 import { pageDataIn, pageFile } from "./page-file.ts";
+import { readPageFile } from "./page-scenarios.ts";
 import { fileName, quoted } from "./quoted.ts";
 import { uninterrupted } from "./uninterrupted.ts";
 import { version } from "./version.ts";
@@ -17,43 +17,58 @@ export interface PageOptions {
 	readonly quiet?: boolean;
 }
 
-const demo = fileURLToPath(
-	new URL("../../scenarios/thigh-short-dwell.yaml", import.meta.url),
-);
+const demo = (name: string) =>
+	fileURLToPath(new URL(`../../scenarios/${name}`, import.meta.url));
 const usualName = "workbench.html";
 
 /**
- * Writes the workbench: one HTML file that opens with a scenario, the demo's where none is named. `problems` are those of
- * the command line. Throws UnusableInput with these and all others, CouldNotFinish.
+ * Writes the workbench: one HTML file that opens with a day and a ward, those of the demo where none is named; where a
+ * ward alone is named, its stores are what is looked at first. `problems` are those of the command line. Throws
+ * UnusableInput with these and all others, CouldNotFinish.
  */
 export async function page(
 	files: readonly string[],
 	typed: PageOptions,
 	problems: Problem[],
 ): Promise<ExitStatus> {
-	if (files.length > 1)
-		problems.push({
-			path: "page",
-			expected: "one scenario file, or none for the demo",
-			received: `${files.length}: ${files.map(fileName).join(", ")}`,
-		});
-	const [file = demo] = files;
-	const { text: scenario, ...checked } = checkFile(file);
-	problems.push(...checked.problems);
-	const title = checked.scenario?.title ?? null;
+	const named = files.map((file) => readPageFile(file, files.length > 1));
+	problems.push(...named.flatMap((one) => one.problems));
+	const [days, wards] = (["day", "ward"] as const).map((kind) =>
+		named.filter((one) => one.kind === kind),
+	);
+	for (const [kind, found] of [
+		["day", days],
+		["ward", wards],
+	] as const)
+		if (found.length > 1)
+			problems.push({
+				path: "page",
+				expected: `one scenario file of a ${kind} at the most`,
+				received: `${found.length}: ${found.map(({ file }) => fileName(file)).join(", ")}`,
+			});
+	const day = days[0] ?? readPageFile(demo("thigh-short-dwell.yaml"), false);
+	const ward = wards[0] ?? readPageFile(demo("ward/hospital.yaml"), false);
+	const opens = days.length === 0 && wards.length > 0 ? "Stores" : "Day";
+	const titles = (named.length === 0 ? [day] : named).map(({ title }) => title);
+	const title = titles.includes(null) ? null : titles.join("; ");
 	const target = targetOf(typed.out);
 	if (typed.force !== true) checkTarget(target, title, problems);
-	if (scenario === null || title === null || problems.length > 0)
-		throw new UnusableInput(problems);
-	const { studyStyle } = await import("../report/study-style.ts");
+	if (title === null || problems.length > 0) throw new UnusableInput(problems);
+	const [{ studyStyle }, { supplyRules }] = await Promise.all([
+		import("../report/study-style.ts"),
+		import("../report/supply-html.ts"),
+	]);
 	const text = pageFile(
 		{
 			format: "slackwater/workbench@1",
 			version: version(),
 			title,
-			scenario,
+			scenario: day.text,
+			ward: ward.text,
+			beside: ward.beside,
+			opens,
 		},
-		studyStyle,
+		`${studyStyle}\n${supplyRules}`,
 	);
 	await uninterrupted(() =>
 		writeFolder(dirname(target), { [basename(target)]: text }),

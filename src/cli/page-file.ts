@@ -9,13 +9,22 @@ const built = new URL(
 );
 const part = (name: string) => readFileSync(new URL(name, built), "utf8");
 
-/** What the file says of itself, beside the scenario that it opens with. */
-export interface PageData {
+/** What the file says of itself. */
+interface PageMark {
 	readonly format: "slackwater/workbench@1";
 	readonly version: string;
 	readonly title: string;
-	/** Text of the scenario. */
+}
+
+/** The same, and the scenarios that it opens with. */
+export interface PageData extends PageMark {
+	/** Text of a day. */
 	readonly scenario: string;
+	/** Text of a ward, and of the files that it names, by the name that stands in it. */
+	readonly ward: string;
+	readonly beside: { readonly [name: string]: string };
+	/** The view that is looked at first. */
+	readonly opens: "Day" | "Stores";
 }
 
 /** `workbench.html`: one file that asks for nothing. The policy allows its own script by its hash, and a worker made of that script. */
@@ -48,21 +57,20 @@ const dataText = (data: PageData) =>
 	JSON.stringify(data).replaceAll("<", "\\u003c");
 
 /** What a file that `page` has written says of itself; null where it is something else. */
-export function pageDataIn(html: string): PageData | null {
+export function pageDataIn(html: string): PageMark | null {
 	const [, text] =
 		/<script type="application\/json" id="workbench-data">([^<]*)<\/script>/u.exec(
 			html,
 		) ?? [];
 	if (text === undefined) return null;
 	try {
-		const data = JSON.parse(text) as Partial<PageData> | null; // looked at, not trusted
+		const data = JSON.parse(text) as Partial<PageMark> | null; // looked at, not trusted
 		return data?.format === "slackwater/workbench@1" &&
 			typeof data.title === "string"
 			? {
 					format: data.format,
 					version: String(data.version),
 					title: data.title,
-					scenario: String(data.scenario),
 				}
 			: null;
 	} catch {

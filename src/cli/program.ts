@@ -280,10 +280,13 @@ Examples:
 	drilling.action(() => drill(drilling.args, drilling.opts<DrillOptions>()));
 	const paging = command(
 		"page",
-		"[file]",
-		"writes the workbench: days, comparisons and rehearsals in one HTML file that needs no network",
+		"[file...]",
+		"writes the workbench: days, comparisons, stores and rehearsals in one HTML file that needs no network",
 	)
-		.argument("[file]", "scenario file that it opens with (default: the demo)")
+		.argument(
+			"[file...]",
+			"scenario files of a day and of a ward that it opens with, in any order (default: those of the demo)",
+		)
 		.option(
 			"--out <file>",
 			"the file, or the folder it goes to (default: out/workbench.html)",
@@ -292,7 +295,7 @@ Examples:
 		.option("--quiet", "say nothing but what went wrong")
 		.addHelpText(
 			"after",
-			`${caution}\n\nExamples:\n  slackwater page\n  slackwater page thigh.yaml --out ward/workbench.html`,
+			`${caution}\n\nExamples:\n  slackwater page\n  slackwater page thigh.yaml --out ward/workbench.html\n  slackwater page scenarios/ward/hospital.yaml`,
 		);
 	paging.action(() => page(paging.args, paging.opts<PageOptions>()));
 	return program;

@@ -1,8 +1,9 @@
+import { lnByDivision } from "./ln-by-division.ts";
+import { lnTable } from "./ln-table.ts";
 import { powerOfTwo } from "./power-of-two.ts";
 
 const ln2High = 0.6931471803691238;
 const ln2Low = 1.9082149292705877e-10;
-const twoTo54 = 1.8014398509481984e16;
 
 /** A number and the two words it is made of. */
 const bits = new Float64Array(1);
@@ -11,55 +12,33 @@ bits[0] = 1;
 const highWord = words[1] === 0 ? 0 : 1; // where the machine puts the word with sign and exponent
 
 /**
- * Natural logarithm, within one unit of the last place, the same bits in every engine.
+ * Natural logarithm, within 0.6 units of the last place away from 1 and within one near it, the same bits in every engine.
  *
- * After `e_log.c` of fdlibm (Copyright (C) 1993 by Sun Microsystems, Inc.; developed at SunPro; permission to use,
- * copy, modify, and distribute this software is freely granted, provided that this notice is preserved), evaluated in
- * the order of `@stdlib/math-base-special-ln`, whose bits it gives (a test compares) in less than half the time: the
- * significand comes by an exact multiplication instead of being put together from words.
- *
- * x = 2^k·(1 + f) with √½ < 1 + f < √2, and ln(1 + f) = f − f²/2 + s·(f²/2 + R(s²)), s = f/(2 + f).
+ * x = 2^k·z with z from 0.6875 to 1.375; in the interval of z with the middle c, r = (z − c)/c is 2^-8 at the most, and
+ * ln x = k·ln 2 + ln c + ln(1 + r) with seven terms of the series. `z − c` and `k·ln 2 + ln c` (its high part) are exact.
+ * Without a division what waits for the result waits half as long. Near 1, where the sum would cancel, and for what
+ * is no normal number, fdlibm's way.
  */
 export function ln(x: number): number {
 	bits[0] = x;
-	let high = words[highWord];
-	let k = 0;
-	if (high < 0x00100000) {
-		if (!(x > 0)) return x === 0 ? Number.NEGATIVE_INFINITY : Number.NaN;
-		// Below the least normal number: scaled up.
-		k = -54;
-		x *= twoTo54;
-		bits[0] = x;
-		high = words[highWord];
-	}
-	if (high >= 0x7ff00000) return x + x;
-	const significand = high & 0xfffff;
-	const exponent =
-		(high >> 20) - 1023 + (((significand + 0x95f64) & 0x100000) >> 20);
-	k += exponent;
-	const f = x * powerOfTwo(0 - exponent) - 1;
-	if ((0xfffff & (2 + significand)) < 3) {
-		// |f| < 2^-20
-		if (f === 0) return k === 0 ? 0 : k * ln2High + k * ln2Low;
-		const small = f * f * (0.5 - 0.3333333333333333 * f);
-		return k === 0 ? f - small : k * ln2High - (small - k * ln2Low - f);
-	}
-	const s = f / (2 + f);
-	const z = s * s;
-	const w = z * z;
-	const odd =
-		w *
-		(0.3999999999940942 + w * (0.22222198432149784 + w * 0.15313837699209373));
-	const even =
-		z *
-		(0.6666666666666735 +
-			w *
-				(0.2857142874366239 +
-					w * (0.1818357216161805 + w * 0.14798198605116586)));
-	const rest = even + odd;
-	if (((significand - 0x6147a) | (0x6b851 - significand)) > 0) {
-		const half = 0.5 * f * f;
-		return k * ln2High - (half - (s * (half + rest) + k * ln2Low) - f);
-	}
-	return k * ln2High - (s * (f - rest) - k * ln2Low - f);
+	const high = words[highWord];
+	if (
+		high < 0x00100000 ||
+		high >= 0x7ff00000 ||
+		(high >= 0x3fee0000 && high < 0x3ff10000)
+	)
+		return lnByDivision(x);
+	const above = high - 0x3fe60000;
+	const k = above >> 20;
+	const at = (above >> 11) & 0x1fc;
+	const r = (x * powerOfTwo(0 - k) - lnTable[at]) * lnTable[at + 1];
+	const square = r * r;
+	const curved =
+		square * (-1 / 2 + r * (1 / 3)) +
+		square * square * (-1 / 4 + r * (1 / 5) + square * (-1 / 6 + r * (1 / 7)));
+	return (
+		k * ln2High +
+		lnTable[at + 2] +
+		(r + (k * ln2Low + lnTable[at + 3] + curved))
+	);
 }

@@ -17,9 +17,12 @@ export class Simulation {
 	/** Takes note of every executed event, when there is one. */
 	trace: Trace | null = null;
 	readonly #calendar = new Calendar();
-	readonly #actions: ((event: EventId) => void)[] = [];
+	/** Names, their hashes and actions by kind. */
 	readonly #names: string[] = [];
 	readonly #hashes: number[] = [];
+	readonly #actions: ((event: EventId) => void)[] = [];
+	/** Kind of each event. Events made one after the other with the same name and action are of one, so that many of them stay in a small memory. */
+	#kinds = new Int32Array(64);
 
 	/** Makes an event. The action is told which event it is, so that many events may share one. */
 	event(
@@ -28,9 +31,17 @@ export class Simulation {
 		action: (event: EventId) => void,
 	): EventId {
 		const id = this.#calendar.slot(priority);
-		this.#actions.push(action);
-		this.#names.push(name);
-		this.#hashes.push(nameHash(name));
+		if (this.#actions.at(-1) !== action || this.#names.at(-1) !== name) {
+			this.#actions.push(action);
+			this.#names.push(name);
+			this.#hashes.push(nameHash(name));
+		}
+		if (id === this.#kinds.length) {
+			const more = new Int32Array(2 * id);
+			more.set(this.#kinds);
+			this.#kinds = more;
+		}
+		this.#kinds[id] = this.#actions.length - 1;
 		return id;
 	}
 
@@ -38,7 +49,7 @@ export class Simulation {
 	schedule(event: EventId, time: number): void {
 		if (time < this.now)
 			throw new RangeError(
-				`${this.#names[event]} scheduled at ${time}, before ${this.now}`,
+				`${this.#nameOf(event)} scheduled at ${time}, before ${this.now}`,
 			);
 		this.#calendar.schedule(event, time);
 	}
@@ -97,15 +108,20 @@ export class Simulation {
 	#execute(event: EventId, time: number): void {
 		this.now = time;
 		this.executed++;
+		const kind = this.#kinds[event];
 		if (this.trace !== null)
-			this.trace.note(time, this.#hashes[event], this.#names[event]);
-		this.#actions[event](event);
+			this.trace.note(time, this.#hashes[kind], this.#names[kind]);
+		this.#actions[kind](event);
 	}
 
 	#standsStill(time: number, event: EventId): never {
 		throw new RangeError(
-			`time stands still at ${time}, at: ${this.#names[event]}`,
+			`time stands still at ${time}, at: ${this.#nameOf(event)}`,
 		);
+	}
+
+	#nameOf(event: EventId): string {
+		return this.#names[this.#kinds[event]];
 	}
 
 	/** Back to time 0 with nothing pending. */

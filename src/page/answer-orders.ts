@@ -2,6 +2,7 @@ import type { Answer, NumberedAnswer, NumberedOrder, Order } from "./orders.ts";
 import { runComparison } from "./run-comparison.ts";
 import { runDay } from "./run-day.ts";
 import { RehearsalRun } from "./run-rehearsal.ts";
+import { runStores } from "./run-stores.ts";
 
 /** What an order's work is given: how to answer, and whether a newer order has come meanwhile. */
 export interface Desk {
@@ -53,6 +54,8 @@ async function workOn(
 			return runDay(order, desk);
 		case "compare":
 			return runComparison(order, desk);
+		case "stores":
+			return runStores(order, desk);
 		case "rehearse":
 			return rehearsal.begin(order.handed, desk);
 		case "step":

@@ -11,6 +11,7 @@ import {
 } from "./history.ts";
 import type { Answer } from "./orders.ts";
 import { withValue } from "./scenario-text.ts";
+import { type Beside, type Sheet, sameSheet } from "./sheet.ts";
 
 /** What came of the scenario on the bench. */
 export interface Findings {
@@ -52,7 +53,14 @@ export class Bench {
 	}
 
 	get text(): string {
-		return this.#dragged ?? present(this.#history);
+		return this.#dragged ?? present(this.#history).text;
+	}
+	/** The files that it names. */
+	get beside(): Beside {
+		return present(this.#history).beside;
+	}
+	get sheet(): Sheet {
+		return { text: this.text, beside: this.beside };
 	}
 	get canUndo(): boolean {
 		return canUndo(this.#history);
@@ -61,11 +69,16 @@ export class Bench {
 		return canRedo(this.#history);
 	}
 
-	/** Puts another text on the bench. */
-	replace(text: string, by: Change["by"] = "else"): void {
-		if (text === this.text && this.#dragged === null) return;
+	/** Puts another text on the bench; other files beside it too, where they are given. */
+	replace(
+		text: string,
+		by: Change["by"] = "else",
+		beside: Beside = this.beside,
+	): void {
+		const sheet = { text, beside };
+		if (sameSheet(sheet, this.sheet) && this.#dragged === null) return;
 		this.#dragged = null;
-		this.#history = changed(this.#history, text);
+		this.#history = changed(this.#history, sheet);
 		this.#settled(by);
 	}
 

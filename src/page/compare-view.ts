@@ -11,6 +11,7 @@ import { roundShare } from "../report/round-share.ts";
 import { chartWidth } from "./chart-width.ts";
 import { Cursor } from "./cursor.ts";
 import type { Frames } from "./frames.ts";
+import { lensAround } from "./lens-around.ts";
 import { pressed } from "./press.ts";
 import { readingsAt } from "./reading.ts";
 import { saveFile } from "./save-file.ts";
@@ -100,6 +101,7 @@ export class CompareView {
 		this.#differences = element("div", { class: "differences" });
 		this.#cursor = new Cursor(document, "compare-cursor", () => {
 			this.#read();
+			this.#planLines();
 		});
 		this.#cursor.watch(this.#lines);
 		this.#save = pressed(document, "Save these numbers (compare.json)", () => {
@@ -206,8 +208,7 @@ export class CompareView {
 	/** Draws it again, in the width that there is now. */
 	redraw(): void {
 		if (this.#shown === null) return;
-		this.#frames.plan("compare line 0", () => this.#drawLine(0));
-		this.#frames.plan("compare line 1", () => this.#drawLine(1));
+		this.#planLines();
 		this.#frames.plan("differences", () => this.#writeDifferences());
 	}
 
@@ -233,6 +234,11 @@ export class CompareView {
 		return traced === undefined || day === undefined || dressing === undefined
 			? null
 			: { traced, day, dressing };
+	}
+
+	#planLines(): void {
+		this.#frames.plan("compare line 0", () => this.#drawLine(0));
+		this.#frames.plan("compare line 1", () => this.#drawLine(1));
 	}
 
 	#drawLine(side: 0 | 1): void {
@@ -266,6 +272,7 @@ export class CompareView {
 					replications: 1,
 					roundShare: roundShare(result),
 					beside: other === null ? [] : [other],
+					...lensAround(this.#cursor.atMin, result.scenario),
 				},
 				this.#document,
 				{

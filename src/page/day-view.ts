@@ -29,6 +29,7 @@ import { Cursor } from "./cursor.ts";
 import { dayTables } from "./day-tables.ts";
 import { DressingList } from "./dressing-list.ts";
 import type { Frames } from "./frames.ts";
+import { lensAround } from "./lens-around.ts";
 import { pressed } from "./press.ts";
 import { readingsAt } from "./reading.ts";
 import { saveFile } from "./save-file.ts";
@@ -44,8 +45,6 @@ export interface DaySetting {
 
 /** The key of the strip needs more room than a day, px. */
 const stripLeastPx = 800;
-/** Half the width of the lens around the cursor, min. */
-const lensMin = 20;
 
 /** The day of one dressing: answers in sentences, sliders, the water line with a cursor, likely alarms, tables. */
 export class DayView {
@@ -223,7 +222,6 @@ export class DayView {
 		const day = traced?.dressings[this.#list.dressing];
 		if (traced === null || summary === undefined || day === undefined) return;
 		const projection = this.#result?.projection;
-		const { atMin } = this.#cursor;
 		const { scenario } = traced;
 		const old =
 			this.#settled === traced.dressings ? this.#before : this.#settled;
@@ -237,15 +235,7 @@ export class DayView {
 			replications,
 			roundShare: roundShare(this.#result ?? { assumptions: [] }),
 			before: old.find(({ id }) => id === summary.id),
-			...(atMin === null
-				? {}
-				: {
-						lens: {
-							heading: "Around the cursor, enlarged",
-							fromMin: Math.max(0, atMin - lensMin),
-							toMin: Math.min(scenario.horizonMin, atMin + lensMin),
-						},
-					}),
+			...lensAround(this.#cursor.atMin, scenario),
 		};
 		const chart = waterLineChart(data, this.#document, {
 			idPrefix: "day",

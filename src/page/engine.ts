@@ -12,23 +12,33 @@ const patienceMs = 250;
 
 /** The page's end of its worker: one order at a time. Of those that wait only the newest is kept, and answers to an order that was overtaken are dropped. */
 export class Engine {
-	readonly #worker: Worker;
+	readonly #address: string;
+	/** Whether an order is given up by ending its worker: for orders that hear of nothing newer for seconds. */
+	readonly #abrupt: boolean;
+	#worker: Worker;
 	#number = 0;
 	#running: (Asked & { readonly sinceMs: number }) | null = null;
 	#waiting: Asked | null = null;
 
-	constructor(address: string) {
-		this.#worker = new Worker(address);
-		this.#worker.onmessage = ({ data }: MessageEvent<NumberedAnswer>) => {
+	constructor(address: string, abrupt = false) {
+		this.#address = address;
+		this.#abrupt = abrupt;
+		this.#worker = this.#begun();
+	}
+
+	#begun(): Worker {
+		const worker = new Worker(this.#address);
+		worker.onmessage = ({ data }: MessageEvent<NumberedAnswer>) => {
 			if (data.number === this.#number) this.#hear(data.answer, data.last);
 		};
-		this.#worker.onerror = (event) => {
+		worker.onerror = (event) => {
 			event.preventDefault();
 			this.#hear(
 				{ kind: "fault", words: `a fault of the program: ${event.message}` },
 				true,
 			);
 		};
+		return worker;
 	}
 
 	ask(order: Order, listener: Listener): void {
@@ -37,7 +47,8 @@ export class Engine {
 			this.#sendWaiting();
 			return;
 		}
-		const leftMs = this.#running.sinceMs + patienceMs - performance.now();
+		const patience = this.#abrupt ? 0 : patienceMs;
+		const leftMs = this.#running.sinceMs + patience - performance.now();
 		const number = this.#number;
 		setTimeout(
 			() => {
@@ -49,6 +60,10 @@ export class Engine {
 
 	#sendWaiting(): void {
 		if (this.#waiting === null) return;
+		if (this.#abrupt && this.#running !== null) {
+			this.#worker.terminate();
+			this.#worker = this.#begun();
+		}
 		this.#running = { ...this.#waiting, sinceMs: performance.now() };
 		this.#waiting = null;
 		this.#number++;

@@ -20,7 +20,7 @@ type Set = (keys: Keys, value: unknown, reshapes: boolean) => void;
 const hidden = ["$schema", "slackwater"];
 /** Parts that are open from the start. */
 const open =
-	/^dressings(?:\[0\](?:\.(?:wound|foam|regimen|unit)|\.(?:foam|regimen)\[\d+\])?)?$/u;
+	/^(?:ward|stores)$|^dressings(?:\[0\](?:\.(?:wound|foam|regimen|unit)|\.(?:foam|regimen)\[\d+\])?)?$/u;
 
 /** A form for a whole scenario, made from its schema. Every value stands in its field as it stands in the file, units and all. */
 export class Form {
@@ -204,7 +204,7 @@ export class Form {
 					`${one} ${i + 1}${nameIn(inner)}`,
 				),
 			),
-			this.#button(`Add a ${one}`, () => {
+			this.#button(`Add ${/^[aeiou]/u.test(one) ? "an" : "a"} ${one}`, () => {
 				this.#add([...keys, items.length]);
 				this.#set(keys, [...items, {}], true);
 			}),
@@ -213,6 +213,7 @@ export class Form {
 
 	#names(keys: Keys, item: Shape, value: unknown): HTMLElement[] {
 		const entries = Object.entries(valueIn({ value }, "value") ?? {});
+		const isLeaf = editorFor(item, undefined).kind === "leaf";
 		const id = `field-${++this.#made}`;
 		const input = htmlElement(this.#document, "input", {
 			type: "text",
@@ -221,17 +222,19 @@ export class Form {
 		});
 		return [
 			...entries.map(([name, inner]) =>
-				this.#part(
-					[...keys, name],
-					item,
-					() => [
-						...this.#members([...keys, name], item, inner),
-						this.#button("Remove this regimen", () =>
-							this.#set([...keys, name], undefined, true),
+				isLeaf
+					? this.#leaf([...keys, name], item, inner)
+					: this.#part(
+							[...keys, name],
+							item,
+							() => [
+								...this.#members([...keys, name], item, inner),
+								this.#button(`Remove ${name}`, () =>
+									this.#set([...keys, name], undefined, true),
+								),
+							],
+							name,
 						),
-					],
-					name,
-				),
 			),
 			htmlElement(
 				this.#document,
@@ -242,7 +245,7 @@ export class Form {
 				this.#button("Add it", () => {
 					if (input.value.trim() === "") return;
 					this.#add([...keys, input.value.trim()]);
-					this.#set([...keys, input.value.trim()], {}, true);
+					this.#set([...keys, input.value.trim()], isLeaf ? 0 : {}, true);
 				}),
 			),
 		];
@@ -312,10 +315,13 @@ function valueIn(data: unknown, key: string): unknown {
 }
 
 const nameIn = (item: unknown): string => {
-	const name = ["id", "what", "from", "cause", "says"]
+	const name = ["id", "what", "item", "from", "cause", "says"]
 		.map((key) => valueIn(item, key))
 		.find((value) => typeof value === "string");
-	return name === undefined ? "" : `: ${name}`;
+	const size = valueIn(item, "size");
+	return name === undefined
+		? ""
+		: `: ${name}${typeof size === "string" ? ` ${size}` : ""}`;
 };
 
 const singulars: Readonly<Record<string, string>> = {
@@ -323,5 +329,7 @@ const singulars: Readonly<Record<string, string>> = {
 	hides: "hidden cause",
 	told: "thing told",
 	regimen: "regimen",
+	nurses: "shift",
+	stores: "item",
 };
 const singular = (key: string) => singulars[key] ?? key.replace(/s$/u, "");

@@ -5,6 +5,7 @@ const longestMs = 6;
 export class Frames {
 	readonly #window: Window;
 	readonly #jobs = new Map<string, () => void>();
+	#atRest: (() => void) | null = null;
 	#asked = false;
 
 	constructor(window: Window) {
@@ -17,8 +18,14 @@ export class Frames {
 		this.#ask();
 	}
 
+	/** Does a job when no other is left, those that others bring with them included. */
+	whenAtRest(job: () => void): void {
+		this.#atRest = job;
+		this.#ask();
+	}
+
 	#ask(): void {
-		if (this.#asked || this.#jobs.size === 0) return;
+		if (this.#asked || (this.#jobs.size === 0 && this.#atRest === null)) return;
 		this.#asked = true;
 		this.#window.requestAnimationFrame(() => {
 			this.#asked = false;
@@ -27,6 +34,11 @@ export class Frames {
 				this.#jobs.delete(name);
 				job();
 				if (performance.now() - began > longestMs) break;
+			}
+			if (this.#jobs.size === 0) {
+				const job = this.#atRest;
+				this.#atRest = null;
+				job?.();
 			}
 			this.#ask();
 		});

@@ -1,4 +1,5 @@
 import type { History } from "./history.ts";
+import { type Sheet, sheetOf } from "./sheet.ts";
 
 /** What is kept in this browser, and nowhere else. */
 export interface Keep {
@@ -8,9 +9,9 @@ export interface Keep {
 	save(history: History): boolean;
 }
 
-/** Keeps under a name made of the scenario that the page was written with, so that two pages in one folder do not mix. */
-export function keepOf(window: Window, ownText: string): Keep {
-	const name = `slackwater workbench ${hashOf(ownText)}`;
+/** Keeps under a name made of what the page was written with, so that two pages in one folder do not mix. */
+export function keepOf(window: Window, what: string, ownText: string): Keep {
+	const name = `slackwater ${what} ${hashOf(ownText)}`;
 	return {
 		load: () => {
 			try {
@@ -23,7 +24,7 @@ export function keepOf(window: Window, ownText: string): Keep {
 		},
 		save: (history) => {
 			try {
-				window.localStorage.setItem(name, JSON.stringify(history));
+				window.localStorage.setItem(name, JSON.stringify(kept(history)));
 				return true;
 			} catch {
 				return false; // refused, or full
@@ -32,16 +33,36 @@ export function keepOf(window: Window, ownText: string): Keep {
 	};
 }
 
+/** A sheet with nothing beside it is kept as its text. */
+const kept = ({ sheets, at }: History) => ({
+	texts: sheets.map((sheet) =>
+		Object.keys(sheet.beside).length === 0 ? sheet.text : sheet,
+	),
+	at,
+});
+
 function historyFrom(data: unknown): History | null {
 	if (typeof data !== "object" || data === null) return null;
-	const { texts, at } = data as Partial<Record<keyof History, unknown>>; // looked at, not trusted
-	return Array.isArray(texts) &&
-		texts.every((text) => typeof text === "string") &&
-		typeof at === "number" &&
-		Number.isInteger(at) &&
+	const { texts, at } = data as Partial<Record<"texts" | "at", unknown>>; // looked at, not trusted
+	if (!Array.isArray(texts) || typeof at !== "number") return null;
+	const sheets = texts.map(sheetFrom);
+	return Number.isInteger(at) &&
 		at >= 0 &&
-		at < texts.length
-		? { texts, at }
+		at < sheets.length &&
+		sheets.every((sheet) => sheet !== null)
+		? { sheets, at }
+		: null;
+}
+
+function sheetFrom(data: unknown): Sheet | null {
+	if (typeof data === "string") return sheetOf(data);
+	if (typeof data !== "object" || data === null) return null;
+	const { text, beside } = data as Partial<Record<keyof Sheet, unknown>>; // looked at, not trusted
+	return typeof text === "string" &&
+		typeof beside === "object" &&
+		beside !== null &&
+		Object.values(beside).every((other) => typeof other === "string")
+		? { text, beside: { ...beside } }
 		: null;
 }
 

@@ -1,11 +1,17 @@
 import { maxScenarioBytes } from "../scenario/index.ts";
+import type { OpenedFile } from "./ward-files.ts";
 
-/** Lets files be dropped anywhere on the page; `open` is told the text, `refuse` why one cannot be opened. */
-export function openDropped(
-	document: Document,
-	open: (text: string, name: string) => void,
-	refuse: (words: string) => void,
-): void {
+/** Most files that are opened together: a ward and one file a kind are fewer. */
+const mostFiles = 100;
+
+/** What is told of files: their texts, or why there are none. */
+export interface Opening {
+	readonly open: (files: readonly OpenedFile[]) => void;
+	readonly refuse: (words: string) => void;
+}
+
+/** Lets files be dropped anywhere on the page. */
+export function openDropped(document: Document, opening: Opening): void {
 	document.addEventListener("dragover", (event) => {
 		event.preventDefault();
 		document.body.classList.add("dropping");
@@ -17,26 +23,36 @@ export function openDropped(
 	document.addEventListener("drop", (event) => {
 		event.preventDefault();
 		document.body.classList.remove("dropping");
-		const [file] = event.dataTransfer?.files ?? [];
-		if (file !== undefined) void readFile(file, open, refuse);
+		void readFiles([...(event.dataTransfer?.files ?? [])], opening);
 	});
 }
 
-/** Reads a file that was dropped or chosen. */
-export async function readFile(
-	file: File,
-	open: (text: string, name: string) => void,
-	refuse: (words: string) => void,
+/** Reads files that were dropped or chosen together. */
+export async function readFiles(
+	files: readonly File[],
+	{ open, refuse }: Opening,
 ): Promise<void> {
-	if (file.size > maxScenarioBytes) {
-		refuse(
-			`${file.name}: expected at most ${maxScenarioBytes} bytes, received ${file.size} bytes`,
-		);
+	if (files.length > mostFiles) {
+		refuse(`expected at most ${mostFiles} files, received ${files.length}`);
 		return;
 	}
-	try {
-		open(await file.text(), file.name);
-	} catch {
-		refuse(`${file.name}: it could not be read`);
-	}
+	const refusals: string[] = [];
+	const texts = await Promise.all(
+		files.map(async (file): Promise<OpenedFile[]> => {
+			if (file.size > maxScenarioBytes) {
+				refusals.push(
+					`${file.name}: expected at most ${maxScenarioBytes} bytes, received ${file.size} bytes`,
+				);
+				return [];
+			}
+			try {
+				return [{ name: file.name, text: await file.text() }];
+			} catch {
+				refusals.push(`${file.name}: it could not be read`);
+				return [];
+			}
+		}),
+	);
+	if (refusals.length > 0) refuse(refusals.join("; "));
+	else if (files.length > 0) open(texts.flat());
 }

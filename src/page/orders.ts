@@ -1,17 +1,21 @@
 import type {
 	CompareResult,
 	DayResult,
+	SupplyResult,
 	TracedDayResult,
 } from "../analysis/index.ts";
+import type { Clock } from "../charts/index.ts";
 import type {
 	Debrief,
 	HandedOut,
 	Answer as RehearsalAnswer,
 	ScriptStep,
+	SoFar,
 	Taking,
 	View,
 } from "../rehearsal/index.ts";
 import type { Problem } from "../scenario/index.ts";
+import type { Beside, Sheet } from "./sheet.ts";
 
 /** What the page asks of its worker. */
 export type Order =
@@ -31,6 +35,14 @@ export type Order =
 			readonly version: string;
 			/** Only these two regimens; null: all of the scenario. */
 			readonly between: readonly [string, string] | null;
+	  }
+	| {
+			readonly kind: "stores";
+			/** Text of a ward, and the files that it names. */
+			readonly sheet: Sheet;
+			/** Files that the page carries, for a ward that came without them. */
+			readonly carried: Beside;
+			readonly version: string;
 	  }
 	| { readonly kind: "rehearse"; readonly handed: Handed }
 	| { readonly kind: "step"; readonly step: ScriptStep }
@@ -57,8 +69,20 @@ export type Answer =
 			readonly result: CompareResult;
 			readonly days: readonly TracedDayResult[];
 	  }
+	/** Replications of a ward that are done. */
+	| { readonly kind: "progress"; readonly done: number; readonly of: number }
+	| {
+			readonly kind: "stores";
+			readonly result: SupplyResult;
+			/** The ward as a text that needs no other file; null while this is the first block alone. */
+			readonly whole: string | null;
+	  }
 	| { readonly kind: "begun"; readonly start: Start }
-	| { readonly kind: "answered"; readonly answer: RehearsalAnswer }
+	| {
+			readonly kind: "answered";
+			readonly answer: RehearsalAnswer;
+			readonly soFar: SoFar;
+	  }
 	| { readonly kind: "debriefed"; readonly debrief: Debrief }
 	/** There is nothing to run: the text has problems, or fewer than two regimens to compare. */
 	| { readonly kind: "nothing" }
@@ -72,7 +96,11 @@ export interface Start {
 	readonly pace: number | null;
 	readonly seed: string;
 	readonly takings: readonly Taking[];
+	/** The whole shift on the clock. */
+	readonly clock: Clock;
+	readonly regimen: { readonly depthMmHg: number; readonly fillMl: number };
 	readonly view: View;
+	readonly soFar: SoFar;
 }
 
 /** Orders and answers carry the number of the order, so that answers to an older one can be told and dropped. */

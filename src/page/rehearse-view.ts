@@ -6,11 +6,14 @@ import {
 	durationWords,
 	phaseWords,
 	plainNumber,
+	shiftLine,
+	waterLineEdges,
 } from "../charts/index.ts";
 import type {
 	Debrief,
 	Happened,
 	ScriptStep,
+	SoFar,
 	Taking,
 	Answer as Told,
 	View,
@@ -27,6 +30,7 @@ import {
 import { debriefSections } from "../report/debrief-html.ts";
 import { debriefJson } from "../report/debrief-json.ts";
 import { htmlElement, unbroken } from "../report/html-element.ts";
+import { chartWidth } from "./chart-width.ts";
 import type { Engine } from "./engine.ts";
 import type { Answer, Handed, Start } from "./orders.ts";
 import { Pace, paces } from "./pace.ts";
@@ -47,9 +51,12 @@ export class RehearseView {
 	readonly #facts: HTMLElement;
 	readonly #told: HTMLElement;
 	readonly #log: HTMLElement;
+	/** The water line of the shift so far. */
+	readonly #line: HTMLElement;
 	readonly #paceButtons = new Map<number, HTMLButtonElement>();
 	#stage: HTMLElement;
 	#handed: Handed | null = null;
+	#start: Start | null = null;
 	#alarms = "";
 	/** Steps that wait for the one before them. */
 	#steps: ScriptStep[] = [];
@@ -84,6 +91,12 @@ export class RehearseView {
 			},
 			this.#told,
 		);
+		this.#line = element("div", {
+			class: "scroll",
+			role: "region",
+			tabindex: "0",
+			"aria-label": "The shift so far, drawn",
+		});
 		this.#stage = element("div", {});
 		this.element = element(
 			"div",
@@ -112,6 +125,7 @@ export class RehearseView {
 
 	#begun(start: Start): void {
 		this.#over = false;
+		this.#start = start;
 		this.#alarms = "";
 		this.#told.replaceChildren();
 		this.#alarm.textContent = "No alarm stands.";
@@ -143,6 +157,16 @@ export class RehearseView {
 				),
 			),
 			element(
+				"figure",
+				{},
+				this.#line,
+				element(
+					"figcaption",
+					{},
+					"The shift so far, as the bedside has shown it: hatched suction hangs below the line, above it stands what has been run in, until the drain begins.",
+				),
+			),
+			element(
 				"div",
 				{ class: "shift" },
 				this.#choices("look", "Look", places, placeWords, minutes),
@@ -158,6 +182,7 @@ export class RehearseView {
 		);
 		this.#put(stage);
 		this.#show(start.view);
+		this.#draw(start.view, start.soFar);
 		heading.focus();
 	}
 
@@ -247,8 +272,10 @@ export class RehearseView {
 		this.#busy = true;
 		this.#engine.ask({ kind: "step", step }, (answer) => {
 			this.#busy = false;
-			if (answer.kind === "answered") this.#answered(step, answer.answer);
-			else this.#failed(answer);
+			if (answer.kind === "answered") {
+				this.#answered(step, answer.answer);
+				this.#draw(answer.answer.view, answer.soFar);
+			} else this.#failed(answer);
 			const next = this.#steps.shift();
 			if (next !== undefined) this.#take(next);
 		});
@@ -322,6 +349,29 @@ export class RehearseView {
 				htmlElement(this.#document, "dd", {}, words),
 			]),
 		);
+	}
+
+	#draw(view: View, soFar: SoFar): void {
+		if (this.#start === null || this.#over) return;
+		const { title, clock, regimen } = this.#start;
+		const drawn = shiftLine(
+			{ title, clock, nowMin: view.atMin, regimen, soFar },
+			this.#document,
+			{
+				idPrefix: "so-far",
+				styled: false,
+				titled: false,
+				widthPx: chartWidth(this.#line),
+			},
+		);
+		this.#line.replaceChildren(drawn);
+		// Where the line is wider than its place, its end stays in sight.
+		const { leftPx, rightPx } = waterLineEdges(drawn.viewBox.baseVal.width);
+		const share = view.atMin / clock.horizonMin;
+		const endPx =
+			(leftPx + share * (rightPx - leftPx)) / drawn.viewBox.baseVal.width;
+		this.#line.scrollLeft =
+			endPx * this.#line.scrollWidth - 0.75 * this.#line.clientWidth;
 	}
 
 	#failed(answer: Answer): void {

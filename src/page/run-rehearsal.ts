@@ -39,17 +39,24 @@ export class RehearsalRun {
 				pace: rehearsal.pace,
 				seed: played,
 				takings: takings(scenario.constants),
+				clock: {
+					start: scenario.start,
+					startClockMin: scenario.startClockMin,
+					horizonMin: scenario.horizonMin,
+				},
+				regimen: scenario.dressings[0].regimens[0],
 				view: rehearsal.view(),
+				soFar: rehearsal.soFar(),
 			},
 		};
 	}
 
 	step(step: ScriptStep): Answer {
-		const answer =
-			this.#rehearsal === null ? null : takeStep(this.#rehearsal, step);
+		if (this.#rehearsal === null) return fault("No rehearsal is under way.");
+		const answer = takeStep(this.#rehearsal, step);
 		return answer === null
 			? fault("No rehearsal is under way.")
-			: { kind: "answered", answer };
+			: { kind: "answered", answer, soFar: this.#rehearsal.soFar() };
 	}
 
 	debrief(): Answer {

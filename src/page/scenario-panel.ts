@@ -1,9 +1,5 @@
 import { htmlElement } from "../report/html-element.ts";
-import {
-	dayScenarioSchema,
-	type Problem,
-	sentence,
-} from "../scenario/index.ts";
+import { type Problem, sentence } from "../scenario/index.ts";
 import type { Bench, Findings } from "./bench.ts";
 import { Form } from "./form.ts";
 import { pressed } from "./press.ts";
@@ -27,17 +23,18 @@ export class ScenarioPanel {
 	#findings: Findings | null = null;
 	#typing: number | null = null;
 
-	constructor(document: Document, window: Window, bench: Bench) {
+	constructor(
+		document: Document,
+		window: Window,
+		bench: Bench,
+		of: { readonly heading: string; readonly schema: Shape },
+	) {
 		this.#document = document;
 		this.#bench = bench;
 		const element = htmlElement.bind(null, document);
-		this.#form = new Form(
-			document,
-			dayScenarioSchema() as Shape, // JSON Schema, of which Shape is a part
-			(keys, value, reshapes) => {
-				bench.set(keys, value, reshapes ? "else" : "form");
-			},
-		);
+		this.#form = new Form(document, of.schema, (keys, value, reshapes) => {
+			bench.set(keys, value, reshapes ? "else" : "form");
+		});
 		this.#text = htmlElement(document, "textarea", {
 			id: "scenario-text",
 			class: "source",
@@ -72,7 +69,7 @@ export class ScenarioPanel {
 		this.element = element(
 			"section",
 			{ class: "scenario", "aria-labelledby": "scenario-heading" },
-			element("h2", { id: "scenario-heading" }, "Scenario"),
+			element("h2", { id: "scenario-heading" }, of.heading),
 			element(
 				"div",
 				{

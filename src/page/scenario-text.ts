@@ -3,8 +3,11 @@ import type { Keys } from "../scenario/path.ts";
 
 /** A scenario's text as data; undefined where it cannot be read as YAML or JSON at all. */
 export function dataOf(text: string): unknown {
-	const document = parsed(text);
-	return document === null ? undefined : document.toJS({ maxAliasCount: 1000 });
+	try {
+		return parsed(text)?.toJS({ maxAliasCount: 1000 });
+	} catch {
+		return undefined; // more aliases than anybody writes
+	}
 }
 
 /**

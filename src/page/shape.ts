@@ -28,9 +28,18 @@ const isMap = (value: unknown): value is { readonly [key: string]: unknown } =>
 export const branchesOf = (shape: Shape): readonly Shape[] =>
 	shape.anyOf ?? [shape];
 
-/** The branch that a map has, if one may stand there. */
-export const groupIn = (shape: Shape): Shape | undefined =>
-	branchesOf(shape).find(({ properties }) => properties !== undefined);
+/** The branch that a map has, if one may stand there: of several the one that knows the keys of the value. */
+export function groupIn(shape: Shape, value?: unknown): Shape | undefined {
+	const groups = branchesOf(shape).filter(
+		({ properties }) => properties !== undefined,
+	);
+	const keys = isMap(value) ? Object.keys(value) : [];
+	return (
+		groups.find(({ properties = {} }) =>
+			keys.every((key) => Object.hasOwn(properties, key)),
+		) ?? groups[0]
+	);
+}
 
 /** What the items of a list of maps look like, if one may stand there. */
 export const recordIn = (shape: Shape): Shape | undefined =>
@@ -38,7 +47,7 @@ export const recordIn = (shape: Shape): Shape | undefined =>
 
 /** What suits the value that stands there, or, where none does, the shape. */
 export function editorFor(shape: Shape, value: unknown): Editor {
-	const [group, record] = [groupIn(shape), recordIn(shape)];
+	const [group, record] = [groupIn(shape, value), recordIn(shape)];
 	const { additionalProperties: named } = shape;
 	if (record !== undefined && (Array.isArray(value) || !others(shape, "items")))
 		return { kind: "list", item: record };

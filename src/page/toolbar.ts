@@ -1,6 +1,6 @@
 import { htmlElement } from "../report/html-element.ts";
 import type { Bench } from "./bench.ts";
-import { readFile } from "./open-files.ts";
+import { type Opening, readFiles } from "./open-files.ts";
 import { pressed } from "./press.ts";
 import { fileStem, saveFile } from "./save-file.ts";
 import { scenarioLink } from "./scenario-link.ts";
@@ -8,19 +8,21 @@ import { scenarioLink } from "./scenario-link.ts";
 /** Opening, saving, undoing, and a link to what lies on the bench. */
 export class Toolbar {
 	readonly element: HTMLElement;
-	readonly #bench: Bench;
+	readonly #bench: () => Bench;
 	readonly #undo: HTMLButtonElement;
 	readonly #redo: HTMLButtonElement;
 	readonly #link: HTMLTextAreaElement;
 
 	constructor(
 		document: Document,
-		bench: Bench,
+		/** The bench that is looked at. */
+		bench: () => Bench,
 		of: {
-			readonly open: (text: string, name: string) => void;
-			readonly say: (words: string) => void;
+			readonly opening: Opening;
 			/** Puts the scenario of the file on the bench again. */
 			readonly again: () => void;
+			/** What a link carries: it needs no other file. */
+			readonly linked: () => string;
 			readonly address: () => string;
 			readonly title: () => string;
 		},
@@ -29,15 +31,14 @@ export class Toolbar {
 		const file = htmlElement(document, "input", {
 			type: "file",
 			accept: ".yaml,.yml,.json",
-			"aria-label": "Scenario file",
+			"aria-label": "Scenario files",
+			multiple: "",
 			hidden: "",
 		});
 		file.addEventListener("change", () => {
-			const [chosen] = file.files ?? [];
-			if (chosen !== undefined)
-				void readFile(chosen, of.open, of.say).then(() => {
-					file.value = "";
-				});
+			void readFiles([...(file.files ?? [])], of.opening).then(() => {
+				file.value = "";
+			});
 		});
 		this.#link = htmlElement(document, "textarea", {
 			class: "link",
@@ -46,10 +47,10 @@ export class Toolbar {
 			"aria-label": "Link to this scenario",
 			hidden: "",
 		});
-		this.#undo = pressed(document, "Undo", () => bench.undo(), {
+		this.#undo = pressed(document, "Undo", () => bench().undo(), {
 			"aria-keyshortcuts": "Control+Z",
 		});
-		this.#redo = pressed(document, "Redo", () => bench.redo(), {
+		this.#redo = pressed(document, "Redo", () => bench().redo(), {
 			"aria-keyshortcuts": "Control+Y",
 		});
 		this.element = htmlElement(
@@ -59,17 +60,18 @@ export class Toolbar {
 			pressed(document, "Open a file", () => file.click()),
 			file,
 			pressed(document, "Save as a file", () => {
-				const json = /^\s*\{/u.test(bench.text);
+				const { text } = bench();
+				const json = /^\s*\{/u.test(text);
 				saveFile(
 					document,
 					`${fileStem(of.title())}.${json ? "json" : "yaml"}`,
-					bench.text,
+					text,
 				);
 			}),
 			this.#undo,
 			this.#redo,
 			pressed(document, "Make a link", () => {
-				void scenarioLink(bench.text).then((fragment) => {
+				void scenarioLink(of.linked()).then((fragment) => {
 					this.#link.hidden = false;
 					this.#link.value = `${of.address()}${fragment}`;
 					this.#link.focus();
@@ -91,15 +93,15 @@ export class Toolbar {
 			const key = event.key.toLowerCase();
 			if (key !== "z" && key !== "y") return;
 			event.preventDefault();
-			if (key === "y" || event.shiftKey) bench.redo();
-			else bench.undo();
+			if (key === "y" || event.shiftKey) bench().redo();
+			else bench().undo();
 		});
 	}
 
 	/** Says whether there is anything to undo; a link is to what was on the bench before. */
 	show(): void {
-		this.#undo.disabled = !this.#bench.canUndo;
-		this.#redo.disabled = !this.#bench.canRedo;
+		this.#undo.disabled = !this.#bench().canUndo;
+		this.#redo.disabled = !this.#bench().canRedo;
 		this.#link.hidden = true;
 	}
 }

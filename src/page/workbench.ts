@@ -1,24 +1,31 @@
+// Longer than most: every part of the page is told of every other here, and nowhere else.
+
 import { isCaseLink, readCaseLink } from "../rehearsal/index.ts";
-import { cautionInALine, cautionSentences } from "../report/caution.ts";
 import { htmlElement } from "../report/html-element.ts";
+import { dayScenarioSchema, isWard } from "../scenario/index.ts";
 import { Bench, type Change, type Findings } from "./bench.ts";
 import { CaseChooser } from "./case-chooser.ts";
 import { CompareView } from "./compare-view.ts";
 import { DayView } from "./day-view.ts";
 import { Engine } from "./engine.ts";
 import { Frames } from "./frames.ts";
-import { historyOf } from "./history.ts";
-import { keepOf } from "./keep.ts";
+import { type History, historyOf } from "./history.ts";
+import { type Keep, keepOf } from "./keep.ts";
 import { openDropped } from "./open-files.ts";
 import type { Answer, Handed } from "./orders.ts";
 import { ownData } from "./own-data.ts";
+import { pageFrame } from "./page-frame.ts";
 import { RehearseView } from "./rehearse-view.ts";
 import { isScenarioLink, readScenarioLink } from "./scenario-link.ts";
 import { ScenarioPanel } from "./scenario-panel.ts";
 import { dataOf } from "./scenario-text.ts";
+import type { Shape } from "./shape.ts";
+import { type Sheet, sheetOf } from "./sheet.ts";
 import { SourcesView } from "./sources-view.ts";
+import { StoresRoom } from "./stores-room.ts";
 import { Toolbar } from "./toolbar.ts";
 import { Views } from "./views.ts";
+import { type OpenedFile, placedWords, placingOf } from "./ward-files.ts";
 
 /** Replications at the most while something is dragged. */
 const draggedReplications = 400;
@@ -31,8 +38,9 @@ export function openWorkbench(document: Document, address: string): void {
 	const element = htmlElement.bind(null, document);
 	const engine = new Engine(address);
 	const frames = new Frames(window);
-	const keep = keepOf(window, own.scenario);
-	const kept = keep.load();
+	const keep = keepOf(window, "workbench", own.scenario);
+	const keepOfStores = keepOf(window, "stores", own.ward);
+	const [kept, keptOfStores] = [keep.load(), keepOfStores.load()];
 
 	const title = element("h1", {}, "");
 	const says = element("p", { class: "says", role: "status" });
@@ -47,20 +55,43 @@ export function openWorkbench(document: Document, address: string): void {
 		regimens: [],
 	};
 	let asked = false;
+	/** How often something was asked for. */
+	let asking = 0;
 
-	const bench = new Bench(
-		kept ?? historyOf(own.scenario),
-		(history) => {
-			if (!keep.save(history) && !asked) {
+	const keeping =
+		({ save }: Keep) =>
+		(history: History) => {
+			if (!save(history) && !asked) {
 				asked = true;
 				say(
 					"This browser keeps nothing for a page that was opened from a disk: save the scenario as a file before you leave.",
 				);
 			}
-		},
-		(change) => told(change),
+		};
+	const bench = new Bench(
+		kept ?? historyOf(sheetOf(own.scenario)),
+		keeping(keep),
+		(change) => told(panel, change),
 	);
-	const panel = new ScenarioPanel(document, window, bench);
+	const panel = new ScenarioPanel(document, window, bench, {
+		heading: "Scenario",
+		schema: dayScenarioSchema() as Shape, // JSON Schema, of which Shape is a part
+	});
+	const stores = new StoresRoom(document, window, frames, {
+		address,
+		own,
+		history: keptOfStores ?? historyOf({ text: own.ward, beside: own.beside }),
+		keep: keeping(keepOfStores),
+		told: (change) => told(stores.panel, change),
+		name: (words) => {
+			if (views.name === "Stores") name(words);
+		},
+		say,
+		settled: () => {
+			if (views.name === "Stores") settle();
+		},
+	});
+	const atStores = () => views.name === "Stores";
 	const regimenKeys = (dressing: number, regimen: number) => {
 		const data = dataOf(bench.text) as {
 			dressings?: { regimen?: unknown }[];
@@ -103,27 +134,52 @@ export function openWorkbench(document: Document, address: string): void {
 		chooser.element.querySelector("button")?.focus();
 	});
 	const rehearsing = element("div", {}, chooser.element, rehearse.element);
+	const panelPlace = element("div", { class: "panel" });
 	const views = new Views(
 		document,
+		own.opens,
 		{
 			Day: day.element,
 			Compare: compare.element,
+			Stores: stores.view.element,
 			Rehearse: rehearsing,
 			Sources: sources.element,
 		},
-		() => run(true),
+		() => turned(),
 	);
-	const toolbar = new Toolbar(document, bench, {
-		open: (text, name) => open(text, name),
-		say,
-		again: () => bench.replace(own.scenario),
-		address: () => window.location.href.replace(/#.*$/u, ""),
-		title: () => title.textContent ?? "",
-	});
+	const opening = { open, refuse: say };
+	const toolbar = new Toolbar(
+		document,
+		() => (atStores() ? stores.bench : bench),
+		{
+			opening,
+			again: () => {
+				if (atStores()) stores.bench.replace(own.ward, "else", own.beside);
+				else bench.replace(own.scenario);
+			},
+			linked: () => (atStores() ? stores.whole : bench.text),
+			address: () => window.location.href.replace(/#.*$/u, ""),
+			title: () => title.textContent ?? "",
+		},
+	);
 
-	function told({ by, steady }: Change): void {
+	const panelInView = () => (atStores() ? stores.panel : panel);
+
+	function turned(): void {
+		const shown = panelInView();
+		if (panelPlace.firstChild !== shown.element) {
+			panelPlace.replaceChildren(shown.element);
+			frames.plan("form", () => shown.show(true));
+		}
+		toolbar.show();
+		run(true);
+	}
+
+	/** A change is run where it is looked at; elsewhere it waits until the view is turned. */
+	function told(changed: ScenarioPanel, { by, steady }: Change): void {
+		if (changed !== panelInView()) return;
 		if (steady) {
-			frames.plan("form", () => panel.show(by !== "form"));
+			frames.plan("form", () => changed.show(by !== "form"));
 			toolbar.show();
 		}
 		run(steady);
@@ -135,6 +191,11 @@ export function openWorkbench(document: Document, address: string): void {
 		const { version } = own;
 		document.body.dataset.view = views.name;
 		document.body.dataset.settled = "no";
+		asking++;
+		if (atStores()) {
+			stores.run();
+			return;
+		}
 		if (views.name === "Compare")
 			engine.ask(
 				{
@@ -154,10 +215,15 @@ export function openWorkbench(document: Document, address: string): void {
 
 	function heard(answer: Answer, steady: boolean, last: boolean): void {
 		take(answer, steady);
-		if (last && steady)
-			frames.plan("settled", () => {
-				document.body.dataset.settled = "yes";
-			});
+		if (last && steady && !atStores()) settle();
+	}
+
+	/** Says that all is drawn, unless something else has been asked for meanwhile. */
+	function settle(): void {
+		const at = asking;
+		frames.whenAtRest(() => {
+			if (at === asking) document.body.dataset.settled = "yes";
+		});
 	}
 
 	function take(answer: Answer, steady: boolean): void {
@@ -169,16 +235,16 @@ export function openWorkbench(document: Document, address: string): void {
 				if (views.name === "Compare") compare.between(answer.regimens);
 				return;
 			case "traced":
-				name(answer.day.scenario.title);
+				nameDay(answer.day.scenario.title);
 				day.show(answer.day, steady);
 				return;
 			case "day":
-				name(answer.result.scenario.title);
+				nameDay(answer.result.scenario.title);
 				if (views.name === "Day") day.show(answer.result, steady);
 				if (views.name === "Sources") sources.show(answer.result);
 				return;
 			case "compare":
-				name(answer.result.scenario.title);
+				nameDay(answer.result.scenario.title);
 				compare.show(answer, steady);
 				return;
 			case "fault":
@@ -187,6 +253,11 @@ export function openWorkbench(document: Document, address: string): void {
 			default:
 				return;
 		}
+	}
+
+	/** A day that was under way when the view was turned to the stores names nothing there. */
+	function nameDay(words: string): void {
+		if (!atStores()) name(words);
 	}
 
 	function name(words: string): void {
@@ -204,13 +275,30 @@ export function openWorkbench(document: Document, address: string): void {
 		});
 	}
 
-	function open(text: string, file: string): void {
-		if (views.name === "Rehearse") {
-			begin({ text, seed: null, drawn: false });
+	function open(files: readonly OpenedFile[]): void {
+		const [first] = files;
+		if (first !== undefined && views.name === "Rehearse") {
+			begin({ text: first.text, seed: null, drawn: false });
 			return;
 		}
+		const placing = placingOf(files, atStores(), stores.bench.sheet);
+		if (placing === null) return;
+		const { unused } = placing;
+		say(
+			`${placedWords(placing)} Undo brings back what was there.${unused.length === 0 ? "" : ` Left aside: ${unused.join(", ")}.`}`,
+		);
+		if (placing.kind === "day") layDay(placing.text);
+		else layWard(placing.sheet);
+	}
+
+	function layDay(text: string): void {
 		bench.replace(text);
-		say(`${file} lies on the bench. Undo brings back what was there.`);
+		if (atStores()) views.turn("Day");
+	}
+
+	function layWard({ text, beside }: Sheet): void {
+		stores.bench.replace(text, "else", beside);
+		if (!atStores()) views.turn("Stores");
 	}
 
 	async function follow(fragment: string): Promise<void> {
@@ -223,8 +311,9 @@ export function openWorkbench(document: Document, address: string): void {
 			const text = await readScenarioLink(fragment);
 			if (text === null)
 				say("The link to a scenario was cut or altered on its way.");
-			else if (text !== bench.text) {
-				bench.replace(text);
+			else if (isWard(text) ? text !== stores.whole : text !== bench.text) {
+				if (isWard(text)) layWard(sheetOf(text));
+				else layDay(text);
 				say(
 					"The scenario of the link lies on the bench. Undo brings back what was there.",
 				);
@@ -233,38 +322,13 @@ export function openWorkbench(document: Document, address: string): void {
 	}
 
 	document.body.replaceChildren(
-		element("a", { class: "skip", href: "#main" }, "Skip to the work"),
-		element(
-			"header",
-			{},
+		...pageFrame(document, own.version, {
 			title,
-			element("p", { class: "caution" }, cautionInALine),
-			views.bar,
-			toolbar.element,
-			says,
-		),
-		element(
-			"main",
-			{ id: "main", tabindex: "-1" },
-			element(
-				"div",
-				{ class: "view" },
-				...[day.element, compare.element, rehearsing, sources.element],
-			),
-			panel.element,
-		),
-		element(
-			"footer",
-			{},
-			...cautionSentences.map((words) => element("p", {}, words)),
-			element(
-				"p",
-				{ class: "help" },
-				`slackwater ${own.version}. Everything stays in this page and this browser; nothing is sent.`,
-			),
-		),
+			bars: [views.bar, toolbar.element, says],
+			work: [views.place, panelPlace],
+		}),
 	);
-	openDropped(document, open, say);
+	openDropped(document, opening);
 	window.addEventListener(
 		"hashchange",
 		() => void follow(window.location.hash),
@@ -275,13 +339,12 @@ export function openWorkbench(document: Document, address: string): void {
 		resized = window.setTimeout(() => {
 			day.redraw();
 			compare.redraw();
+			stores.view.redraw();
 		}, 150);
 	});
-	panel.show(true);
-	toolbar.show();
-	if (kept !== null && kept.texts.length > 1)
+	if ([kept, keptOfStores].some((one) => (one?.sheets.length ?? 0) > 1))
 		say("Your work of last time lies on the bench.");
-	run(true);
+	turned();
 	void follow(window.location.hash);
 }
 

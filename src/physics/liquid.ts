@@ -49,26 +49,39 @@ export function timeToLevel(to: number, d: Draining, limit: number): number {
 	// Not even the deepest suction of the span could take enough away.
 	if (d.conductance * Math.max(d.from, d.towards) * limit < d.level - to)
 		return Number.POSITIVE_INFINITY;
-	const excess = (t: number) => levelAfter(t, d) - to;
-	const slope = (t: number) =>
-		d.inflow - d.conductance * depthAfter(t, d.from, d.towards, d.tau);
 	let low = 0;
 	let high = limit;
 	if (d.towards > d.from) {
+		// The level rises, if at all, before it falls: where it ends above, it has not been there.
+		if (limit < Number.POSITIVE_INFINITY && levelAfter(limit, d) > to)
+			return Number.POSITIVE_INFINITY;
 		if (d.from < balance) low = timeToDepth(d.from, balance, d.towards, d.tau);
 		// A port that never beats the inflow leaves nothing to find.
 		if (low >= limit) return Number.POSITIVE_INFINITY;
-		if (high === Number.POSITIVE_INFINITY)
-			high = beyond(excess, Math.max(low, d.tau));
 	} else {
 		if (d.from <= balance) return Number.POSITIVE_INFINITY;
 		if (d.towards < balance)
 			high = Math.min(limit, timeToDepth(d.from, balance, d.towards, d.tau));
-		else if (high === Number.POSITIVE_INFINITY) high = beyond(excess, d.tau);
 	}
-	if (excess(high) > 0) return Number.POSITIVE_INFINITY;
+	return fallsTo(to, d, low, high);
+}
+
+/** When a level that falls from `low` to `high` min reaches `to`; `high` Infinity: it falls for ever. */
+function fallsTo(to: number, d: Draining, low: number, high: number): number {
+	const excess = (t: number) => levelAfter(t, d) - to;
+	const end =
+		high === Number.POSITIVE_INFINITY
+			? beyond(excess, Math.max(low, d.tau))
+			: high;
+	if (excess(end) > 0) return Number.POSITIVE_INFINITY;
 	if (excess(low) <= 0) return low;
-	return bracketedRoot(excess, slope, low, high, 1e-10);
+	return bracketedRoot(
+		excess,
+		(t) => d.inflow - d.conductance * depthAfter(t, d.from, d.towards, d.tau),
+		low,
+		end,
+		1e-10,
+	);
 }
 
 /** A time at which the level has certainly fallen far enough. */

@@ -34,5 +34,6 @@ export {
 	stepText,
 	takeStep,
 } from "./script.ts";
+export type { ShownCurve, SoFar } from "./shift-recorder.ts";
 export type { View } from "./view.ts";
 export { viewWords } from "./view-words.ts";

@@ -1,4 +1,3 @@
-import { Recorder } from "../analysis/index.ts";
 import type { CauseName, Scenario } from "../scenario/index.ts";
 import { type Condition, isNight } from "../therapy/index.ts";
 import type { Act } from "./acts.ts";
@@ -16,6 +15,7 @@ import { actMinutes, lookMinutes } from "./minutes.ts";
 import { placedCauses } from "./placed-causes.ts";
 import type { Place } from "./places.ts";
 import { asCase, type Case, shiftOf } from "./shift.ts";
+import { ShiftRecorder, type SoFar } from "./shift-recorder.ts";
 import { shownAt } from "./shown.ts";
 import { type View, viewOf } from "./view.ts";
 
@@ -51,7 +51,7 @@ export class Rehearsal {
 	/** How many courses the debrief reckons with. */
 	readonly #bank: BankSize;
 	readonly #bedside: Bedside;
-	readonly #recorder: Recorder;
+	readonly #recorder: ShiftRecorder;
 	readonly #placed: readonly Placed[];
 	readonly #log: Entry[] = [];
 	/** What the trainee will be told, in order, and how much of it has been. */
@@ -73,7 +73,7 @@ export class Rehearsal {
 		this.brief = rehearsal.brief;
 		this.pace = rehearsal.pace;
 		const shift = shiftOf(this.#case);
-		this.#recorder = new Recorder(shift);
+		this.#recorder = new ShiftRecorder(shift);
 		this.#bedside = new Bedside(shift, this.#recorder);
 		this.#placed = placedCauses(rehearsal.hides, rehearsal.transferMin, seed);
 		const moved =
@@ -103,6 +103,27 @@ export class Rehearsal {
 			this.#tell.slice(0, this.#toldCount),
 			this.over,
 		);
+	}
+
+	/** What has shown since the shift began, and what the trainee has done. */
+	soFar(): SoFar {
+		return {
+			curve: this.#recorder.shown(this.#bedside.process),
+			alarms: [
+				...this.#recorder.ended,
+				...this.#bedside.alarms.map(({ condition, sinceMin }) => ({
+					condition,
+					startMin: sinceMin,
+					endMin: null,
+				})),
+			],
+			taken: this.#log.map(({ kind, what, startMin, endMin }) => ({
+				kind,
+				what,
+				startMin,
+				endMin,
+			})),
+		};
 	}
 
 	/** Looks at a place; takes its minutes. */

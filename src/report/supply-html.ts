@@ -1,32 +1,12 @@
 import type { SupplyResult } from "../analysis/supply-result.ts";
-import {
-	countBand,
-	durationWords,
-	fullDate,
-	percentWords,
-	timeOfDay,
-} from "../charts/index.ts";
 import { cautionInALine } from "./caution.ts";
-import { cautionsSection, sourcesSection } from "./common-sections.ts";
-import { htmlElement, sentenceNodes } from "./html-element.ts";
+import { htmlElement } from "./html-element.ts";
 import { htmlPage } from "./page.ts";
 import { reportStyle } from "./report-style.ts";
-import { section } from "./section.ts";
-import { dayWordsAt, orderWords, supplyAnswers } from "./supply-answers.ts";
-import {
-	costSection,
-	demandSection,
-	kindsSection,
-	nursesSection,
-	orderSheet,
-	policiesSection,
-	rulesSection,
-	wasteSection,
-} from "./supply-tables.ts";
+import { supplyFacts, supplySections } from "./supply-sections.ts";
 
-/** The order list is a sheet of its own on paper. */
-const style = `${reportStyle}
-.orders td:nth-child(2),.orders tbody th{white-space:nowrap}
+/** What the stores add to the style sheet of a report: the order list is a sheet of its own on paper. */
+export const supplyRules = `.orders td:nth-child(2),.orders tbody th{white-space:nowrap}
 .bands figure+figure{margin-top:1.25rem}
 @media print{.orders{break-before:page;break-after:page}.bands figure{break-inside:avoid}}
 `;
@@ -36,179 +16,23 @@ export function supplyHtml(result: SupplyResult, document: Document): string {
 	const element = htmlElement.bind(null, document);
 	return htmlPage(document, {
 		title: `${result.scenario.title}: stores`,
-		style,
+		style: `${reportStyle}\n${supplyRules}`,
 		bodyClass: "one",
 		skipTo: "answers",
-		header: header(result, document),
+		header: element(
+			"header",
+			{},
+			element("h1", {}, result.scenario.title),
+			element("p", { class: "facts" }, supplyFacts(result)),
+			element("p", { class: "caution" }, cautionInALine),
+		),
 		main: [
 			element(
 				"section",
 				{ class: "common", "aria-labelledby": "stores-heading" },
 				element("h2", { id: "stores-heading" }, "The stores"),
-				answersSection(result, document),
-				orderSheet(result, document),
-				stockSection(result, document),
-				demandSection(result, document),
-				rulesSection(result, document),
-				costSection(result, document),
-				policiesSection(result, document),
-				nursesSection(result, document),
-				wasteSection(result, document),
-				kindsSection(result, document),
-				bedsSection(result, document),
-				cautionsSection(result, document),
-				sources(result, document),
+				...supplySections.map((section) => section(result, document)),
 			),
 		],
 	});
 }
-
-function header(result: SupplyResult, document: Document): HTMLElement {
-	const { scenario } = result;
-	const element = htmlElement.bind(null, document);
-	const warm =
-		scenario.warmUpMin === 0
-			? ""
-			: ` ${durationWords(scenario.warmUpMin)} of warm-up before it are left out.`;
-	const facts = `From ${fullDate(0, scenario)} ${timeOfDay(0, scenario)} for ${scenario.days} days.${warm} ${scenario.replications} replications, chance ${scenario.chance}.`;
-	return element(
-		"header",
-		{},
-		element("h1", {}, scenario.title),
-		element("p", { class: "facts" }, facts),
-		element("p", { class: "caution" }, cautionInALine),
-	);
-}
-
-function answersSection(result: SupplyResult, document: Document): HTMLElement {
-	const element = htmlElement.bind(null, document);
-	const items = supplyAnswers(result).map((sentence) =>
-		element("li", {}, ...sentenceNodes(document, sentence)),
-	);
-	return section(
-		document,
-		"answers",
-		"Answers",
-		null,
-		element("ul", {}, ...items),
-	);
-}
-
-function figure(chart: SVGSVGElement, words: string, document: Document) {
-	const element = htmlElement.bind(null, document);
-	return element(
-		"figure",
-		{},
-		element(
-			"div",
-			{
-				class: "scroll",
-				role: "region",
-				tabindex: "0",
-				"aria-label": `Chart: ${chart.querySelector("title")?.textContent ?? ""}`,
-			},
-			chart,
-		),
-		element("figcaption", {}, words),
-	);
-}
-
-function stockSection(result: SupplyResult, document: Document): HTMLElement {
-	const { scenario, orders } = result;
-	const figures = result.items.flatMap((item, i) => {
-		const { store } = item;
-		if (store === null) return [];
-		const reading = `Out at least once in ${percentWords(store.stockOut.probability)} of the replications; ${store.fillRate === null ? "nothing was asked for" : `${percentWords(store.fillRate)} of the pieces were there when needed`}.`;
-		const chart = countBand(
-			{
-				title: `Stock: ${item.item}`,
-				clock: scenario,
-				unit: "pieces on the shelf",
-				firstDay: 0,
-				series: store.onHand,
-				levels: [{ value: store.rule.reorder, name: "reorder at" }],
-				marks: orders
-					.filter((order) => order.item === item.item)
-					.filter(({ arrivesMin }) => arrivesMin < scenario.horizonMin)
-					.map((order) => ({
-						atMin: order.arrivesMin,
-						name: `delivery of ${orderWords(order)} on ${dayWordsAt(order.arrivesMin, scenario)}`,
-					})),
-				reading,
-			},
-			document,
-			{ idPrefix: `stock-${i + 1}`, styled: i === 0 },
-		);
-		return [
-			figure(
-				chart,
-				`${reading} Triangles: deliveries of the order list.`,
-				document,
-			),
-		];
-	});
-	const none = htmlElement(
-		document,
-		"p",
-		{},
-		"Every item is of unlimited stock: write pieces instead of unlimited to see what is left.",
-	);
-	return section(
-		document,
-		"bands",
-		"Stock",
-		null,
-		...(figures.length === 0 ? [none] : figures),
-	);
-}
-
-function bedsSection(result: SupplyResult, document: Document): HTMLElement {
-	const { beds, scenario } = result;
-	const warm = beds.firstDay < 0;
-	const reading = warm
-		? "Left of the line is the warm-up: it is long enough where the band stands still before it."
-		: "There is no warm-up: the patients of the first day are those that the scenario lists.";
-	const chart = countBand(
-		{
-			title: "Patients with a therapy unit",
-			clock: scenario,
-			unit: "patients",
-			firstDay: beds.firstDay,
-			series: beds.inBed,
-			levels:
-				scenario.units === null
-					? []
-					: [{ value: scenario.units, name: "units" }],
-			marks: [],
-			...(warm ? { divide: { atMin: 0, name: "the count begins" } } : {}),
-			reading,
-		},
-		document,
-		{ idPrefix: "beds", styled: false },
-	);
-	return section(
-		document,
-		"beds",
-		"Beds, and the warm-up",
-		null,
-		figure(chart, reading, document),
-	);
-}
-
-const sources = (result: SupplyResult, document: Document): HTMLElement =>
-	sourcesSection(
-		[
-			["Seed", result.scenario.seed],
-			[
-				"Replications",
-				`${result.scenario.replications}, chance ${result.scenario.chance}`,
-			],
-			["Version", `slackwater ${result.scenario.version}, ${result.format}`],
-			[
-				"Trace of the first replication",
-				`${result.trace.events} events, ${result.trace.hash}`,
-			],
-		],
-		result.assumptions,
-		document,
-	);

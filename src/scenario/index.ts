@@ -8,6 +8,7 @@ export {
 	dayScenarioSchema,
 	scenarioJsonSchema,
 	schemaText,
+	wardScenarioSchema,
 } from "./json-schema.ts";
 export { type Problem, sentence, UnusableInput } from "./problem.ts";
 export {

@@ -42,6 +42,10 @@ export function scenarioJsonSchema(): Record<string, unknown> {
 export const dayScenarioSchema = (): Record<string, unknown> =>
 	schemaOf(scenarioSchema);
 
+/** The same for a ward with its stores. */
+export const wardScenarioSchema = (): Record<string, unknown> =>
+	schemaOf(wardSchema);
+
 const schemaOf = (schema: z.ZodType) =>
 	z.toJSONSchema(schema, {
 		io: "input",

@@ -7,14 +7,16 @@ import {
 	timeToDepth,
 } from "../physics/index.ts";
 
-/** Which threshold of depth comes next. `balance`: the depth at which the port takes just what flows in. */
-export type AirBoundary = "none" | "set" | "limit" | "low" | "leak" | "balance";
+/** Where the curve of depth ends next. `balance`: the depth at which the port takes just what flows in. */
+export type AirBoundary = "none" | "set" | "limit" | "balance";
 
 /**
  * Air of one dressing: depth runs from `depth` towards `towards` with the time constant `tau` (Infinity: it stands).
  *
- * Flags (`low`, `leaking`, `reached`) are set by the event of a crossing, or compared afresh where the rules jump
- * (pump start, another depth, another leak); they are not compared again at the instant of a crossing.
+ * The curve ends at a boundary (`next`). Marks of depth that it passes on its way (`low`, `leaking`) bend nothing:
+ * their events turn a flag and leave the anchor where it is. Flags are turned by the event of a crossing, or compared
+ * afresh where the rules jump (pump start, another depth, another leak); they are not compared again at the instant of
+ * a crossing.
  */
 export class Air {
 	depth = 0;
@@ -33,6 +35,10 @@ export class Air {
 	/** Leak flow above the alarm's limit. */
 	leaking = false;
 	next: AirBoundary = "none";
+	/** Minutes from the anchor until `low` turns, if the curve runs on so long; Infinity: it does not. */
+	lowMin = Number.POSITIVE_INFINITY;
+	/** The same for `leaking`. */
+	leakingMin = Number.POSITIVE_INFINITY;
 	setDepth = 0;
 	drawdownShare = 0;
 	readonly #k: Constants;
@@ -78,20 +84,12 @@ export class Air {
 		this.compare();
 	}
 
-	/** Puts the depth exactly on the threshold whose crossing is due now, and sets its flag. */
+	/** Puts the depth exactly on the boundary that is due now. */
 	cross(balance: number): void {
 		switch (this.next) {
 			case "set":
 				this.depth = this.setDepth;
 				this.reached = true;
-				break;
-			case "low":
-				this.depth = this.lowDepth;
-				this.low = !this.low;
-				break;
-			case "leak":
-				this.depth = this.#k["leak.limit"] / this.leak;
-				this.leaking = !this.leaking;
 				break;
 			case "balance":
 				this.depth = balance;
@@ -103,7 +101,7 @@ export class Air {
 	}
 
 	/**
-	 * How depth runs from here, and the minutes until its next threshold (Infinity: none).
+	 * How depth runs from here, and the minutes until that ends (Infinity: it does not); the marks on its way follow.
 	 * `balance`: the depth below which a level that is held is let go; −1 where none is held.
 	 */
 	plan(
@@ -114,6 +112,8 @@ export class Air {
 	): number {
 		const k = this.#k;
 		this.next = "none";
+		this.lowMin = Number.POSITIVE_INFINITY;
+		this.leakingMin = Number.POSITIVE_INFINITY;
 		if (!(pumpOn && pathOpen)) {
 			this.towards = 0;
 			const air = pathOpen ? this.volume : this.#void;
@@ -127,10 +127,9 @@ export class Air {
 							this.leak,
 						)
 					: Number.POSITIVE_INFINITY;
-			if (!pumpOn || this.low || this.tau === Number.POSITIVE_INFINITY)
-				return Number.POSITIVE_INFINITY;
-			this.next = "low";
-			return timeToDepth(this.depth, this.lowDepth, 0, this.tau);
+			if (pumpOn && !this.low && this.tau !== Number.POSITIVE_INFINITY)
+				this.lowMin = this.#toMark(this.lowDepth, false);
+			return Number.POSITIVE_INFINITY;
 		}
 		const free = this.reached || now >= this.limitAt;
 		const flow = (free ? 1 : this.drawdownShare) * k["pump.freeFlow"];
@@ -157,14 +156,18 @@ export class Air {
 			this.next = "limit";
 		}
 		const rising = this.towards > this.depth;
-		if (rising === this.low)
-			soonest = this.#sooner("low", this.lowDepth, soonest);
 		if (rising) soonest = this.#sooner("set", this.setDepth, soonest);
+		else if (balance >= 0) soonest = this.#sooner("balance", balance, soonest);
+		if (rising === this.low) this.lowMin = this.#toMark(this.lowDepth, rising);
 		if (this.leak > 0 && rising !== this.leaking)
-			soonest = this.#sooner("leak", k["leak.limit"] / this.leak, soonest);
-		if (!rising && balance >= 0)
-			soonest = this.#sooner("balance", balance, soonest);
+			this.leakingMin = this.#toMark(k["leak.limit"] / this.leak, rising);
 		return soonest;
+	}
+
+	/** Minutes to a mark that the depth has still to pass: at once where it lies behind, its event being due at this very instant. */
+	#toMark(mark: number, rising: boolean): number {
+		if (rising ? this.depth >= mark : this.depth <= mark) return 0;
+		return timeToDepth(this.depth, mark, this.towards, this.tau);
 	}
 
 	/** The sooner of `soonest` and the minutes to `depth`, if that lies ahead; `next` follows. */

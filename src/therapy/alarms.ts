@@ -8,6 +8,7 @@ import {
 } from "../engine/index.ts";
 import type { Constants } from "../physics/index.ts";
 import type { Care } from "../scenario/index.ts";
+import { AlarmTimer } from "./alarm-timer.ts";
 import { isNight } from "./clock.ts";
 import {
 	type Condition,
@@ -18,23 +19,6 @@ import {
 import { never } from "./never.ts";
 import type { Observer } from "./observer.ts";
 import { order } from "./order.ts";
-
-/** Timers that raise an alarm when their condition has held long enough. Two of them raise the same condition. */
-export type Timer = "leak" | "depth" | "closed" | "drain" | "stall" | "absent";
-
-const raisedBy: Readonly<Record<Timer, Condition>> = {
-	leak: "seal-leak",
-	depth: "depth-not-held",
-	closed: "suction-path-obstructed",
-	drain: "suction-path-obstructed",
-	stall: "fill-path-obstructed",
-	absent: "suction-absent",
-};
-
-function timersOf(condition: Condition): Timer[] {
-	const timers = Object.keys(raisedBy) as Timer[]; // keys forgets the names it lists
-	return timers.filter((timer) => raisedBy[timer] === condition);
-}
 
 /** What the alarms ask of the dressing they watch. */
 export interface Watched {
@@ -52,7 +36,7 @@ interface Standing {
 	/** When the alarm began; `never` where none stands. */
 	since: number;
 	/** The timers that raise it. */
-	readonly timers: readonly Timer[];
+	readonly timers: AlarmTimer[];
 	hands: number;
 	freesKink: boolean;
 	readonly response: Stream | null;
@@ -69,6 +53,18 @@ export class Alarms {
 	raised = 0;
 	nightCalls = 0;
 	nurseMin = 0;
+	/** A leak above its limit. */
+	readonly leak: AlarmTimer;
+	/** A depth below what counts as held. */
+	readonly depth: AlarmTimer;
+	/** A closed suction path. */
+	readonly closed: AlarmTimer;
+	/** A drain that takes too long. */
+	readonly drain: AlarmTimer;
+	/** A fill that stands still. */
+	readonly stall: AlarmTimer;
+	/** Off suction for too long. */
+	readonly absent: AlarmTimer;
 	readonly #sim: Simulation;
 	readonly #k: Constants;
 	readonly #care: Care;
@@ -80,7 +76,6 @@ export class Alarms {
 	readonly #observer: () => Observer;
 	readonly #horizon: number;
 	readonly #all: readonly Standing[];
-	readonly #timers: Readonly<Record<Timer, EventId>>;
 	readonly #portStop: EventId;
 
 	constructor(
@@ -113,7 +108,7 @@ export class Alarms {
 			const standing: Standing = {
 				condition,
 				since: never,
-				timers: timersOf(condition),
+				timers: [],
 				hands: 0,
 				freesKink: false,
 				response: callsNurse(condition) ? response(condition) : null,
@@ -131,20 +126,23 @@ export class Alarms {
 			};
 			return standing;
 		});
-		const timer = (name: Timer) =>
-			sim.event(
-				`${place.id}: timer of ${raisedBy[name]} (${name})`,
+		const timer = (name: string, condition: Condition) => {
+			const standing = this.#find(condition);
+			const runsOut = sim.event(
+				`${place.id}: timer of ${condition} (${name})`,
 				order.alarmTimer,
-				() => this.raise(raisedBy[name]),
+				() => this.raise(condition),
 			);
-		this.#timers = {
-			leak: timer("leak"),
-			depth: timer("depth"),
-			closed: timer("closed"),
-			drain: timer("drain"),
-			stall: timer("stall"),
-			absent: timer("absent"),
+			const made = new AlarmTimer(sim, place.horizon, runsOut, standing);
+			standing.timers.push(made);
+			return made;
 		};
+		this.leak = timer("leak", "seal-leak");
+		this.depth = timer("depth", "depth-not-held");
+		this.closed = timer("closed", "suction-path-obstructed");
+		this.drain = timer("drain", "suction-path-obstructed");
+		this.stall = timer("stall", "fill-path-obstructed");
+		this.absent = timer("absent", "suction-absent");
 		this.#portStop = sim.event(
 			`${place.id}: pump off for a new port`,
 			order.call,
@@ -165,23 +163,6 @@ export class Alarms {
 		return since >= 0;
 	}
 
-	/** Runs the timer while its condition holds: started at the first call with `holds`, back to 0 at one without. Does nothing while its alarm stands. */
-	watch(timer: Timer, holds: boolean, delay: number): void {
-		const event = this.#timers[timer];
-		if (!holds) {
-			if (this.#sim.isPending(event)) this.#sim.cancel(event);
-			return;
-		}
-		if (this.#sim.isPending(event) || this.stands(raisedBy[timer])) return;
-		const due = this.#sim.now + delay;
-		if (due < this.#horizon) this.#sim.schedule(event, due);
-	}
-
-	/** Sets the timer back to 0. */
-	rewind(timer: Timer): void {
-		this.#sim.cancel(this.#timers[timer]);
-	}
-
 	raise(condition: Condition): void {
 		const standing = this.#find(condition);
 		if (standing.since >= 0) return;
@@ -198,7 +179,7 @@ export class Alarms {
 	/** Ends the alarm, if it stands: its timers go to 0, its call is cancelled and a nurse at work on it is free. */
 	end(condition: Condition, ending: Ending): void {
 		const standing = this.#find(condition);
-		for (const timer of standing.timers) this.rewind(timer);
+		for (const timer of standing.timers) timer.rewind();
 		if (standing.since < 0) return;
 		this.#observer().alarmEnds(
 			this.#dressing,
@@ -242,8 +223,8 @@ export class Alarms {
 			this.#sim.cancel(standing.repair);
 			this.#nurses.release(standing.job);
 			standing.since = never;
+			for (const timer of standing.timers) timer.rewind();
 		}
-		for (const timer of Object.values(this.#timers)) this.#sim.cancel(timer);
 		this.#sim.cancel(this.#portStop);
 	}
 

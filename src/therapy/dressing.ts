@@ -109,6 +109,8 @@ export class DressingProcess implements Watched, Whole {
 	#pauses = 0;
 
 	readonly #eAir: EventId;
+	readonly #eLow: EventId;
+	readonly #eLeaking: EventId;
 	readonly #eLevel: EventId;
 	readonly #eFillEnd: EventId;
 	readonly #eDwellEnd: EventId;
@@ -209,9 +211,21 @@ export class DressingProcess implements Watched, Whole {
 			streams["debris.drain"],
 			streams["debris.clump"],
 		);
-		this.#eAir = event("depth passes a threshold", order.boundary, () =>
-			this.#airPasses(),
+		this.#eAir = event("depth runs otherwise", order.boundary, () =>
+			this.#airTurns(),
 		);
+		this.#eLow = event(
+			"depth passes what counts as held",
+			order.boundary,
+			() => {
+				this.air.low = !this.air.low;
+				this.#review();
+			},
+		);
+		this.#eLeaking = event("leak passes its limit", order.boundary, () => {
+			this.air.leaking = !this.air.leaking;
+			this.#review();
+		});
 		this.#eLevel = event(
 			"level reaches what suction leaves",
 			order.boundary,
@@ -387,11 +401,6 @@ export class DressingProcess implements Watched, Whole {
 		return this.liquid.capacity;
 	}
 
-	/** Whether depth or level run in a curve during the present span. */
-	get curved(): boolean {
-		return this.air.tau !== Number.POSITIVE_INFINITY;
-	}
-
 	get isWet(): boolean {
 		return (
 			this.phase === "fill" || this.phase === "dwell" || this.phase === "drain"
@@ -464,6 +473,9 @@ export class DressingProcess implements Watched, Whole {
 			this.isOpen,
 			liquid.outflow === "held" ? liquid.balance : -1,
 		);
+		// A mark comes before the end of the curve where both fall on one instant.
+		this.at(this.#eLow, now + air.lowMin);
+		this.at(this.#eLeaking, now + air.leakingMin);
 		this.at(this.#eAir, now + airMin);
 		const levelMin = liquid.timeToRetained(air, airMin);
 		this.at(this.#eLevel, now + levelMin);
@@ -513,12 +525,12 @@ export class DressingProcess implements Watched, Whole {
 		const drawing = this.#pumpOn && this.isOpen;
 		// A pump that stops rewinds its timers, and a fill that goes on has stopped its own.
 		if (this.#pumpOn) {
-			alarms.watch("leak", drawing && air.leaking, k["leak.delay"]);
-			alarms.watch("depth", drawing && air.low, k["depth.delay"]);
-			alarms.watch("closed", !drawing, k["path.closedLimit"]);
+			alarms.leak.watch(drawing && air.leaking, k["leak.delay"]);
+			alarms.depth.watch(drawing && air.low, k["depth.delay"]);
+			alarms.closed.watch(!drawing, k["path.closedLimit"]);
 		} else if (this.phase === "fill") {
 			const stalled = this.fillKinked && this.#offCount === 0;
-			alarms.watch("stall", stalled, k["fill.stallLimit"]);
+			alarms.stall.watch(stalled, k["fill.stallLimit"]);
 		}
 		this.#reviewDrain(this.phase === "drain" && drawing && !air.low);
 		this.#reviewOff();
@@ -530,12 +542,11 @@ export class DressingProcess implements Watched, Whole {
 		if (this.#drainSince >= 0 && !counting) {
 			this.#drainCounted += now - this.#drainSince;
 			this.#drainSince = never;
-			this.alarms.rewind("drain");
+			this.alarms.drain.rewind();
 		}
 		if (counting && this.#drainSince < 0) {
 			this.#drainSince = now;
-			this.alarms.watch(
-				"drain",
+			this.alarms.drain.watch(
 				true,
 				Math.max(0, this.#drainLimit - this.#drainCounted),
 			);
@@ -721,8 +732,9 @@ export class DressingProcess implements Watched, Whole {
 		if (!this.#pumpOn) return;
 		this.#pumpOn = false;
 		this.#periodDone += this.sim.now - this.#pumpSince;
-		for (const timer of ["leak", "depth", "closed"] as const)
-			this.alarms.rewind(timer);
+		this.alarms.leak.rewind();
+		this.alarms.depth.rewind();
+		this.alarms.closed.rewind();
 	}
 
 	#startPump(): void {
@@ -736,7 +748,7 @@ export class DressingProcess implements Watched, Whole {
 			k["line.volume"] +
 				(liquid.capacity + this.canister.size - liquid.canister) / 1000,
 		);
-		this.alarms.rewind("drain");
+		this.alarms.drain.rewind();
 		this.#drainCounted = 0;
 		this.#drainSince = never;
 		const expected =
@@ -746,7 +758,7 @@ export class DressingProcess implements Watched, Whole {
 		this.#drainLimit = Math.max(k["drain.limit"], k["drain.factor"] * expected);
 	}
 
-	#airPasses(): void {
+	#airTurns(): void {
 		this.settle();
 		this.#grazing = this.air.next === "balance";
 		this.air.cross(this.liquid.balance);

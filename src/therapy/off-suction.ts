@@ -31,7 +31,7 @@ export class OffSuction {
 		this.#since = sim.now;
 		this.#wet = phase === "fill" || phase === "dwell";
 		if (phase !== "change")
-			alarms.watch("absent", true, constants["absent.limit"]);
+			alarms.absent.watch(true, constants["absent.limit"]);
 	}
 
 	/** Books the spell, if there is one; its alarm ends with it. */

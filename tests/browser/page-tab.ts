@@ -1,15 +1,9 @@
 import { readFileSync } from "node:fs";
-import { createRequire } from "node:module";
 import { join } from "node:path";
 import { pathToFileURL } from "node:url";
 import type { Browser, BrowserContext, Page } from "playwright-core";
 import { expect } from "vitest";
 import { here } from "../cli/program.ts";
-
-const axe = readFileSync(
-	createRequire(import.meta.url).resolve("axe-core/axe.min.js"),
-	"utf8",
-);
 
 /** A workbench that was written by the command line and is open in a browser without a network. */
 export interface Tab {
@@ -81,26 +75,33 @@ export async function saved(page: Page, button: string): Promise<string> {
 	}
 }
 
+/** Drops files onto the page, together. */
+export async function droppedTogether(
+	page: Page,
+	files: readonly (readonly [name: string, text: string])[],
+): Promise<void> {
+	await page.evaluate((files) => {
+		const dataTransfer = new DataTransfer();
+		for (const [name, text] of files)
+			dataTransfer.items.add(new File([text], name));
+		document.body.dispatchEvent(
+			new DragEvent("drop", { dataTransfer, bubbles: true, cancelable: true }),
+		);
+	}, files);
+}
+
 /** Drops a file onto the page, and waits until its text lies on the bench. */
 export async function dropped(
 	page: Page,
 	name: string,
 	text: string,
 ): Promise<void> {
-	await page.evaluate(
-		([file = "", content = ""]) => {
-			const dataTransfer = new DataTransfer();
-			dataTransfer.items.add(new File([content], file));
-			document.body.dispatchEvent(
-				new DragEvent("drop", {
-					dataTransfer,
-					bubbles: true,
-					cancelable: true,
-				}),
-			);
-		},
-		[name, text],
-	);
+	await droppedTogether(page, [[name, text]]);
+	await onBench(page, text);
+}
+
+/** Waits until a text lies on the bench that is looked at. */
+export async function onBench(page: Page, text: string): Promise<void> {
 	// The file is read in its own time.
 	await page.waitForFunction(
 		(content) =>
@@ -109,22 +110,4 @@ export async function dropped(
 		text,
 		{ timeout: 120_000 },
 	);
-}
-
-/** What keeps somebody out, by axe-core, in the colours that are on. */
-export async function barriers(page: Page): Promise<string[]> {
-	await page.evaluate(axe);
-	return page.evaluate(async () => {
-		// biome-ignore lint/suspicious/noExplicitAny: axe comes as text and puts itself there
-		const { violations } = await (globalThis as any).axe.run(document, {
-			resultTypes: ["violations"],
-		});
-		return violations.map(
-			({ id, nodes }: { id: string; nodes: { html: string }[] }) =>
-				`${id}: ${nodes
-					.slice(0, 3)
-					.map(({ html }) => html.slice(0, 160))
-					.join(" | ")}`,
-		);
-	});
 }

@@ -6,14 +6,8 @@ import { readScenario } from "../../src/scenario/index.ts";
 import { here, scenario, temporary, written } from "../cli/program.ts";
 import { launched } from "./launch.ts";
 import { layoutFaults } from "./layout.ts";
-import {
-	barriers,
-	dropped,
-	openedTab,
-	saved,
-	settled,
-	type Tab,
-} from "./page-tab.ts";
+import { dropped, openedTab, saved, settled, type Tab } from "./page-tab.ts";
+import { shutOut } from "./shut-out.ts";
 
 const folder = temporary();
 const started = await launched();
@@ -55,7 +49,7 @@ describe.skipIf("missing" in started)("the views of the workbench", () => {
 			await turned(view);
 			for (const colorScheme of ["light", "dark"] as const) {
 				await page.emulateMedia({ colorScheme });
-				expect(await barriers(page), colorScheme).toEqual([]);
+				expect(await shutOut(page), colorScheme).toEqual([]);
 			}
 			await page.emulateMedia({ colorScheme: "light" });
 		});
@@ -71,7 +65,7 @@ describe.skipIf("missing" in started)("the views of the workbench", () => {
 			await settled(page);
 			expect(await page.locator("#problems li").count()).toBeGreaterThan(0);
 			expect(await page.evaluate(layoutFaults)).toEqual([]);
-			expect(await barriers(page)).toEqual([]);
+			expect(await shutOut(page)).toEqual([]);
 			await page.getByRole("button", { name: "Undo" }).click();
 			await settled(page);
 		});
@@ -94,7 +88,7 @@ describe.skipIf("missing" in started)("the views of the workbench", () => {
 				.poll(() => page.locator(".head h2").textContent())
 				.toBe(`Dressing ${id}`);
 		}
-		expect(await barriers(page)).toEqual([]);
+		expect(await shutOut(page)).toEqual([]);
 		expect(await page.evaluate(layoutFaults)).toEqual([]);
 	});
 
@@ -146,11 +140,11 @@ describe.skipIf("missing" in started)("the views of the workbench", () => {
 					.poll(() => page.locator(".facts-now dd").first().textContent())
 					.not.toBe(before);
 			}
-			expect(await barriers(page)).toEqual([]);
+			expect(await shutOut(page)).toEqual([]);
 			expect(await page.evaluate(layoutFaults)).toEqual([]);
 			await byKeyboard(/^End the shift/u);
 			await page.locator("#debrief-heading").waitFor({ timeout: 60_000 });
-			expect(await barriers(page)).toEqual([]);
+			expect(await shutOut(page)).toEqual([]);
 			expect(await page.evaluate(layoutFaults)).toEqual([]);
 			const script = written(
 				folder,

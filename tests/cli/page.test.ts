@@ -1,10 +1,12 @@
 import { existsSync, mkdirSync, readdirSync, readFileSync } from "node:fs";
 import { join } from "node:path";
 import { describe, expect, test } from "vitest";
+import { pageDataIn } from "../../src/cli/page-file.ts";
 import {
 	isSentence,
 	lines,
 	scenario,
+	scenarios,
 	spawned,
 	temporary,
 	written,
@@ -100,6 +102,73 @@ describe("page", () => {
 		expect(status).toBe(2);
 		expect(lines(err).length).toBeGreaterThan(3);
 		expect(lines(err).every(isSentence), err).toBe(true);
+		expect(existsSync(join(cwd, "out"))).toBe(false);
+	});
+
+	test("carries a day and a ward with the files that it names, those of the demo where none is named; a ward alone is what it opens with", async () => {
+		const cwd = temporary();
+		const ward = join(scenarios, "ward", "hospital.yaml");
+		const text = readFileSync(ward, "utf8");
+		const mine = written(
+			cwd,
+			"mine.yaml",
+			text
+				.replace(/title: .*/u, "title: Stores of another ward")
+				.replace("../thigh-short-dwell.yaml", "own/thigh.yaml")
+				.replace("../foot-awkward-seal.yaml", "foot.yaml"),
+		);
+		mkdirSync(join(cwd, "own"));
+		const thigh = readFileSync(scenario("heavy-slough"), "utf8");
+		written(join(cwd, "own"), "thigh.yaml", thigh);
+		const foot = readFileSync(scenario("foot-awkward-seal"), "utf8");
+		written(cwd, "foot.yaml", foot);
+		const carried = async (...words: string[]) => {
+			const { status, err } = await run(
+				[...words, "--out", "a.html", "--force"],
+				cwd,
+			);
+			expect([status, err]).toEqual([0, ""]);
+			const html = readFileSync(join(cwd, "a.html"), "utf8");
+			const [, data = ""] = /id="workbench-data">([^<]*)</u.exec(html) ?? [];
+			expect(html.length).toBeLessThan(1_000_000);
+			return { ...JSON.parse(data), mark: pageDataIn(html) };
+		};
+		const demo = await carried();
+		expect(demo.opens).toBe("Day");
+		expect(demo.ward).toBe(text);
+		expect(Object.keys(demo.beside)).toEqual([
+			"../thigh-short-dwell.yaml",
+			"../foot-awkward-seal.yaml",
+		]);
+		const own = await carried(mine);
+		expect(own.opens).toBe("Stores");
+		expect(own.scenario).toBe(demo.scenario);
+		expect(own.ward).toBe(readFileSync(mine, "utf8"));
+		expect(own.beside).toEqual({ "own/thigh.yaml": thigh, "foot.yaml": foot });
+		expect(own.mark.title).toBe("Stores of another ward");
+		const both = await carried(mine, scenario("step-down-home"));
+		expect(both.opens).toBe("Day");
+		expect(both.ward).toBe(own.ward);
+		expect(both.scenario).toBe(
+			readFileSync(scenario("step-down-home"), "utf8"),
+		);
+		expect(await carried(scenario("step-down-home"), mine)).toMatchObject({
+			opens: "Day",
+			ward: both.ward,
+			scenario: both.scenario,
+		});
+	});
+
+	test("two wards, and a ward whose dressings are not to be had, are refused with what is missing", async () => {
+		const cwd = temporary();
+		const ward = join(scenarios, "ward", "hospital.yaml");
+		const lonely = written(cwd, "lonely.yaml", readFileSync(ward, "utf8"));
+		const { status, err } = await run([ward, lonely], cwd);
+		expect(status).toBe(2);
+		expect(lines(err).every(isSentence), err).toBe(true);
+		expect(lines(err).filter((line) => line.includes(".file"))).toHaveLength(2);
+		expect(err).toContain("lonely.yaml: ward.kinds[0].file");
+		expect(err).toContain("one scenario file of a ward at the most");
 		expect(existsSync(join(cwd, "out"))).toBe(false);
 	});
 });

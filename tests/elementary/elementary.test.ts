@@ -3,6 +3,7 @@ import publishedLn from "@stdlib/math-base-special-ln";
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { exp, ln } from "../../src/elementary/index.ts";
+import { lnByDivision } from "../../src/elementary/ln-by-division.ts";
 import { powerOfTwo } from "../../src/elementary/power-of-two.ts";
 
 const corners = [
@@ -45,20 +46,81 @@ const corners = [
 const walk = (count: number) =>
 	Array.from({ length: count }, (_, i) => ((i + 1) * 0.6180339887498949) % 1);
 
+/** e^y·2^200 by the series, y halved eight times and the result squared as often: in whole numbers, another way than the logarithm's. */
+function wholeExp(y: bigint): bigint {
+	const small = y >> 8n;
+	let term = 1n << 200n;
+	let sum = term;
+	for (let i = 1n; term !== 0n && term !== -1n; i++) {
+		term = (term * small) / (i << 200n);
+		sum += term;
+	}
+	for (let i = 0; i < 8; i++) sum = (sum * sum) >> 200n;
+	return sum;
+}
+
+/** The number times 2^200, exact for any of 2^-148 or more. */
+const whole = (x: number) => BigInt(x * 2 ** 200);
+
+/** Distance of neighbouring doubles at y. */
+const unitAt = (y: number) => 2 ** (Math.floor(Math.log2(Math.abs(y))) - 52);
+
+/** Whether ln x lies within so many units of the last place around `y`: e^(y − d) < x < e^(y + d). */
+function holds(x: number, y: number, units: number): boolean {
+	const d = whole(units * unitAt(y));
+	return wholeExp(whole(y) - d) < whole(x) && whole(x) < wholeExp(whole(y) + d);
+}
+
 describe("the logarithm", () => {
-	test("has the bits of the published one, everywhere", () => {
-		for (const x of corners) expect(ln(x), `${x}`).toBe(publishedLn(x));
+	test("has the bits of the published one near 1 and beyond the normal numbers, and elsewhere those or their neighbours", () => {
+		for (const x of corners) {
+			expect(lnByDivision(x), `${x}`).toBe(publishedLn(x));
+			if (Number.isFinite(ln(x)))
+				expect(Math.abs(ln(x) - publishedLn(x))).toBeLessThanOrEqual(
+					unitAt(publishedLn(x) || 1),
+				);
+			else expect(ln(x), `${x}`).toBe(publishedLn(x));
+		}
+		let same = 0;
 		for (const u of walk(50_000)) {
-			for (const x of [u, 1 + u, 1 - u * 1e-5, 1 + u * 1e-5, u * 1e-310])
+			for (const x of [1 - u * 0.06, 1 + u * 0.06, 1 + u * 1e-5, u * 1e-310])
 				if (ln(x) !== publishedLn(x))
 					expect(ln(x), `${x}`).toBe(publishedLn(x));
+			for (const x of [u, 1 + u, 1e5 * u, 1e-200 * u]) {
+				if (lnByDivision(x) !== publishedLn(x))
+					expect(lnByDivision(x), `${x}`).toBe(publishedLn(x));
+				same += ln(x) === publishedLn(x) ? 1 : 0;
+				if (!(Math.abs(ln(x) - publishedLn(x)) <= unitAt(publishedLn(x))))
+					expect(ln(x), `${x}`).toBe(publishedLn(x));
+			}
 		}
+		expect(same / 200_000).toBeGreaterThan(0.9);
 		fc.assert(
 			fc.property(fc.double(), (x) => {
-				expect(ln(x)).toBe(publishedLn(x));
+				expect(lnByDivision(x)).toBe(publishedLn(x));
 			}),
 			{ numRuns: 20_000, seed: 1993 },
 		);
+	});
+
+	test("lies within 0.6 units of the last place of the true value, away from 1: held against the exponential in whole numbers", () => {
+		// Both ends of every interval of the table, in three octaves, and a walk between.
+		const ends = Array.from({ length: 128 }, (_, i) =>
+			i < 80 ? 0.6875 + i / 256 : 1 + (i - 80) / 128,
+		);
+		const numbers = ends.flatMap((z) =>
+			[0.25, 1, 64].flatMap((octave) => [
+				z * octave,
+				z * octave * (1 - 2 ** -53),
+			]),
+		);
+		numbers.push(...walk(2000), ...walk(500).map((u) => 2000 * u));
+		for (const x of numbers) {
+			if (x >= 0.9375 && x < 1.0625) continue;
+			expect(holds(x, ln(x), 0.6), `${x}`).toBe(true);
+		}
+		// The check can fail: the neighbours of the result are off by more.
+		expect(holds(0.3, ln(0.3) + unitAt(ln(0.3)), 0.4)).toBe(false);
 	});
 });
 

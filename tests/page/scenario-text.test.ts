@@ -78,3 +78,11 @@ test("what was quoted is not quoted on", () => {
 	expect(changed).toContain("dwell: 5 min");
 	expect(checkScenario(changed).problems).toEqual([]);
 });
+
+test("a text that would unfold without end is no data", () => {
+	const nested = Array.from(
+		{ length: 12 },
+		(_, i) => `a${i + 1}: &a${i + 1} [${`*a${i}, `.repeat(9)}*a${i}]`,
+	);
+	expect(dataOf(["a0: &a0 [x]", ...nested].join("\n"))).toBe(undefined);
+});

@@ -5,7 +5,10 @@ import {
 	fieldValue,
 	type Shape,
 } from "../../src/page/shape.ts";
-import { dayScenarioSchema } from "../../src/scenario/index.ts";
+import {
+	dayScenarioSchema,
+	wardScenarioSchema,
+} from "../../src/scenario/index.ts";
 
 const schema = dayScenarioSchema() as Shape; // JSON Schema, of which Shape is a part
 
@@ -54,4 +57,19 @@ test("a number is one where free text is not meant; a bare quantity stays bare, 
 	expect(fieldValue("5 min", at("dressings", "[]", "regimen", "dwell"))).toBe(
 		"5 min",
 	);
+});
+
+test("of several maps that may stand in one place the one that has the keys of the file is edited", () => {
+	const ward = wardScenarioSchema() as Shape; // JSON Schema, of which Shape is a part
+	const length = ward.properties?.ward?.properties?.length;
+	if (length === undefined) throw new Error("no length");
+	const keysOf = (value: unknown) => {
+		const editor = editorFor(length, value);
+		return editor.kind === "group"
+			? Object.keys(editor.shape.properties ?? {})
+			: editor.kind;
+	};
+	expect(keysOf({ median: "6 d", spread: 0.5 })).toEqual(["median", "spread"]);
+	expect(keysOf({ mean: "6 d" })).toEqual(["mean"]);
+	expect(keysOf([{ length: "6 d", share: 1 }])).toBe("list");
 });

@@ -29,6 +29,7 @@ const clogged = (atMin: number): HiddenCause => ({
 const readable = (rehearsal: Rehearsal) =>
 	JSON.stringify([
 		rehearsal.view(),
+		rehearsal.soFar(),
 		rehearsal.title,
 		rehearsal.brief,
 		rehearsal.over,
