@@ -4,18 +4,19 @@ import { defineConfig } from "vitest/config";
 import { BaseSequencer, type TestSpecification } from "vitest/node";
 
 /**
- * The fast tests that mutants of a folder of `src` have to get past, the quickest first; those of what `analysis` makes of a
- * ward (`supply`), and of what has tests of its own in `therapy` (`parts`), have a name besides. What only repeats a frozen output is not among them: it notices right changes as well.
+ * The fast tests that mutants of a folder of `src` have to get past, the quickest first; in `analysis` those of its
+ * statistics (`numbers`) and of what it makes of a ward (`supply`), in `therapy` those of the parts that have tests of their
+ * own (`parts`) have a name besides. What only repeats a frozen output is not among them: it notices right changes as well.
  */
 const tests = {
 	elementary: ["elementary/*"],
 	engine: ["engine/*", "outside/machine-repair"],
 	physics: ["physics/*", "outside/{laminar-flow,leaks,pump-down,units}"],
-	analysis: [
+	numbers: [
 		"analysis/!(coverage|precision|study|sweep)",
 		"outside/{certified-data,median-interval,proportion,quantiles,reference-data,sleep-data}",
-		"analysis/{precision,study,sweep}",
 	],
+	analysis: ["analysis/{precision,study,sweep}"],
 	supply: ["outside/stores", "ward/{closed-form,refusals,service,stores}"],
 	parts: ["therapy/*"],
 	therapy: [
