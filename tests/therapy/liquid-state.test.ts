@@ -66,6 +66,10 @@ describe("how liquid leaves", () => {
 		// The port of 1 mL/min/mmHg takes a millilitre a minute at 1 mmHg and not below.
 		const { balance } = level;
 		expect(balance * k["drain.conductance"]).toBeCloseTo(1, 12);
+		// Half open it takes a quarter.
+		level.open = 0.5;
+		expect(level.balance).toBeCloseTo(4 * balance, 12);
+		level.open = 1;
 		expect(route(level, air(balance), { drawing: true })).toBe("held");
 		expect(route(level, air(0.9 * balance), { drawing: true })).toBe(
 			"draining",
@@ -92,12 +96,12 @@ describe("how liquid leaves", () => {
 
 	test("from within rounding of what suction leaves it settles on it, and the rest goes to the canister", () => {
 		const hair = 5e-10;
-		const liquid = liquidOf(retained + hair);
+		const liquid = liquidOf(retained + hair, 0.5);
 		expect(route(liquid, deep, { drawing: true })).toBe("held");
 		expect(liquid.level).toBe(retained);
 		expect(liquid.toCanister).toBeCloseTo(hair, 12);
 		expect(liquid.canister).toBe(liquid.toCanister);
-		expect(liquid.returned).toBe(liquid.toCanister);
+		expect(liquid.returned).toBe(0.5 * liquid.toCanister);
 	});
 
 	test("above what suction leaves it is wet, by more than rounding", () => {
@@ -199,6 +203,47 @@ describe("what moved", () => {
 		]);
 	});
 
+	test("leaves a held or seeping level where it is, to the last bit, and goes out as it comes", () => {
+		const { retained } = new Liquid(k, foamMl);
+		for (const drawing of [true, false]) {
+			const liquid = liquidOf(retained);
+			liquid.exudateRate = 0.3;
+			liquid.fillRate = drawing ? 0 : 0.4;
+			liquid.weepRate = 5;
+			liquid.route(deep, drawing, true, true, false);
+			const at = drawing ? deep : still;
+			for (let i = 1; i <= 30; i++) {
+				liquid.advance(i / 7, at);
+				expect(liquid.level).toBe(retained);
+			}
+			const minutes = (30 * 31) / 2 / 7;
+			expect(drawing ? liquid.toCanister : liquid.wept).toBeCloseTo(
+				(drawing ? 0.3 : 0.7) * minutes,
+				9,
+			);
+			expect(drawing ? liquid.wept : liquid.toCanister).toBe(0);
+		}
+	});
+
+	test("under a changing depth has the same share in one step as in many", () => {
+		const drain = (steps: number) => {
+			const liquid = liquidOf(120, 0.25);
+			liquid.exudateRate = 30;
+			for (let i = 0; i < steps; i++) {
+				const at = air(125 - 125 * Math.exp(-i / steps / 0.5), 125, 0.5);
+				liquid.route(at, true, false, true, false);
+				liquid.advance(1 / steps, at);
+			}
+			return liquid;
+		};
+		const [once, often] = [drain(1), drain(1000)];
+		expect(once.share).toBeGreaterThan(0.4);
+		expect(once.share).toBeCloseTo(often.share, 6);
+		expect(once.shareIntegral).toBeCloseTo(often.shareIntegral, 6);
+		expect(once.level).toBeCloseTo(often.level, 8);
+		expect(once.returned).toBeCloseTo(often.returned, 6);
+	});
+
 	test("without a dressing is thrown away, and all of it is exudate", () => {
 		const liquid = liquidOf(0);
 		liquid.exudateRate = 2;
@@ -246,6 +291,21 @@ describe("what moved", () => {
 		liquid.reachCanister(8);
 		expect([liquid.canister, liquid.toCanister]).toEqual([8, 8]);
 		expect(liquid.level).toBeCloseTo(43, 12);
+		liquid.reachCanister(10);
+		expect([liquid.canister, liquid.toCanister]).toEqual([10, 10]);
+		expect(liquid.level).toBeCloseTo(41, 12);
+	});
+
+	test("is made exact where suction leaves no more: what was drained too little is drained, what ran in too little has run in", () => {
+		const { retained } = new Liquid(k, foamMl);
+		const over = liquidOf(retained + 1e-7);
+		over.route(deep, true, false, true, false);
+		over.reachRetained();
+		expect(over.level).toBe(retained);
+		expect(over.toCanister).toBeCloseTo(1e-7, 12);
+		const under = liquidOf(retained - 1e-7);
+		under.reachRetained();
+		expect([under.level, under.toCanister]).toEqual([retained, 0]);
 	});
 
 	test("is nought again after a reset", () => {
@@ -304,8 +364,14 @@ describe("when a mark is reached", () => {
 		expect(liquid.timeToCanister(20, deep, never)).toBeCloseTo(20 / perMin, 9);
 		// 60 mL are there and no more come: 61 mL never pass within a span.
 		expect(liquid.timeToCanister(61, deep, 100)).toBe(never);
-		liquid.canister = 20;
+		expect(liquid.timeToCanister(20, deep, 100)).toBeCloseTo(20 / perMin, 9);
+		liquid.canister = 20 - 5e-10;
 		expect(liquid.timeToCanister(20, deep, 100)).toBe(0);
+		// What comes meanwhile counts: 60 mL and 5 mL a minute.
+		liquid.canister = 0;
+		liquid.exudateRate = 5;
+		expect(liquid.timeToCanister(110, deep, 11)).toBeCloseTo(110 / perMin, 9);
+		expect(liquid.timeToCanister(116, deep, 11)).toBe(never);
 	});
 
 	test("nothing reaches the canister while nothing is drawn", () => {
