@@ -342,8 +342,10 @@ describe("when a mark is reached", () => {
 		over.weepRate = 4;
 		over.route(still, false, true, true, false);
 		expect(over.timeToRetained(still, never)).toBeCloseTo(4, 12);
-		over.fillRate = 3;
-		expect(over.timeToRetained(still, never)).toBe(never);
+		for (const fillRate of [3, 5]) {
+			over.fillRate = fillRate;
+			expect(over.timeToRetained(still, never)).toBe(never);
+		}
 	});
 
 	test("a held level stays, and fills the canister as exudate comes", () => {
