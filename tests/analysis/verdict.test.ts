@@ -100,6 +100,15 @@ describe("the verdict on a difference", () => {
 		});
 	});
 
+	test("gives a share without a unit, and a great number to the whole", () => {
+		const values = [...times(1, 40), ...times(0, 60)];
+		expect(judged(values, "breaches", { unit: "share" }).verdict).toMatch(
+			/^more: 0\.4 \(/u,
+		);
+		const great = [...times(1234, 50), ...times(1235, 50)];
+		expect(judged(great).verdict).toMatch(/^more: 1235 \(1234 to 1235\)$/u);
+	});
+
 	test("turns round with the two that are compared", () => {
 		const values = [...times(1, 40), ...times(0, 60)];
 		const [there, back] = [values, values.map((value) => -value)].map((all) =>
@@ -146,10 +155,13 @@ describe("the verdict on a difference", () => {
 
 	test("says how many replications may tell where most minutes fall on few of them", () => {
 		const { fewest } = measureFact("offSuctionMin");
-		const values = [...times(0, 60), ...times(7, 40)];
-		expect(judged(values, "offSuctionMin").verdict).toBe(
-			`cannot be told from 100 replications: most minutes fall on few of them (${fewest} replications may tell)`,
-		);
+		for (const few of [40, 5])
+			expect(
+				judged([...times(0, 100 - few), ...times(7, few)], "offSuctionMin")
+					.verdict,
+			).toBe(
+				`cannot be told from 100 replications: most minutes fall on few of them (${fewest} replications may tell)`,
+			);
 	});
 
 	test("is not given where the measure rests on assumed rates, though the interval is", () => {
