@@ -199,16 +199,22 @@ describe("mixing", () => {
 		expect(mixDraining(0, d, 100, 0.4)).toEqual({ share: 0.4, integral: 0 });
 	});
 
-	test.each([0.05, 0.5, 5, 20])(
-		"a drain of nearly all there is, while %d mL/min come, agrees with a fine integration to 1e-10",
-		(inflow) => {
+	test.each([
+		[0.05, 60, 2],
+		[0.5, 60, 2],
+		[5, 60, 2],
+		[20, 60, 2],
+		[5, 0, 5],
+	])(
+		"a drain of nearly all there is, while %d mL/min come, from a depth of %d mmHg on, agrees with a fine integration to 1e-10",
+		(inflow, from, tau) => {
 			const d: Draining = {
 				level: 150,
 				inflow,
 				conductance: 1,
-				from: 60,
+				from,
 				towards: 125,
-				tau: 2,
+				tau,
 			};
 			const minutes = timeToLevel(4, d, 10);
 			const fine = integrate(
