@@ -93,9 +93,21 @@ export class OutputWindow {
 		this.#bursts.push(volume);
 	}
 
+	/** What should have left meanwhile, unwatched, leaves at its own time. */
 	#advance(now: number): void {
-		this.#sum += (this.#rateIn - this.#rateOut) * (now - this.#at);
-		this.#at = now;
+		while (
+			this.#head < this.#times.length &&
+			this.#times[this.#head] + this.#window < now
+		) {
+			this.#runTo(this.#times[this.#head] + this.#window);
+			this.#leave(this.#at);
+		}
+		this.#runTo(now);
+	}
+
+	#runTo(time: number): void {
+		this.#sum += (this.#rateIn - this.#rateOut) * (time - this.#at);
+		this.#at = time;
 	}
 
 	/** Lets out what is due; whether anything was. */

@@ -82,6 +82,7 @@ export class Seal {
 	/** The dry hazard runs from `now`; returns when it will break the seal (Infinity: never). */
 	beginDry(now: number): number {
 		this.#since = now;
+		if (this.#dryRate === 0) return Number.POSITIVE_INFINITY;
 		// r·(b·Δ + a·Δ²/2) = E, solved without cancellation.
 		const b = 1 + this.#aging * (now - this.ageZero);
 		const target = this.#dryLeft / this.#dryRate;

@@ -115,6 +115,17 @@ describe("a histogram", () => {
 		).toEqual([0.1 + 0.8 / 4, 0.5]);
 	});
 
+	test("says how often its most frequent value came, where its bin holds no other", () => {
+		expect(histogramOf([3, 3, 3, 5, 5, 9], 1).mostFrequent).toBe(3);
+		expect(histogramOf([9, 5, 5, 3, 3, 3], 1).mostFrequent).toBe(3);
+		expect(histogramOf([0.1 + 0.2, 0.3, 7], 1).mostFrequent).toBe(2);
+		expect(histogramOf([-4, -4, 2], 1).mostFrequent).toBe(2);
+		// Three lie in one bin, but are no one value.
+		expect(histogramOf([3.1, 3.2, 3.3, 5, 5], 1).mostFrequent).toBe(2);
+		expect(histogramOf([3.1, 3.2, 3.2], 1).mostFrequent).toBe(0);
+		expect(new Histogram(1).mostFrequent).toBe(0);
+	});
+
 	test("has no quantiles while it is empty", () => {
 		expect(new Histogram(1).quantiles([0.1, 0.5])).toEqual([
 			Number.NaN,

@@ -2,10 +2,13 @@ import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import {
 	addTo,
+	Histogram,
 	halfWidth,
+	meanInterval,
 	noMoments,
 	wilson,
 } from "../../src/analysis/index.ts";
+import { quantileIntervals } from "../../src/analysis/quantile-interval.ts";
 import { normal, Stream } from "../../src/engine/index.ts";
 
 describe("the half-width of a mean", () => {
@@ -39,6 +42,35 @@ describe("the half-width of a mean", () => {
 		expect(Math.abs(covered / samples - 0.95)).toBeLessThan(
 			4 * Math.sqrt((0.95 * 0.05) / samples),
 		);
+	});
+});
+
+test("the interval of a mean lies evenly about it, and is none below two values", () => {
+	expect(meanInterval({ count: 1, mean: 3, squares: 0 })).toBeNull();
+	const moments = { count: 10, mean: 3, squares: 90 };
+	// t(0.975, 9) = 2.262 in every table of Student's distribution (from memory); s/√n = 1
+	const { low, high } = meanInterval(moments) ?? { low: 0, high: 0 };
+	expect(low).toBeCloseTo(3 - 2.262, 3);
+	expect(high).toBeCloseTo(3 + 2.262, 3);
+});
+
+describe("the interval of a quantile", () => {
+	const histogram = new Histogram(1e-3);
+	for (let value = 1; value <= 10; value++) histogram.add(value);
+
+	test("has no bound on the side on which the values do not reach far enough", () => {
+		// Of ten, three at the most lie below P10 with a chance of 0.987, two at the most with one of 0.930; P90 mirrors it.
+		expect(quantileIntervals(histogram, [0.1, 0.5, 0.9])).toEqual([
+			{ low: null, high: 4 },
+			{ low: 2, high: 9 },
+			{ low: 7, high: null },
+		]);
+	});
+
+	test("of values too few for any has no bound at all", () => {
+		const few = new Histogram(1e-3);
+		for (const value of [1, 2, 3]) few.add(value);
+		expect(quantileIntervals(few, [0.5])).toEqual([{ low: null, high: null }]);
 	});
 });
 

@@ -2,11 +2,15 @@ import { describe, expect, test } from "vitest";
 import {
 	blockCount,
 	dayResult,
+	isTotalName,
 	mostReplications,
+	type PrecisionReached,
 	ProjectionGathering,
 	replicationsFor,
+	replicationsForTargets,
 	runBlocks,
 } from "../../src/analysis/index.ts";
+import { targetCautions } from "../../src/analysis/precision.ts";
 import type { Scenario } from "../../src/scenario/index.ts";
 import { reference } from "../therapy/example.ts";
 
@@ -50,4 +54,66 @@ describe("precision", () => {
 		const projection = gather({ ...reference, replications: 50 }).projection();
 		expect(replicationsFor(projection, target(1e-9))).toBe(50);
 	});
+});
+
+describe("precision of paired differences", () => {
+	const one = (halfWidth: number | null, target = 0.1): PrecisionReached => ({
+		a: "short",
+		b: "long",
+		dressing: "bed 1",
+		measure: "breaches",
+		target,
+		halfWidth,
+		reached: halfWidth !== null && halfWidth <= target,
+	});
+
+	test("asks for none where all are met, to the very target", () => {
+		expect(replicationsForTargets([], 400)).toBe(400);
+		expect(replicationsForTargets([one(0.1), one(0.03)], 400)).toBe(400);
+	});
+
+	test("asks for the square of what the widest is too wide by, and a tenth to spare", () => {
+		const times3 = replicationsForTargets(
+			[one(0.5, 0.5), one(0.75, 0.25)],
+			405,
+		);
+		expect(times3).toBe(4010);
+		const times4 = replicationsForTargets([one(1, 0.25), one(0.75, 0.25)], 101);
+		expect(times4).toBe(1778);
+	});
+
+	test("asks for twice as many and a tenth where there is no interval yet", () => {
+		expect(replicationsForTargets([one(null)], 1000)).toBeCloseTo(2200, -1);
+	});
+
+	test("never asks for more than the stated number, nor for fewer than have been run", () => {
+		expect(replicationsForTargets([one(90)], 400)).toBe(mostReplications);
+		expect(replicationsForTargets([one(90)], 2 * mostReplications)).toBe(
+			2 * mostReplications,
+		);
+	});
+
+	test("says of each that is not reached how well it is known", () => {
+		const cautions = targetCautions(
+			[one(0.1), one(0.123456), one(null, 0.2)],
+			400,
+		);
+		expect(cautions).toEqual([
+			{
+				code: "precision-not-reached",
+				text: "After 400 replications the difference of short and long in breaches is known to 0.123, not to the 0.1 asked for.",
+				dressing: "bed 1",
+			},
+			{
+				code: "precision-not-reached",
+				text: "After 400 replications the difference of short and long in breaches is too rare for an interval, not to the 0.2 asked for.",
+				dressing: "bed 1",
+			},
+		]);
+	});
+});
+
+test("a total is known by its name, and by no other", () => {
+	expect(isTotalName("toCanisterMl")).toBe(true);
+	expect(isTotalName("toString")).toBe(false);
 });

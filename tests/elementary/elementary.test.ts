@@ -152,6 +152,9 @@ describe("the exponential", () => {
 				Math.max(1e-14 * split, 1.01 * Number.MIN_VALUE),
 			);
 		}
+		// −1075·ln 2 = −745.13321910194121…, half the least number, parts what is rounded to it from what is rounded to 0.
+		expect(exp(-745.1332191019411)).toBe(Number.MIN_VALUE);
+		expect(exp(-745.1332191019413)).toBe(0);
 		expect(exp(-746)).toBe(0);
 	});
 });

@@ -79,6 +79,9 @@ describe("a resource", () => {
 		desk.request(job("known"));
 		desk.release(job("stranger"));
 		expect([desk.busy, desk.waiting]).toEqual([1, 0]);
+		desk.request(job("waiting"));
+		desk.release(job("stranger"));
+		expect([desk.busy, desk.waiting]).toEqual([1, 1]);
 	});
 
 	test("lets a job ask again once it was released, and again from its own start", () => {

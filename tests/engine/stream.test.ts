@@ -37,6 +37,11 @@ describe("a stream", () => {
 		expect(take(second, 3)).toEqual([
 			0.3008882339500357, 0.3151414246976729, 0.4656908838745152,
 		]);
+		const later = new Stream("tide", "thigh", 3);
+		later.reset(7, 41);
+		expect(take(later, 3)).toEqual([
+			0.4176018540918093, 0.008215486844944442, 0.05881854617788118,
+		]);
 	});
 
 	test("is decided by its name alone: others, made or drawn from, change nothing", () => {

@@ -1,13 +1,57 @@
-import { defineConfig } from "vitest/config";
+import { matchesGlob } from "node:path";
 
-/** The fast tests that mutants of `src/elementary`, `src/engine` and `src/physics` have to get past; `MUTATED` names one of them. */
+import { defineConfig } from "vitest/config";
+import { BaseSequencer, type TestSpecification } from "vitest/node";
+
+/**
+ * The fast tests that mutants of a folder of `src` have to get past, the quickest first; in `analysis` those of its
+ * statistics (`numbers`) and of what it makes of a ward (`supply`), in `therapy` those of the parts that have tests of their
+ * own (`parts`) have a name besides. What only repeats a frozen output is not among them: it notices right changes as well.
+ */
+const tests = {
+	elementary: ["elementary/*"],
+	engine: ["engine/*", "outside/machine-repair"],
+	physics: ["physics/*", "outside/{laminar-flow,leaks,pump-down,units}"],
+	numbers: [
+		"analysis/!(coverage|precision|study|sweep)",
+		"outside/{certified-data,median-interval,proportion,quantiles,reference-data,sleep-data}",
+	],
+	analysis: ["analysis/{precision,study,sweep}"],
+	supply: ["outside/stores", "ward/{closed-form,refusals,service,stores}"],
+	parts: ["therapy/*"],
+	therapy: [
+		"therapy/*",
+		"outside/{beds,clinical,demo,practice}",
+		"ward/{closed-form,conservation}",
+		"laws/{closed-forms,common-numbers,mass-balance}",
+	],
+};
+
+const mutated = process.env.MUTATED;
+if (mutated !== undefined && !Object.hasOwn(tests, mutated))
+	throw new RangeError(
+		`MUTATED is one of ${Object.keys(tests).join(", ")}, received ${mutated}`,
+	);
+
+/** `MUTATED` names one of them, whose tests alone are run. */
+const include = Object.entries(tests)
+	.filter(([name]) => name === (mutated ?? name))
+	.flatMap(([, names]) => names.map((name) => `tests/${name}.test.ts`));
+
+/** In the order of the table: most mutants fall at the first tests, and a slow one need not be run. */
+class AsListed extends BaseSequencer {
+	override async sort(files: TestSpecification[]) {
+		const place = ({ moduleId }: TestSpecification) =>
+			include.findIndex((pattern) => matchesGlob(moduleId, `**/${pattern}`));
+		return files.toSorted((a, b) => place(a) - place(b));
+	}
+}
+
 export default defineConfig({
 	test: {
-		include: [
-			`tests/${process.env.MUTATED ?? "{elementary,engine,physics}"}/*.test.ts`,
-		],
-		// A fine integration of ten seconds is no test for a thousand mutants.
-		testNamePattern: /^(?!.*fine integration)/,
+		include,
+		setupFiles: ["tests/mutation/setup.ts"],
+		sequence: { sequencer: AsListed },
 		testTimeout: 60_000,
 	},
 });

@@ -109,10 +109,13 @@ describe("air under the drape", () => {
 		expect(asymptote(8, 250, 0)).toBe(250);
 		expect(pumpFlow(8, 250, 250)).toBe(0);
 		expect(pumpFlow(8, 250, 0)).toBe(8);
+		expect(canHold(8, 250, 0, 250)).toBe(true);
 	});
 
 	test("a depth that is there takes no time, one beyond what it runs to is never reached", () => {
 		expect(timeToDepth(125, 125, 200, 2)).toBe(0);
+		expect(timeToDepth(125, 125, 125, 2)).toBe(0);
+		expect(timeToDepth(125, 125, 0, Number.POSITIVE_INFINITY)).toBe(0);
 		expect(timeToDepth(0, 200, 200, 2)).toBe(Number.POSITIVE_INFINITY);
 		expect(timeToDepth(0, 201, 200, 2)).toBe(Number.POSITIVE_INFINITY);
 		expect(timeToDepth(100, 0, 0, 2)).toBe(Number.POSITIVE_INFINITY);

@@ -234,6 +234,52 @@ describe("when a level falls to another", () => {
 		};
 		expect(timeToLevel(50, d, 1)).toBe(1);
 		expect(timeToLevel(50, d, 0.999)).toBe(never);
+		const changing = { ...d, from: 20, towards: 70 };
+		expect(timeToLevel(levelAfter(2, changing), changing, 2)).toBe(2);
+	});
+
+	test("at a depth that stands still it is the volume over the flow, exactly", () => {
+		const d: Draining = {
+			level: 100,
+			inflow: 0,
+			conductance: 1,
+			from: 50,
+			towards: 50,
+			tau: 1,
+		};
+		expect(timeToLevel(30, d, never)).toBe(1.4);
+		for (let to = 0; to < 100; to++)
+			expect(timeToLevel(to, d, 10)).toBe((100 - to) / 50);
+		expect(timeToLevel(30, { ...d, towards: 0, tau: never }, never)).toBe(1.4);
+	});
+
+	test("without inflow and without a limit it falls from the first moment of a growing depth", () => {
+		const d: Draining = {
+			level: 50,
+			inflow: 0,
+			conductance: 1,
+			from: 0,
+			towards: 200,
+			tau: 0.3,
+		};
+		const time = timeToLevel(10, d, never);
+		// 200·(t − τ(1 − e^(−t/τ))) = 40 mL
+		expect(200 * (time - 0.3 * (1 - Math.exp(-time / 0.3)))).toBeCloseTo(40, 7);
+	});
+
+	test("never from the very level where it rises from the first moment, or stands still behind a closed port", () => {
+		const d: Draining = {
+			level: 20,
+			inflow: 50,
+			conductance: 1,
+			from: 50,
+			towards: 0,
+			tau: 0.3,
+		};
+		expect(timeToLevel(20, d, 10)).toBe(never);
+		expect(timeToLevel(20, { ...d, conductance: 0, inflow: 0 }, 10)).toBe(
+			never,
+		);
 	});
 });
 
@@ -279,6 +325,24 @@ describe("when a volume has left through the port", () => {
 		};
 		expect(timeToDrained(0, d, 1)).toBe(0);
 		expect(timeToDrained(1, d, never)).toBe(never);
+	});
+
+	test("the limit is the last minute that counts; a depth that stands still needs no search", () => {
+		const d: Draining = {
+			level: 100,
+			inflow: 0,
+			conductance: 1,
+			from: 50,
+			towards: 50,
+			tau: 1,
+		};
+		expect(timeToDrained(70, d, never)).toBe(1.4);
+		for (let volume = 1; volume <= 100; volume++)
+			expect(timeToDrained(volume, d, 10)).toBe(volume / 50);
+		expect(timeToDrained(50, d, 1)).toBe(1);
+		expect(timeToDrained(50, d, 0.999)).toBe(never);
+		const changing = { ...d, from: 20, towards: 70 };
+		expect(timeToDrained(drainedAfter(2, changing), changing, 2)).toBe(2);
 	});
 });
 

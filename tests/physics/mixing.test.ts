@@ -5,6 +5,7 @@ import {
 	levelAfter,
 	mixDraining,
 	mixLinear,
+	timeToLevel,
 } from "../../src/physics/index.ts";
 
 /** dx/dt = (e/L)(1 − x) − (q/L)x by the classical Runge–Kutta method with many small steps. */
@@ -84,6 +85,69 @@ describe("mixing", () => {
 			);
 		}
 	});
+	// Levels that hardly change, that stand still, that rise and fall a lot; exchanges from next to nothing to many times the content.
+	const flows = [
+		{ minutes: 0.25, level: 64, e: 4, q: 0, out: 4 },
+		{ minutes: 2 ** -20, level: 64, e: 4, q: 0, out: 4 },
+		{ minutes: 40, level: 64, e: 4, q: 4, out: 8 },
+		{ minutes: 0.3125, level: 64, e: 4, q: 0, out: 2 },
+		{ minutes: 0.3125, level: 64, e: 0, q: 4, out: 2 },
+		{ minutes: 10, level: 64, e: 1, q: 8, out: 8.9921875 },
+		{ minutes: 8, level: 64, e: 32, q: 16, out: 47.9921875 },
+		{ minutes: 8, level: 64, e: 16, q: 16, out: 32.0078125 },
+		{ minutes: 1, level: 64, e: 2, q: 1, out: 40 },
+		{ minutes: 1, level: 8, e: 2, q: 60, out: 1 },
+	];
+
+	test.each(flows)(
+		"is that of the text-book to the last digits: $e and $q mL/min in, $out out of $level mL for $minutes min",
+		({ minutes, level, e, q, out }) => {
+			const growth = e + q - out;
+			const end = level + growth * minutes;
+			// x* + (x0 − x*)·(L/L0)^(−(e+q)/growth), and the exponential where the level stands still
+			const left = Math.exp(
+				growth === 0
+					? (-(e + q) * minutes) / level
+					: (-(e + q) / growth) * Math.log1p((growth * minutes) / level),
+			);
+			const settled = e / (e + q);
+			for (const share of [0, 0.125, 1]) {
+				const mixed = mixLinear(minutes, level, end, share, e, q, out);
+				const expected = settled + (share - settled) * left;
+				expect(Math.abs(mixed.share - expected)).toBeLessThan(2e-15);
+				// No exudate is lost: what came in is there or has gone out.
+				const rest = level * share + e * minutes - end * expected;
+				expect(Math.abs(out * mixed.integral - rest)).toBeLessThan(
+					2e-14 * level,
+				);
+				expect(mixed.integral / minutes).toBeGreaterThanOrEqual(
+					Math.min(share, expected) - 1e-15,
+				);
+				expect(mixed.integral / minutes).toBeLessThanOrEqual(
+					Math.max(share, expected) + 1e-15,
+				);
+			}
+		},
+	);
+
+	test("of next to no exchange is halfway between before and after, to the last digits", () => {
+		const mixed = mixLinear(3e-7, 60, 60, 0, 1, 0, 1);
+		expect(mixed.integral / 3e-7).toBeCloseTo(mixed.share / 2, 15);
+	});
+
+	test("into an empty dressing the mixture comes as it is", () => {
+		expect(mixLinear(2, 0, 160, 1, 20, 60, 0)).toEqual({
+			share: 0.25,
+			integral: 0.5,
+		});
+	});
+
+	test("without inflow, and in no time, the share stays what it was", () => {
+		const still = { share: 0.3, integral: 3 };
+		expect(mixLinear(10, 50, 20, 0.3, 0, 0, 3)).toEqual(still);
+		expect(mixLinear(0, 0, 0, 1, 0, 60, 0)).toEqual({ share: 1, integral: 0 });
+	});
+
 	test("draining under a changing depth agrees with a fine integration to 1e-9", () => {
 		const draining = fc.record({
 			level: fc.double({ min: 10, max: 150, noNaN: true }),
@@ -117,5 +181,93 @@ describe("mixing", () => {
 			),
 			{ numRuns: 300, endOnFailure: true },
 		);
+	});
+
+	test("what drains is all exudate where it was, and as it was in no time", () => {
+		const d: Draining = {
+			level: 100,
+			inflow: 1,
+			conductance: 0.5,
+			from: 0,
+			towards: 100,
+			tau: 0.5,
+		};
+		expect(mixDraining(2, d, levelAfter(2, d), 1)).toEqual({
+			share: 1,
+			integral: 2,
+		});
+		expect(mixDraining(0, d, 100, 0.4)).toEqual({ share: 0.4, integral: 0 });
+	});
+
+	test.each([
+		[0.05, 60, 2],
+		[0.5, 60, 2],
+		[5, 60, 2],
+		[20, 60, 2],
+		[5, 0, 5],
+	])(
+		"a drain of nearly all there is, while %d mL/min come, from a depth of %d mmHg on, agrees with a fine integration to 1e-10",
+		(inflow, from, tau) => {
+			const d: Draining = {
+				level: 150,
+				inflow,
+				conductance: 1,
+				from,
+				towards: 125,
+				tau,
+			};
+			const minutes = timeToLevel(4, d, 10);
+			const fine = integrate(
+				minutes,
+				(t) => levelAfter(t, d),
+				0.1,
+				inflow,
+				0,
+				20_000,
+			);
+			const mixed = mixDraining(minutes, d, levelAfter(minutes, d), 0.1);
+			expect(Math.abs(mixed.share - fine.share)).toBeLessThan(1e-10);
+			expect(Math.abs(mixed.integral - fine.integral)).toBeLessThan(1e-10);
+		},
+	);
+
+	test("a depth that changes slowly is not taken to be at rest", () => {
+		const d: Draining = {
+			level: 100,
+			inflow: 1,
+			conductance: 0.05,
+			from: 0,
+			towards: 100,
+			tau: 20,
+		};
+		const fine = integrate(6, (t) => levelAfter(t, d), 0.25, 1, 0);
+		const mixed = mixDraining(6, d, levelAfter(6, d), 0.25);
+		expect(mixed.share).toBeCloseTo(fine.share, 10);
+		expect(mixed.integral / 6).toBeCloseTo(fine.integral / 6, 10);
+	});
+
+	test("a drain that goes on long after its depth has come to rest agrees with a fine integration", () => {
+		const d: Draining = {
+			level: 100,
+			inflow: 1,
+			conductance: 0.05,
+			from: 0,
+			towards: 40,
+			tau: 0.05,
+		};
+		// From 80 time constants on, the rest is a straight line.
+		for (const minutes of [3.9, 4.1, 60]) {
+			const fine = integrate(
+				minutes,
+				(t) => levelAfter(t, d),
+				0.25,
+				1,
+				0,
+				20_000,
+			);
+			const mixed = mixDraining(minutes, d, levelAfter(minutes, d), 0.25);
+			expect(mixed.share).toBeCloseTo(fine.share, 11);
+			expect(mixed.integral / minutes).toBeCloseTo(fine.integral / minutes, 11);
+		}
 	});
 });

@@ -38,6 +38,12 @@ describe("quantities with units", () => {
 		["0.6", "", 0.6],
 		["1e-7 L/min/mmHg", "L/min/mmHg", 1e-7],
 		["60 mL/min/(L/min/mmHg)", "mL/min/(L/min/mmHg)", 60],
+		[".25 L", "mL", 250],
+		["1e3 mL", "L", 1],
+		["1e12 Pa", "kPa", 1e9],
+		["5 ml", "mL", 5],
+		["10 cmH₂O", "cmH2O", 10],
+		["3 m·m", "m2", 3],
 		["5min", "min", 5],
 		["  5   min ", "min", 5],
 	])("%s is so many %s", (text, unit, expected) => {
@@ -60,15 +66,33 @@ describe("quantities with units", () => {
 			fault: "comma",
 			hint: null,
 		});
+		expect(readQuantity("12,25min", "min")).toMatchObject({ hint: "12.25min" });
+		expect(readQuantity("−1,5 mmHg", "mmHg")).toMatchObject({
+			hint: "−1.5 mmHg",
+		});
+		for (const thousands of ["1.000,5 mL", "1,234,567 mL"])
+			expect(readQuantity(thousands, "mL")).toEqual({
+				ok: false,
+				fault: "comma",
+				hint: null,
+			});
+	});
+
+	test("a comma outside a number is no number's comma", () => {
+		expect(value("5 min, 3 s", "min")).toBe("no number");
+		expect(value("1,5 min, 3 s", "min")).toBe("no number");
+		expect(value("about 1,5 min", "min")).toBe("no number");
 	});
 
 	test("a bare number is refused where a unit belongs", () => {
 		expect(value("5", "min")).toBe("no unit");
 		expect(value("0", "min")).toBe("no unit");
+		expect(value("1e999", "min")).toBe("no number");
 	});
 
 	test("a spelled-out or wrongly cased unit is refused and the symbol offered", () => {
 		expect(readQuantity("5 hours", "min")).toMatchObject({ hint: "5 h" });
+		expect(readQuantity("5 seconds", "min")).toMatchObject({ hint: "5 s" });
 		expect(readQuantity("5 MMHG", "mmHg")).toMatchObject({ hint: "5 mmHg" });
 		expect(readQuantity("5 parsecs", "min")).toMatchObject({ hint: null });
 	});
@@ -95,6 +119,16 @@ describe("quantities with units", () => {
 		expect(readQuantity(text, "mL").ok).toBe(false);
 	});
 
+	test("a number too great in the unit asked for is none", () => {
+		expect(value("1e308 w", "w")).toBe(1e308);
+		expect(value("1e308 w", "s")).toBe("no number");
+	});
+
+	test("64 characters are read, one more is not", () => {
+		expect(value(`5${" ".repeat(60)}min`, "min")).toBe(5);
+		expect(value(`5${" ".repeat(61)}min`, "min")).toBe("no number");
+	});
+
 	test("a hundred thousand characters are refused at once", () => {
 		expect(value("9".repeat(100_000), "min")).toBe("no number");
 	});
@@ -107,6 +141,24 @@ describe("quantities with units", () => {
 				(number, unit) => convert(number, unit, unit) === number,
 			),
 		);
+	});
+
+	test("between units in a whole ratio a value is rounded once", () => {
+		fc.assert(
+			fc.property(fc.double({ min: 1e-6, max: 1e6, noNaN: true }), (number) => {
+				expect(convert(number, "h", "min")).toBe(number * 60);
+				expect(convert(number, "min", "h")).toBe(number / 60);
+			}),
+		);
+	});
+
+	test("a factor below the line divides: a leak per kPa is 7.5 times one per mmHg", () => {
+		expect(convert(1, "L/min/mmHg", "L/min/kPa")).toBeCloseTo(
+			1000 / 133.322387415,
+			12,
+		);
+		expect(convert(6, "1/min", "/s")).toBe(0.1);
+		expect(convert(3, "L/(min·mmHg)", "L/min/mmHg")).toBe(3);
 	});
 
 	test("conversion there and back gives the value again", () => {
@@ -140,7 +192,26 @@ describe("quantities with units", () => {
 	test("units of different dimensions do not convert", () => {
 		expect(() => convert(1, "mL", "min")).toThrow(RangeError);
 		expect(() => convert(1, "furlong", "m")).toThrow(RangeError);
+		expect(() => convert(1, "m", "furlong")).toThrow(RangeError);
+		expect(() => readQuantity("1 m", "furlong")).toThrow(RangeError);
 	});
+
+	test("a thing and one over it differ in dimension, in length, time and pressure", () => {
+		for (const unit of ["cm", "min", "mmHg"]) {
+			expect(sameDimension(unit, `1/${unit}`)).toBe(false);
+			expect(sameDimension(unit, `${unit}·${unit}/${unit}`)).toBe(true);
+		}
+	});
+
+	test.each(["furlong", "min!", "1·min", "cm22cm", "(min", "min)", "min/"])(
+		"%s is no unit, and of no dimension",
+		(text) => {
+			for (const other of ["min", "cm3", "/min", text]) {
+				expect(sameDimension(text, other)).toBe(false);
+				expect(sameDimension(other, text)).toBe(false);
+			}
+		},
+	);
 
 	test("all units that a dimension lists are of that dimension", () => {
 		for (const name of dimensionNames) {
