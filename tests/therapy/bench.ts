@@ -1,0 +1,169 @@
+import {
+	type EventId,
+	Resource,
+	Simulation,
+	Stream,
+} from "../../src/engine/index.ts";
+import { type Constants, constantsWith } from "../../src/physics/index.ts";
+import type { Care } from "../../src/scenario/index.ts";
+import { Air } from "../../src/therapy/air-state.ts";
+import { Alarms, type Watched } from "../../src/therapy/alarms.ts";
+import { type Condition, conditions } from "../../src/therapy/conditions.ts";
+import { Liquid } from "../../src/therapy/liquid-state.ts";
+import type {
+	Observer,
+	PauseReason,
+	Phase,
+} from "../../src/therapy/observer.ts";
+import type { Whole } from "../../src/therapy/part.ts";
+import type { Cause, PieceKind } from "../../src/therapy/stores.ts";
+import { reference, shortDwell } from "./example.ts";
+
+/**
+ * What a part of a dressing may ask of the whole, for a test of that part alone: clock, air, liquid and alarms are the
+ * real ones, the rest is written down, a line each. Depth and phase are what the test says.
+ */
+export class Bench implements Whole, Watched {
+	readonly sim = new Simulation();
+	readonly constants: Constants;
+	readonly index = 2;
+	readonly log: string[] = [];
+	readonly air: Air;
+	readonly liquid: Liquid;
+	readonly nurses: Resource;
+	readonly alarms: Alarms;
+	phase: Phase = "suction";
+	regimen = shortDwell;
+	lineKinked = false;
+	/** What the stores hold; what is asked for and is not there is done by `deliver`. */
+	stock = new Set<PieceKind>(["canister", "solution", "kit", "port"]);
+	readonly #awaited: ((sizeMl: number) => void)[] = [];
+	readonly #horizon: number;
+	#anchor = 0;
+
+	constructor({
+		constants = {},
+		horizon = 100_000,
+		nurses = Number.POSITIVE_INFINITY,
+		startClockMin = 420,
+		chance = false,
+		response = reference.care.response,
+	}: {
+		readonly constants?: Partial<Constants>;
+		readonly horizon?: number;
+		readonly nurses?: number;
+		readonly startClockMin?: number;
+		readonly chance?: boolean;
+		readonly response?: Care["response"];
+	} = {}) {
+		const k = constantsWith(constants);
+		this.constants = k;
+		this.#horizon = horizon;
+		this.air = new Air(k, 0.08);
+		this.liquid = new Liquid(k, 240);
+		this.nurses = new Resource(nurses, this.sim);
+		this.alarms = new Alarms(
+			this.sim,
+			k,
+			{ ...reference.care, response },
+			this.nurses,
+			{ dressing: this.index, id: "bench", startClockMin, horizon, chance },
+			responseStream,
+			this,
+			() => this.observer,
+		);
+		this.alarms.reset();
+		this.air.reset();
+		this.liquid.reset(1000);
+	}
+
+	/** `what` at the time that the clock shows. */
+	note(what: string): void {
+		this.log.push(`${this.sim.now}: ${what}`);
+	}
+
+	/** What has been written down since the last call. */
+	noted(): string[] {
+		return this.log.splice(0);
+	}
+
+	readonly observer: Observer = {
+		span() {},
+		phase() {},
+		pause() {},
+		breach() {},
+		notice: (dressing, notice, at) =>
+			this.note(`dressing ${dressing} ${notice} at ${at}`),
+		alarmStarts: (dressing, condition, at) =>
+			this.note(`dressing ${dressing} ${condition} from ${at}`),
+		alarmEnds: (dressing, condition, start, end, ending) =>
+			this.note(
+				`dressing ${dressing} ${condition} ${start} to ${end} by ${ending}`,
+			),
+		canisterChange: (dressing, reason, at) =>
+			this.note(`dressing ${dressing} canister changed at ${at} by ${reason}`),
+		sourceChange: (dressing, reason, at, wastedMl) =>
+			this.note(
+				`dressing ${dressing} source changed at ${at} by ${reason}, ${wastedMl} mL wasted`,
+			),
+		offSuction: (dressing, start, end) =>
+			this.note(`dressing ${dressing} off suction ${start} to ${end}`),
+	};
+
+	event(name: string, priority: number, action: () => void): EventId {
+		return this.sim.event(name, priority, action);
+	}
+
+	at(event: EventId, time: number): void {
+		if (time < this.#horizon) this.sim.schedule(event, time);
+		else this.sim.cancel(event);
+	}
+
+	settle(): void {
+		const minutes = this.sim.now - this.#anchor;
+		if (minutes > 0) this.liquid.advance(minutes, this.air);
+		this.#anchor = this.sim.now;
+	}
+
+	/** What the test plans anew after each change. */
+	plans = () => {};
+
+	replan(): void {
+		this.plans();
+	}
+
+	need(kind: PieceKind, cause: Cause, work: (sizeMl: number) => void): void {
+		this.note(`takes ${kind} for ${cause}`);
+		if (this.stock.has(kind)) work(500);
+		else this.#awaited.push(work);
+	}
+
+	has(kind: PieceKind): boolean {
+		return this.stock.has(kind);
+	}
+
+	pause(reason: PauseReason): void {
+		this.note(`pauses for ${reason}`);
+	}
+
+	resume(reason: PauseReason): void {
+		this.note(`resumes from ${reason}`);
+	}
+
+	mendByCall(condition: Condition, freesKink: boolean): void {
+		this.note(`nurse mends ${condition}${freesKink ? ", a kink" : ""}`);
+	}
+
+	portWork(running: boolean): void {
+		this.note(`port work ${running ? "begins" : "is over"}`);
+	}
+
+	reviewFill(): void {
+		this.note("fill reviewed");
+	}
+}
+
+/** The stream from which the response to a condition is drawn. */
+export function responseStream(condition: Condition): Stream {
+	return new Stream("response", "bench", conditions.indexOf(condition));
+}
