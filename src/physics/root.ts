@@ -2,7 +2,8 @@
  * The root of a continuous `f` bracketed by `low` and `high`, where f(low) ≥ 0 > f(high) or f(low) ≤ 0 < f(high).
  *
  * Newton's step where it stays inside the bracket and halves it fast enough, bisection otherwise
- * (the safeguarded Newton method of the text-books). Ends when the bracket or the step is below `tolerance`.
+ * (the safeguarded Newton method of the text-books). Ends when the step is below `tolerance`: no step is longer than
+ * the bracket.
  * Throws RangeError where the ends do not bracket a root.
  */
 export function bracketedRoot(
@@ -32,7 +33,7 @@ export function bracketedRoot(
 			next = 0.5 * (low + high);
 		lastStep = Math.abs(next - x);
 		x = next;
-		if (lastStep < tolerance || high - low < tolerance) return x;
+		if (lastStep < tolerance) return x;
 	}
 	return x;
 }
