@@ -35,9 +35,8 @@ export class Bench implements Whole, Watched {
 	phase: Phase = "suction";
 	regimen = shortDwell;
 	lineKinked = false;
-	/** What the stores hold; what is asked for and is not there is done by `deliver`. */
-	stock = new Set<PieceKind>(["canister", "solution", "kit", "port"]);
-	readonly #awaited: ((sizeMl: number) => void)[] = [];
+	/** What the stores hold, 500 mL each; for what they do not hold nothing is done. */
+	readonly stock = new Set<PieceKind>(["canister", "solution"]);
 	readonly #horizon: number;
 	#anchor = 0;
 
@@ -126,7 +125,7 @@ export class Bench implements Whole, Watched {
 	}
 
 	/** What the test plans anew after each change. */
-	plans = () => {};
+	plans: () => void = () => {};
 
 	replan(): void {
 		this.plans();
@@ -135,7 +134,6 @@ export class Bench implements Whole, Watched {
 	need(kind: PieceKind, cause: Cause, work: (sizeMl: number) => void): void {
 		this.note(`takes ${kind} for ${cause}`);
 		if (this.stock.has(kind)) work(500);
-		else this.#awaited.push(work);
 	}
 
 	has(kind: PieceKind): boolean {
@@ -150,8 +148,12 @@ export class Bench implements Whole, Watched {
 		this.note(`resumes from ${reason}`);
 	}
 
+	/** Whether the nurse finds something to mend it with. */
+	mends = true;
+
 	mendByCall(condition: Condition, freesKink: boolean): void {
 		this.note(`nurse mends ${condition}${freesKink ? ", a kink" : ""}`);
+		if (this.mends) this.alarms.end(condition, "call");
 	}
 
 	portWork(running: boolean): void {
