@@ -1,5 +1,6 @@
 import { describe, expect, test } from "vitest";
 import { Simulation, TraceLog } from "../../src/engine/index.ts";
+import { nameHash, Trace } from "../../src/engine/trace.ts";
 
 describe("a simulation", () => {
 	test("runs a half-open span: what is due at its end waits for the next run", () => {
@@ -133,5 +134,117 @@ describe("a simulation", () => {
 		sim.schedule(busy, 1);
 		sim.run(3);
 		expect(left).toBe(0);
+	});
+
+	test("does not mistake a million events one after the other for that", () => {
+		const sim = new Simulation();
+		let left = 1_000_010;
+		const tick = sim.event("tick", 0, () => {
+			if (--left > 0) sim.schedule(tick, sim.now + 1);
+		});
+		sim.schedule(tick, 0);
+		sim.run(2_000_000);
+		expect(left).toBe(0);
+	});
+
+	test("tells an action which of the events that share it has come, however many they are", () => {
+		const sim = new Simulation();
+		const seen: number[] = [];
+		const note = (event: number) => seen.push(event);
+		const events = Array.from({ length: 1000 }, () =>
+			sim.event("one of many", 0, note),
+		);
+		for (const event of events) sim.schedule(event, 1000 - event);
+		sim.run(2000);
+		expect(seen).toEqual(events.toReversed());
+	});
+
+	test("does for each event what was asked for it, under its own name: one action of two names, two of one name, any of them again", () => {
+		const sim = new Simulation();
+		const seen: string[] = [];
+		const one = () => seen.push("one");
+		const other = () => seen.push("other");
+		const kinds = [
+			["a", one],
+			["b", one],
+			["b", other],
+			["b", other],
+			["a", one],
+			["b", one],
+		] as const;
+		const traced: string[] = [];
+		class Noted extends Trace {
+			override note(time: number, hash: number, name: string): void {
+				traced.push(`${time} ${name} ${hash}`);
+			}
+		}
+		sim.trace = new Noted();
+		kinds.forEach(([name, action], i) => {
+			sim.schedule(sim.event(name, 0, action), i);
+		});
+		sim.run(10);
+		expect(seen).toEqual(["one", "one", "other", "other", "one", "one"]);
+		expect(traced).toEqual(
+			kinds.map(([name], i) => `${i} ${name} ${nameHash(name)}`),
+		);
+	});
+
+	test("refuses an end that lies before now; an end that is now runs nothing", () => {
+		const sim = new Simulation();
+		sim.run(10);
+		expect(() => sim.run(9)).toThrow("the end 9 lies before 10");
+		expect(() => sim.runThrough(9)).toThrow("the end 9 lies before 10");
+		sim.schedule(
+			sim.event("due", 0, () => {}),
+			10,
+		);
+		sim.run(10);
+		expect([sim.now, sim.executed]).toEqual([10, 0]);
+	});
+
+	test("says when the next event is due", () => {
+		const sim = new Simulation();
+		expect(sim.nextTime).toBe(Number.POSITIVE_INFINITY);
+		const event = sim.event("due", 0, () => {});
+		sim.schedule(event, 7);
+		expect(sim.nextTime).toBe(7);
+		sim.run(8);
+		expect(sim.nextTime).toBe(Number.POSITIVE_INFINITY);
+	});
+
+	test("through an instant it runs what is due at it too, with what that brings, and nothing later", () => {
+		const sim = new Simulation();
+		const seen: string[] = [];
+		const event = (name: string, more: () => void = () => {}) =>
+			sim.event(name, 0, () => {
+				seen.push(`${name} ${sim.now}`);
+				more();
+			});
+		const brought = event("brought");
+		const later = event("later");
+		for (const [made, time] of [
+			[event("before"), 3],
+			[event("at", () => sim.schedule(brought, sim.now)), 5],
+			[later, 5.01],
+		])
+			sim.schedule(made, time);
+		sim.runThrough(5);
+		expect(seen).toEqual(["before 3", "at 5", "brought 5"]);
+		expect([sim.now, sim.executed]).toEqual([5, 3]);
+		expect(sim.isPending(later)).toBe(true);
+	});
+
+	test("through an instant at which time stands still it stops as well, and not for many events", () => {
+		const sim = new Simulation();
+		let left = 500_000;
+		const busy = sim.event("busy", 0, () => {
+			if (--left > 0) sim.schedule(busy, sim.now);
+		});
+		sim.schedule(busy, 4);
+		sim.runThrough(4);
+		expect(left).toBe(0);
+		const stuck = sim.event("turn", 0, () => sim.schedule(stuck, sim.now));
+		sim.schedule(stuck, 6);
+		expect(() => sim.runThrough(6)).toThrow("time stands still at 6, at: turn");
 	});
 });
