@@ -113,8 +113,8 @@ test.each([
 
 describe("the nurse who is called", () => {
 	test.each([
-		["canister-at-capacity", 3],
-		["source-empty", 3],
+		["canister-at-capacity", 2],
+		["source-empty", 4],
 		["fill-path-obstructed", 1],
 		["suction-path-obstructed", 15],
 		["seal-leak", 10],
@@ -122,7 +122,9 @@ describe("the nurse who is called", () => {
 	] as const)(
 		"for %s comes after 4 min and mends it in %d",
 		(condition, hands) => {
-			const bench = new Bench();
+			const bench = new Bench({
+				constants: { "hands.canister": 2, "hands.source": 4 },
+			});
 			bench.sim.run(100);
 			bench.alarms.raise(condition);
 			bench.sim.run(103.9);
