@@ -5,12 +5,16 @@ import {
 	isTotalName,
 	mostReplications,
 	type PrecisionReached,
+	type Projection,
 	ProjectionGathering,
 	replicationsFor,
 	replicationsForTargets,
 	runBlocks,
 } from "../../src/analysis/index.ts";
-import { targetCautions } from "../../src/analysis/precision.ts";
+import {
+	precisionCautions,
+	targetCautions,
+} from "../../src/analysis/precision.ts";
 import type { Scenario } from "../../src/scenario/index.ts";
 import { reference } from "../therapy/example.ts";
 
@@ -53,6 +57,48 @@ describe("precision", () => {
 	test("with chance off every half-width is 0 and every target is met", () => {
 		const projection = gather({ ...reference, replications: 50 }).projection();
 		expect(replicationsFor(projection, target(1e-9))).toBe(50);
+	});
+});
+
+describe("precision of means", () => {
+	/** As much of a projection as is asked for: the half-widths of one total of each bed. */
+	const projected = (replications: number, ...halves: (number | null)[]) =>
+		({
+			replications,
+			dressings: halves.map((halfWidth95, i) => ({
+				id: `bed ${i + 1}`,
+				totals: { toCanisterMl: { halfWidth95 } },
+			})),
+		}) as unknown as Projection;
+
+	test("asks for the square of what the widest of all beds is too wide by, and a tenth to spare", () => {
+		expect(replicationsFor(projected(101, 0.5, 4, 1), target(1))).toBe(1778);
+		expect(replicationsFor(projected(405, 0.5, 1.5), target(0.5))).toBe(4010);
+		expect(replicationsFor(projected(400, 1, 0.9), target(1))).toBe(400);
+	});
+
+	test("asks for all that may be run where there is no half-width, and never for more", () => {
+		expect(replicationsFor(projected(1, null), target(1))).toBe(
+			mostReplications,
+		);
+		expect(replicationsFor(projected(400, 90), target(0.1))).toBe(
+			mostReplications,
+		);
+		expect(
+			replicationsFor(projected(2 * mostReplications, 90), target(0.1)),
+		).toBe(2 * mostReplications);
+	});
+
+	test("says of each bed that falls short of it by how much", () => {
+		expect(
+			precisionCautions(projected(400, 1, 1.23456, 0.9), target(1)),
+		).toEqual([
+			{
+				code: "precision-not-reached",
+				text: "After 400 replications the half-width of toCanisterMl is 1.23, not the 1 asked for.",
+				dressing: "bed 2",
+			},
+		]);
 	});
 });
 

@@ -15,6 +15,7 @@ const tests = {
 	numbers: [
 		"analysis/!(coverage|precision|study|sweep)",
 		"outside/{certified-data,median-interval,proportion,quantiles,reference-data,sleep-data}",
+		"analysis/precision",
 	],
 	analysis: ["analysis/{precision,study,sweep}"],
 	supply: ["outside/stores", "ward/{closed-form,refusals,service,stores}"],
