@@ -2,7 +2,7 @@ import { describe, expect, test } from "vitest";
 import type { SourceReason } from "../../src/therapy/observer.ts";
 import { Source } from "../../src/therapy/source.ts";
 import { Bench } from "./bench.ts";
-import { continuousSuction } from "./example.ts";
+import { continuousSuction, shortDwell } from "./example.ts";
 
 /** A source of solution that holds so much, hung at 0; the regimen fills 50 mL. */
 function made(holdsMl = 1000) {
@@ -195,6 +195,7 @@ describe("a source that has hung for 24 h", () => {
 		bench.settle();
 		fill(50);
 		sim.run(1441);
+		expect(source.changes).toBe(0);
 		source.fillOver();
 		source.fillOver();
 		expect(source.changes).toBe(1);
@@ -216,23 +217,28 @@ describe("a source that has hung for 24 h", () => {
 
 	test("is left under suction alone, until a regimen with fill takes over", () => {
 		const { bench, sim, source } = made();
-		const withFill = bench.regimen;
 		bench.regimen = continuousSuction;
 		sim.run(2000);
 		source.takeOver();
 		expect(source.changes).toBe(0);
-		bench.regimen = withFill;
+		bench.regimen = shortDwell;
 		source.takeOver();
 		expect(expired(bench)).toEqual([at(2000)]);
 	});
 
-	test("is old at 24 h and not before", () => {
+	test("is old at 24 h and not before, counted from when it was hung", () => {
 		for (const [minute, changes] of [
 			[1439, 0],
 			[1440, 1],
 		]) {
-			const { sim, source } = made();
+			const { bench, sim, source } = made();
 			sim.run(minute);
+			source.takeOver();
+			expect(source.changes).toBe(changes);
+			source.reset(1000);
+			bench.regimen = continuousSuction;
+			sim.run(2 * minute);
+			bench.regimen = shortDwell;
 			source.takeOver();
 			expect(source.changes).toBe(changes);
 		}
