@@ -169,8 +169,8 @@ describe("a simulation", () => {
 			["b", one],
 			["b", other],
 			["b", other],
-			["a", one],
 			["b", one],
+			["a", one],
 		] as const;
 		const traced: string[] = [];
 		class Noted extends Trace {
