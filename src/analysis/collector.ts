@@ -38,7 +38,7 @@ export interface BlockSums {
 }
 
 /** Counts of any number of replications of one dressing: they merge exactly, in any order. */
-export interface DressingCounts {
+interface DressingCounts {
 	readonly totals: readonly HistogramParts[];
 	readonly canisterChanges: readonly HistogramParts[];
 	readonly sourceChanges: readonly HistogramParts[];

@@ -12,7 +12,6 @@ import type {
 export type {
 	Condition,
 	Ending,
-	Notice as NoticeName,
 	PauseReason,
 	Phase as PhaseName,
 } from "../therapy/index.ts";

@@ -106,10 +106,7 @@ export function exposureDays(item: StoreItem): number {
 }
 
 /** Mean and standard deviation of the pieces asked for in a day. */
-export function dailyDemand({
-	timesMin,
-	endMin,
-}: Omit<DemandCourse, "askers">): {
+function dailyDemand({ timesMin, endMin }: Omit<DemandCourse, "askers">): {
 	readonly mean: number;
 	readonly sd: number;
 } {
@@ -140,7 +137,7 @@ export function findRules(ward: WardScenario): (RuleResult | null)[] {
  * asked for (Wolff 1982, Poisson arrivals see time averages; from memory); unlike the latter it is not flattered by
  * patients whose therapy is off and who ask for nothing more.
  */
-export function findRule(
+function findRule(
 	item: StoreItem,
 	ward: WardScenario,
 	course: DemandCourse,

@@ -1,6 +1,6 @@
 /** Answers from many replications: the traced day, projections with their intervals, regimens set against each other, cautions and assumptions. */
 export { type Arm, armsOf } from "./arms.ts";
-export { blockSize, type RunPart } from "./collector.ts";
+export { blockSize } from "./collector.ts";
 export { compareDrawings } from "./compare-drawings.ts";
 export type * from "./compare-result.ts";
 export {
@@ -13,7 +13,6 @@ export { dayResult } from "./day.ts";
 export type * from "./day-result.ts";
 export { efficientPoints } from "./efficient.ts";
 export {
-	dailyDemand,
 	exposureDays,
 	findRules,
 	orderRules,
@@ -21,7 +20,6 @@ export {
 export { Histogram } from "./histogram.ts";
 export {
 	halfWidth,
-	type MeanInterval,
 	meanInterval,
 	wilson,
 } from "./interval.ts";
@@ -51,9 +49,9 @@ export {
 	replicationsForTargets,
 } from "./precision.ts";
 export { blockCount, ProjectionGathering } from "./projection.ts";
-export { quantileRanks } from "./quantile-interval.ts";
+
 export { Recorder } from "./recorder.ts";
-export { type RestsOnStudy, restsOn, restsOnStudy } from "./rests-on.ts";
+export { restsOn, restsOnStudy } from "./rests-on.ts";
 export { runBlocks } from "./run-blocks.ts";
 export { tryShelf } from "./shelf-trial.ts";
 export {
@@ -71,7 +69,6 @@ export { supplyResult } from "./supply.ts";
 export {
 	runWardBlocks,
 	type SupplyPart,
-	wardBlock,
 	wardBlocks,
 } from "./supply-collector.ts";
 export { SupplyGathering } from "./supply-gathering.ts";

@@ -26,7 +26,7 @@ export interface PairSums {
 }
 
 /** Blocks that a task of a study holds at the most. */
-export const studyTaskBlocks = 10;
+const studyTaskBlocks = 10;
 
 /** The tasks of the blocks `first` … `last` − 1 of every group. */
 export function studyTasks(

@@ -29,7 +29,7 @@ interface Played {
 }
 
 /** Plays the replications of a ward and keeps what the answer needs of them; memory grows with items and days, not with replications. */
-export class SupplyCollector {
+class SupplyCollector {
 	readonly #ward: WardScenario;
 	readonly #layout: SupplyLayout;
 	readonly #tallies: readonly Tally[];

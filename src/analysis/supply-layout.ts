@@ -7,7 +7,7 @@ import {
 import type { Cause } from "../therapy/index.ts";
 
 /** Why a kind of item is taken. */
-export const causesOf: { readonly [K in StoreKind]: readonly Cause[] } = {
+const causesOf: { readonly [K in StoreKind]: readonly Cause[] } = {
 	canister: ["start", "at-capacity", "round"],
 	solution: ["start", "empty", "expired", "round"],
 	kit: ["start", "dressing-change"],
@@ -16,13 +16,13 @@ export const causesOf: { readonly [K in StoreKind]: readonly Cause[] } = {
 };
 
 /** Places of a demand: one tally for the whole time, then one a day, then one a week. */
-export interface SeriesPlaces {
+interface SeriesPlaces {
 	readonly total: number;
 	readonly days: number;
 	readonly weeks: number;
 }
 
-export interface ItemPlaces {
+interface ItemPlaces {
 	readonly demand: SeriesPlaces;
 	readonly causes: readonly (SeriesPlaces & { readonly cause: Cause })[];
 	/** First of one a day. */
@@ -77,7 +77,7 @@ export interface SupplyLayout {
 	readonly policies: readonly PolicyPlaces[];
 }
 
-export interface PolicyPlaces {
+interface PolicyPlaces {
 	/** First of one an item: pieces used. */
 	readonly used: number;
 	readonly cost: number;

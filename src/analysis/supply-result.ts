@@ -1,8 +1,6 @@
 import type { Cause } from "../therapy/index.ts";
 import type { Assumption, Caution, Spread } from "./day-result.ts";
 
-export type { Cause } from "../therapy/index.ts";
-
 /** What `supply --json` prints: format `slackwater/supply@1`. Minutes and days count from the scenario's start. */
 export interface SupplyResult {
 	readonly format: "slackwater/supply@1";
@@ -176,14 +174,14 @@ export interface BedsResult {
 	readonly therapyDays: Spread;
 }
 
-export interface ShiftHours {
+interface ShiftHours {
 	readonly fromClockMin: number;
 	readonly nurses: number | null;
 	/** Hands-on hours of one such shift. */
 	readonly hours: Spread;
 }
 
-export interface WasteResult {
+interface WasteResult {
 	/** Liquid in canisters that are thrown away, mL. */
 	readonly liquidMl: Spread;
 	/** Solution thrown away with its source, mL. */

@@ -39,7 +39,7 @@ export interface SweepPlan {
 }
 
 /** Places of the first two arms of a sweep's study. */
-export const ownArm = 0;
+const ownArm = 0;
 export const usualArm = 1;
 
 /** The points of a grid, the last axis running fastest; axes of one value are laid over all of them. */

@@ -4,7 +4,7 @@ import type { MeasureFact } from "./measures.ts";
 import type { Moments } from "./moments.ts";
 
 /** Replications that must differ from the most frequent difference for an interval of the mean to hold. */
-export const fewestDeviating = 5;
+const fewestDeviating = 5;
 
 export interface Judgement {
 	readonly low95: number | null;

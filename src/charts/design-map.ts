@@ -32,7 +32,7 @@ export interface DesignMapData {
 	readonly efficientIn?: string;
 }
 
-export interface DesignMapAxis {
+interface DesignMapAxis {
 	readonly label: string;
 	readonly values: readonly string[];
 }

@@ -27,7 +27,7 @@ export interface EfficientSetData {
 	readonly constraints?: string;
 }
 
-export interface EfficientSetMeasure {
+interface EfficientSetMeasure {
 	/** 'Washes'. */
 	readonly label: string;
 	/** 'a day', 'mL'; '' for a bare count. */

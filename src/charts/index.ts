@@ -1,11 +1,10 @@
 /** Charts: one chart a file, data in, an SVG element made in the injected document out; and how times and quantities are written. */
 export {
 	type BeginTimesData,
-	type BeginTimesRow,
 	beginTimes,
 } from "./begin-times.ts";
 export { canisterChart } from "./canister-chart.ts";
-export type { CanisterData } from "./canister-panel.ts";
+
 export type { ChartOptions } from "./chart-root.ts";
 export {
 	type Clock,
@@ -21,9 +20,8 @@ export {
 } from "./clock.ts";
 export { comparisonStyle } from "./comparison-style.ts";
 export { type CountBandData, countBand } from "./count-band.ts";
-export { type CycleSpan, cycleSpan } from "./cycle-span.ts";
+export type { CycleSpan } from "./cycle-span.ts";
 export {
-	type DesignMapAxis,
 	type DesignMapCell,
 	type DesignMapData,
 	type DesignMapPanel,
@@ -37,49 +35,42 @@ export {
 export { durationWords } from "./duration.ts";
 export {
 	type EfficientSetData,
-	type EfficientSetMeasure,
 	type EfficientSetPoint,
 	efficientSet,
 } from "./efficient-set.ts";
-export { cellMinutes, mergedBins } from "./heat-bins.ts";
+
 export {
-	type HeatStripData,
 	heatStrip,
 	shownConditions,
 } from "./heat-strip.ts";
 export { legalText } from "./legal-text.ts";
-export { darkTheme, lightTheme, type Theme, textPairs } from "./palette.ts";
+export { darkTheme, lightTheme, textPairs } from "./palette.ts";
 export { percentWords } from "./probability.ts";
 export {
 	counted,
 	depthWords,
 	numberWord,
 	plainNumber,
-	volumeDecimals,
 	volumeNumber,
 	volumeWords,
 } from "./quantity.ts";
 export { rangeWords } from "./range.ts";
 export { regimenWords } from "./regimen-words.ts";
-export { type RehearsalChartData, rehearsalChart } from "./rehearsal-chart.ts";
+export { rehearsalChart } from "./rehearsal-chart.ts";
 export {
 	type ResponseCurveData,
-	type ResponseCurvePanel,
 	responseCurve,
 } from "./response-curve.ts";
-export { type ShiftLineData, shiftLine } from "./shift-line.ts";
-export { type Shift, shiftsBetween } from "./shifts.ts";
+export { shiftLine } from "./shift-line.ts";
+export { shiftsBetween } from "./shifts.ts";
 export { sparkline } from "./sparkline.ts";
 export { svgElement } from "./svg-element.ts";
 export { chartStyle, themeRules } from "./theme-style.ts";
-export { type TornadoData, type TornadoRow, tornado } from "./tornado.ts";
+export { type TornadoData, tornado } from "./tornado.ts";
 export {
-	canisterReasonWords,
 	conditionWords,
-	endingWords,
 	pauseWords,
 	phaseWords,
-	sourceReasonWords,
 } from "./vocabulary.ts";
 export {
 	type WaterLineData,

@@ -5,7 +5,7 @@ export function plainNumber(value: number, decimals: number): string {
 }
 
 /** Digits after the point that a volume deserves: tenths below 10 mL, whole mL above. */
-export const volumeDecimals = (volumeMl: number): number =>
+const volumeDecimals = (volumeMl: number): number =>
 	Math.abs(volumeMl) < 9.95 ? 1 : 0;
 
 /** '4.3', '550': the number of a volume in mL. */

@@ -1,6 +1,6 @@
 import { legalText } from "./legal-text.ts";
 
-export const svgNamespace = "http://www.w3.org/2000/svg";
+const svgNamespace = "http://www.w3.org/2000/svg";
 
 export type Attributes = { readonly [name: string]: string | number };
 

@@ -1,7 +1,7 @@
 import { darkTheme, lightTheme, type Theme } from "./palette.ts";
 
 /** `--sw-water: #0072b2; …`: the colours of a theme as CSS custom properties. */
-export function themeVariables(theme: Theme): string {
+function themeVariables(theme: Theme): string {
 	const { heat, ...colours } = theme;
 	const plain = Object.entries(colours).map(
 		([name, colour]) => `--sw-${kebab(name)}:${colour}`,

@@ -5,7 +5,7 @@ import type { TornadoData, TornadoRow } from "./tornado.ts";
 const defaultTop = 12;
 
 /** How far a row moves the difference, at the most. */
-export const reachOf = (row: TornadoRow, base: number): number =>
+const reachOf = (row: TornadoRow, base: number): number =>
 	Math.max(
 		...[row.half, row.twice].map((value) =>
 			value === null || !Number.isFinite(value) ? 0 : Math.abs(value - base),

@@ -23,7 +23,7 @@ export function valueScale(
 }
 
 /** Digits after the point that tell the ticks of a scale apart. */
-export function tickDecimals(ticks: readonly number[]): number {
+function tickDecimals(ticks: readonly number[]): number {
 	const step = Math.abs((ticks[1] ?? 1) - (ticks[0] ?? 0));
 	if (!(step > 0)) return 2;
 	return Math.min(8, Math.max(0, -Math.floor(Math.log10(step) + 1e-9)));

@@ -1,7 +1,6 @@
+import { ln2High, ln2Low } from "./number-words.ts";
 import { powerOfTwo } from "./power-of-two.ts";
 
-const ln2High = 0.6931471803691238;
-const ln2Low = 1.9082149292705877e-10;
 const log2e = Math.LOG2E;
 const overflow = 709.782712893384;
 const underflow = -745.1332191019411;

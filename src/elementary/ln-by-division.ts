@@ -1,14 +1,7 @@
+import { bits, highWord, ln2High, ln2Low, words } from "./number-words.ts";
 import { powerOfTwo } from "./power-of-two.ts";
 
-const ln2High = 0.6931471803691238;
-const ln2Low = 1.9082149292705877e-10;
 const twoTo54 = 1.8014398509481984e16;
-
-/** A number and the two words it is made of. */
-const bits = new Float64Array(1);
-const words = new Int32Array(bits.buffer);
-bits[0] = 1;
-const highWord = words[1] === 0 ? 0 : 1; // where the machine puts the word with sign and exponent
 
 /**
  * Natural logarithm, within one unit of the last place, the same bits in every engine.

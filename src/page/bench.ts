@@ -9,7 +9,6 @@ import {
 	redone,
 	undone,
 } from "./history.ts";
-import type { Answer } from "./orders.ts";
 import { withValue } from "./scenario-text.ts";
 import { type Beside, type Sheet, sameSheet } from "./sheet.ts";
 
@@ -27,12 +26,6 @@ export interface Change {
 	readonly by: "form" | "else";
 	readonly steady: boolean;
 }
-
-/** Answers that are shown. */
-export type Shown = Extract<
-	Answer,
-	{ readonly kind: "traced" | "day" | "compare" }
->;
 
 /** The scenario that lies on the bench: its text, what it has been before, and who is told of a change. */
 export class Bench {

@@ -1,5 +1,5 @@
 /** Narrower than this a chart of a day is not read any more: it scrolls in its region, px of its grid. */
-export const leastChartPx = 600;
+const leastChartPx = 600;
 
 /** Width of a chart's grid in a place, so that its letters are as large as those around it. */
 export function chartWidth(place: HTMLElement, leastPx = leastChartPx): number {

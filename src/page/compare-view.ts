@@ -327,6 +327,11 @@ export class CompareView {
 		this.#restsOn.progress(done, of);
 	}
 
+	/** It could not be tried; it may be asked for again. */
+	untried(): void {
+		this.#restsOn.clear();
+	}
+
 	/** Shows what the differences of the two regimens rest on. */
 	showRestsOn(restsOn: RestsOn): void {
 		const pair = this.#compared();

@@ -25,8 +25,7 @@ export type Editor =
 const isMap = (value: unknown): value is { readonly [key: string]: unknown } =>
 	typeof value === "object" && value !== null && !Array.isArray(value);
 
-export const branchesOf = (shape: Shape): readonly Shape[] =>
-	shape.anyOf ?? [shape];
+const branchesOf = (shape: Shape): readonly Shape[] => shape.anyOf ?? [shape];
 
 /** The branch that a map has, if one may stand there: of several the one that knows the keys of the value. */
 export function groupIn(shape: Shape, value?: unknown): Shape | undefined {

@@ -114,7 +114,10 @@ export function openWorkbench(document: Document, address: string): void {
 			document.body.dataset.settled = "no";
 			engine.ask(
 				{ kind: "rests-on", text: bench.text, between },
-				(answer, last) => heard(answer, true, last),
+				(answer, last) => {
+					if (last && answer.kind !== "rests-on") compare.untried();
+					heard(answer, true, last);
+				},
 			);
 		},
 		begin: () => {

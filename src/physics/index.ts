@@ -27,12 +27,11 @@ export {
 	timeToLevel,
 	weeping,
 } from "./liquid.ts";
-export { type Mixed, mixDraining, mixLinear } from "./mixing.ts";
+export { mixDraining, mixLinear } from "./mixing.ts";
 export { gaussLegendre8 } from "./quadrature.ts";
 export { bracketedRoot } from "./root.ts";
 export {
 	convert,
-	type Dimension,
 	dimensionNames,
 	type Reading,
 	readQuantity,

@@ -28,6 +28,9 @@ function answer(share: number, integral: number): Mixed {
 	return result;
 }
 
+/** A level that counts as none, mL: ratios to a smaller one could not be reckoned with. */
+const empty = 1e-12;
+
 /**
  * Share and its integral after `minutes` of a level that runs in a straight line from `level` to `levelEnd`, mL, while
  * `out` mL/min leave. An empty dressing counts as all exudate. The object returned is the same one at every call.
@@ -48,7 +51,7 @@ export function mixLinear(
 	const inflow = exudate + solution;
 	if (inflow === 0 || minutes === 0) return answer(share, share * minutes);
 	const settled = exudate / inflow;
-	const gap = level > 0 ? share - settled : 0; // into an empty dressing the mixture comes as it is
+	const gap = level > empty ? share - settled : 0; // into an empty dressing the mixture comes as it is
 	if (gap === 0) return answer(settled, settled * minutes);
 	const grown = (levelEnd - level) / level;
 	const log =

@@ -97,7 +97,7 @@ export interface LoggedEntry {
 }
 
 /** What orderly searches would have been in the same shift, each from an alarm on, or from a round where none came. */
-export interface Search {
+interface Search {
 	readonly stages: readonly Omit<Played, "looks">[];
 	/** The same in sentences. */
 	readonly sentences: readonly string[];

@@ -1,22 +1,14 @@
 /** A shift to rehearse: what is hidden, what can be seen, looked at and done, and what came of it. Data in, data out. */
-export { type Act, acts, actWords, isAct } from "./acts.ts";
-export type { Likelihoods } from "./belief.ts";
+export { acts, actWords, isAct } from "./acts.ts";
+
 export {
 	caseLink,
 	type HandedOut,
 	isCaseLink,
 	readCaseLink,
 } from "./case-link.ts";
-export { causeFacts, causeNames, explainedBy } from "./causes.ts";
-export { clockText } from "./clock-text.ts";
-export { type BankSize, usualBank } from "./course-bank.ts";
-export type {
-	CauseCourse,
-	Debrief,
-	Ended,
-	LoggedEntry,
-	Search,
-} from "./debrief-data.ts";
+
+export type { Debrief } from "./debrief-data.ts";
 export { drawCase } from "./draw-case.ts";
 export { manual } from "./manual.ts";
 export { type Taking, takings } from "./minutes.ts";
@@ -34,6 +26,6 @@ export {
 	stepText,
 	takeStep,
 } from "./script.ts";
-export type { ShownCurve, SoFar } from "./shift-recorder.ts";
+export type { SoFar } from "./shift-recorder.ts";
 export type { View } from "./view.ts";
 export { viewWords } from "./view-words.ts";

@@ -71,7 +71,7 @@ const capital = (text: string): string =>
 	`${text.charAt(0).toUpperCase()}${text.slice(1)}`;
 
 /** 'about 0.3 in 24 h (between 0.2 and 0.4)'. */
-export function perDay(mean: number, halfWidth95: number | null): string {
+function perDay(mean: number, halfWidth95: number | null): string {
 	const number = (value: number): string =>
 		plainNumber(value, value < 1 ? 2 : 1);
 	if (halfWidth95 === null) return `${number(mean)} in 24 h`;

@@ -18,7 +18,7 @@ import {
 } from "./schema-parts.ts";
 import { totalNames } from "./totals-table.ts";
 
-export const measure = oneOf(...measureNames);
+const measure = oneOf(...measureNames);
 const textOrNull: Schema = { type: ["string", "null"] };
 const shareOrNull: Schema = {
 	type: ["number", "null"],

@@ -14,7 +14,7 @@ import { reportStyle } from "./report-style.ts";
 import { section } from "./section.ts";
 
 /** Beside the style sheet of reports: tables that scroll in their region rather than break every word. */
-export const debriefStyle = `@media screen{.done table{min-width:56rem}.hidden table{min-width:36rem}}
+const debriefStyle = `@media screen{.done table{min-width:56rem}.hidden table{min-width:36rem}}
 `;
 
 /** `report.html` of a rehearsal: the day in sentences, the chart, what was done, and what an orderly search would have been. */

@@ -1,6 +1,6 @@
 /** Reports: one output format a file, a pure function from a result to text. */
 export { dayCalendar, supplyCalendar } from "./calendar.ts";
-export { cautionInALine, cautionSentences } from "./caution.ts";
+export { cautionSentences } from "./caution.ts";
 export { compareHtml } from "./compare-html.ts";
 export { compareJson } from "./compare-json.ts";
 export { compareJsonSchema } from "./compare-schema.ts";
@@ -8,13 +8,13 @@ export { compareSvg } from "./compare-svg.ts";
 export { compareTables } from "./compare-tables.ts";
 export { dayTables } from "./csv.ts";
 export { dayJsonSchema } from "./day-schema.ts";
-export { debriefHtml, debriefSections, debriefStyle } from "./debrief-html.ts";
+export { debriefHtml } from "./debrief-html.ts";
 export { debriefJson } from "./debrief-json.ts";
 export { debriefJsonSchema } from "./debrief-schema.ts";
 export { supplyBundle } from "./fhir.ts";
 export { reportHtml } from "./html.ts";
 export { dayJson } from "./json.ts";
-export { reportStyle } from "./report-style.ts";
+
 export { supplyTables } from "./supply-csv.ts";
 export { supplyHtml } from "./supply-html.ts";
 export { supplyJson } from "./supply-json.ts";

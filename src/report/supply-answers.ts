@@ -16,7 +16,7 @@ import {
 import { type Piece, type Sentence, strong } from "./sentence.ts";
 
 /** '1 in 6', 'less than 1 in 100', 'more than 99 in 100'. */
-export function chanceWords(probability: number): string {
+function chanceWords(probability: number): string {
 	if (probability < 0.01) return "less than 1 in 100";
 	if (probability > 0.99) return "more than 99 in 100";
 	if (probability > 0.5) return `${Math.round(probability * 100)} in 100`;

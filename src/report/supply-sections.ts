@@ -26,7 +26,7 @@ import {
 } from "./supply-tables.ts";
 
 /** How the charts of a ward's report are drawn. */
-export interface SupplyDrawing {
+interface SupplyDrawing {
 	/** Width in px of their own grid. */
 	readonly widthPx?: number;
 	/** Draws one chart more, now or when there is time. */

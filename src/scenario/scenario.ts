@@ -43,9 +43,9 @@ export type Tissue =
 	| "necrotic-soft-tissue"
 	| "open-abdomen"
 	| "exposed-organ";
-export type Slough = "clean" | "ordinary" | "heavy";
-export type Difficulty = "easy" | "ordinary" | "awkward";
-export type Drawdown = "gentle" | "standard" | "brisk";
+type Slough = "clean" | "ordinary" | "heavy";
+type Difficulty = "easy" | "ordinary" | "awkward";
+type Drawdown = "gentle" | "standard" | "brisk";
 
 export interface Dressing {
 	readonly id: string;
@@ -175,7 +175,7 @@ export interface Solution {
 	readonly named: boolean;
 }
 
-export interface Prices {
+interface Prices {
 	readonly currency: string;
 	readonly asOf: string;
 	/** Price of one piece. */

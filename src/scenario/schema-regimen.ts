@@ -10,7 +10,7 @@ import {
 	refuse,
 } from "./quantity.ts";
 
-export const volume = (
+const volume = (
 	description: string,
 	from: string,
 	to: string,

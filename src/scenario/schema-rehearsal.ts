@@ -27,7 +27,7 @@ export const causeNames = Object.keys(causeDetails) as [
 ]; // keys forgets the names
 
 /** Most causes that one rehearsal hides. */
-export const mostCauses = 4;
+const mostCauses = 4;
 
 const hidden = record("a hidden cause", {
 	cause: choice(causeNames, "what is wrong"),

@@ -17,7 +17,7 @@ import { guardShape, maxDepth } from "./shape-guard.ts";
 
 export type Format = "yaml" | "json";
 
-export interface Place {
+interface Place {
 	readonly line: number;
 	readonly column: number;
 }

@@ -59,7 +59,7 @@ export interface WardScenario {
 }
 
 /** A kind of dressing: one patient in `share / sum of shares` wears it. */
-export interface WardKind {
+interface WardKind {
 	readonly id: string;
 	readonly share: number;
 	readonly dressing: Dressing;
@@ -68,7 +68,7 @@ export interface WardKind {
 }
 
 /** Poisson arrivals: `perDay` on a day of factor 1. */
-export interface Arrivals {
+interface Arrivals {
 	readonly perDay: number;
 	/** From Monday. */
 	readonly factors: readonly number[];
@@ -90,7 +90,7 @@ export type TherapyLength =
 			}[];
 	  };
 
-export interface NamedBed {
+interface NamedBed {
 	readonly id: string;
 	/** Place in `kinds`. */
 	readonly kind: number;
@@ -98,7 +98,7 @@ export interface NamedBed {
 	readonly endMin: number;
 }
 
-export interface NurseShift {
+interface NurseShift {
 	readonly fromClockMin: number;
 	/** null: unlimited. */
 	readonly nurses: number | null;

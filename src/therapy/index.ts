@@ -20,6 +20,6 @@ export { order } from "./order.ts";
 export { meanLength } from "./patients.ts";
 export { TherapyDay } from "./replication.ts";
 export { type OrderRule, Shelf, type ShelfTold } from "./shelf.ts";
-export { type Cause, causes, type PieceKind } from "./stores.ts";
+export type { Cause } from "./stores.ts";
 export { unobserved } from "./unobserved.ts";
 export { type WardObserver, WardRun, type WardTotals } from "./ward-run.ts";

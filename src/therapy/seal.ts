@@ -82,13 +82,18 @@ export class Seal {
 	/** The dry hazard runs from `now`; returns when it will break the seal (Infinity: never). */
 	beginDry(now: number): number {
 		this.#since = now;
-		if (this.#dryRate === 0) return Number.POSITIVE_INFINITY;
-		// r·(b·Δ + a·Δ²/2) = E, solved without cancellation.
-		const b = 1 + this.#aging * (now - this.ageZero);
-		const target = this.#dryLeft / this.#dryRate;
-		return (
-			now + (2 * target) / (b + Math.sqrt(b * b + 2 * this.#aging * target))
-		);
+		return now + this.#lasts(this.#dryLeft, this.#dryRate, now);
+	}
+
+	/**
+	 * Minutes from `from` until a hazard that grows with the age of the dressing alone has used up `left`:
+	 * r·(b·Δ + a·Δ²/2) = E, solved without cancellation. Infinity where the rate is nothing, or as good as.
+	 */
+	#lasts(left: number, rate: number, from: number): number {
+		const target = left / rate;
+		if (!(target < Number.POSITIVE_INFINITY)) return Number.POSITIVE_INFINITY;
+		const b = 1 + this.#aging * (from - this.ageZero);
+		return (2 * target) / (b + Math.sqrt(b * b + 2 * this.#aging * target));
 	}
 
 	endDry(now: number): void {
@@ -225,13 +230,8 @@ export class Seal {
 		const flat = target - this.#plainIntegral(wetPlateau);
 		if (flat >= 0) {
 			const rate = this.#weibull(wetPlateau) * this.#difficulty;
-			const b = 1 + this.#aging * (this.#fillBegan + wetPlateau - this.ageZero);
-			const t = flat / rate;
-			return (
-				this.#fillBegan +
-				wetPlateau +
-				(2 * t) / (b + Math.sqrt(b * b + 2 * this.#aging * t))
-			);
+			const stands = this.#fillBegan + wetPlateau;
+			return stands + this.#lasts(flat, rate, stands);
 		}
 		if (this.#shape < 1) {
 			const s = bracketedRoot(

@@ -4,7 +4,7 @@ import type { StoreKind } from "../scenario/index.ts";
 export type PieceKind = StoreKind;
 
 /** Why a piece is taken. */
-export const causes = [
+const causes = [
 	"start",
 	"at-capacity",
 	"round",

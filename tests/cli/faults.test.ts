@@ -327,6 +327,12 @@ describe.skipIf(!mounted).each(names)("%s on a small disk", (name) => {
 		expectReport(filesOf(another), whole[name].b);
 	});
 
+	test("as the place itself, though it is another disk than the folder above, takes the report", async () => {
+		const ran = await here(...words(name, "b"), "--out", disk);
+		expect(ran).toMatchObject({ status: 0, err: "" });
+		expectReport(seen(disk), whole[name].b);
+	});
+
 	test("that is read-only: refused in a sentence, the earlier report whole", async () => {
 		const old = join(disk, "report");
 		earlier(name, old);

@@ -4,12 +4,11 @@ import {
 	mkdirSync,
 	readdirSync,
 	readFileSync,
-	statfsSync,
 	symlinkSync,
 	writeFileSync,
 } from "node:fs";
 import { join } from "node:path";
-import { afterAll, describe, expect, test } from "vitest";
+import { describe, expect, test } from "vitest";
 import {
 	filesOf,
 	here,
@@ -17,10 +16,9 @@ import {
 	lines,
 	reportNames,
 	scenario,
-	spawned,
 	temporary,
 } from "./program.ts";
-import { expectWhole, few, thigh, twoReports } from "./two-reports.ts";
+import { few, thigh, twoReports } from "./two-reports.ts";
 
 const folder = temporary();
 
@@ -148,84 +146,5 @@ describe("--out", () => {
 		expect(
 			readdirSync(folder).filter((name) => /^\.|partial|trial/.test(name)),
 		).toEqual([]);
-	});
-});
-
-test("two runs into one new folder at the same time both end well, with whole files", async () => {
-	const out = join(folder, "shared");
-	const runs = await Promise.all(
-		["a", "b"].map((seed) =>
-			spawned(["day", thigh, ...few, "--seed", seed, "--out", out]),
-		),
-	);
-	for (const run of runs) expect(run).toMatchObject({ status: 0, err: "" });
-	expect(Object.keys(filesOf(out))).toEqual(reportNames);
-	expectWhole(out, references);
-});
-
-const disk = join(temporary(), "disk");
-const mounted = ((): boolean => {
-	try {
-		mkdirSync(disk);
-		execFileSync("mount", ["-t", "tmpfs", "-o", "size=4m", "tmpfs", disk], {
-			stdio: "ignore",
-		});
-		return true;
-	} catch {
-		console.warn(
-			"SKIPPED: a full disk. It needs the right to mount a small one.",
-		);
-		return false;
-	}
-})();
-afterAll(() => {
-	if (mounted) execFileSync("umount", [disk]);
-});
-
-describe.skipIf(!mounted)("on a disk that fills up", () => {
-	test("a run ends with status 1 and one sentence; the earlier report is whole and no part of the new one is left", async () => {
-		const out = join(disk, "report");
-		const before = await here(
-			"day",
-			thigh,
-			...few,
-			"--seed",
-			"a",
-			"--out",
-			out,
-		);
-		expect(before.status).toBe(0);
-		const { bavail, bsize } = statfsSync(disk);
-		const reportBytes = Object.values(filesOf(out)).join("").length;
-		const ballast = bavail * bsize - Math.round(reportBytes / 2);
-		writeFileSync(join(disk, "ballast"), new Uint8Array(ballast));
-		for (const place of [out, join(disk, "another")]) {
-			const {
-				status,
-				out: printed,
-				err,
-			} = await here("day", thigh, ...few, "--seed", "b", "--out", place);
-			expect({ status, printed }).toEqual({ status: 1, printed: "" });
-			expect(err).toMatch(
-				/^slackwater: the report could not be written to .*: there is no space left on the disk\n$/,
-			);
-			expect(readdirSync(disk)).toEqual(["ballast", "report"]);
-			expect(filesOf(out)).toEqual(references[0]);
-		}
-	});
-
-	test("the disk itself as --out takes a report, though it is another disk than the folder above", async () => {
-		execFileSync("rm", ["-r", join(disk, "report"), join(disk, "ballast")]);
-		const { status, err } = await here(
-			"day",
-			thigh,
-			...few,
-			"--seed",
-			"b",
-			"--out",
-			disk,
-		);
-		expect({ status, err }).toEqual({ status: 0, err: "" });
-		expect(filesOf(disk)).toEqual(references[1]);
 	});
 });

@@ -17,7 +17,7 @@ export const seeds = (count: number): string[] =>
 	Array.from({ length: count }, (_, i) => (i === 0 ? "" : `${i + 1}`));
 
 /** Every event of the traced day under a seed. */
-export function log({ text }: Named, seed: string): TraceLog {
+function log({ text }: Named, seed: string): TraceLog {
 	const scenario = readScenario(text);
 	const trace = new TraceLog();
 	traceDay(seed === "" ? scenario : { ...scenario, seed }, trace);

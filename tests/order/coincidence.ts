@@ -8,7 +8,7 @@ import { order } from "../../src/therapy/index.ts";
 import { reference, shortDwell, thigh } from "../therapy/example.ts";
 
 export type Kind = keyof typeof order;
-export const kinds = (Object.keys(order) as Kind[]).sort(
+const kinds = (Object.keys(order) as Kind[]).sort(
 	(a, b) => order[a] - order[b],
 ); // keys forgets the names it lists
 

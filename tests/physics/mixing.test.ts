@@ -148,6 +148,13 @@ describe("mixing", () => {
 		expect(mixLinear(0, 0, 0, 1, 0, 60, 0)).toEqual({ share: 1, integral: 0 });
 	});
 
+	test("into a dressing that is empty, or as good as, the mixture comes as it is", () => {
+		for (const level of [0, 5e-324, 3.6e-320, 1e-200, 1e-13]) {
+			const { share, integral } = mixLinear(2, level, 42, 0.3, 1, 20, 0);
+			expect(share).toBeCloseTo(1 / 21, 12);
+			expect(integral).toBeCloseTo(2 / 21, 12);
+		}
+	});
 	test("draining under a changing depth agrees with a fine integration to 1e-9", () => {
 		const draining = fc.record({
 			level: fc.double({ min: 10, max: 150, noNaN: true }),

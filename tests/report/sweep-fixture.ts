@@ -87,7 +87,7 @@ export interface SweepPlan {
 	readonly reason?: string;
 }
 
-export const mapMeasures: readonly MeasureName[] = [
+const mapMeasures: readonly MeasureName[] = [
 	"washes",
 	"meanExudateShare",
 	"breaches",

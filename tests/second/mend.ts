@@ -48,7 +48,7 @@ export function refresh(s: State, ward: Ward) {
 	s.pumpOn = on;
 }
 
-export function isNight(ward: Ward): boolean {
+function isNight(ward: Ward): boolean {
 	const clock = (ward.input.startClockMin + ward.nowMin) % 1440;
 	return clock < 7 * 60 - EPS || clock >= 19 * 60 - EPS;
 }

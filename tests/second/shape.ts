@@ -53,7 +53,7 @@ export interface SecondHappening {
 	volumeMl?: number;
 }
 
-export interface SecondCare {
+interface SecondCare {
 	/** Median delay of a call by day and by night. */
 	dayMin: number;
 	nightMin: number;
@@ -81,7 +81,7 @@ export interface SecondInput {
 export type SecondPhase = "suction" | "fill" | "dwell" | "drain" | "change";
 export type SecondPauseReason = "off" | "canister" | "round" | "port";
 
-export interface SecondTotals {
+interface SecondTotals {
 	fills: number;
 	washes: number;
 	instilledMl: number;

@@ -104,10 +104,12 @@ describe("a dry seal", () => {
 		expect(seal.beginDry(5000)).toBe(5000);
 	});
 
-	test("of a rate of 0 never breaks", () => {
-		const { seal } = bench({ "breach.dry": 0 });
+	test.each([0, 5e-324, 1e-310])("of a rate of %s never breaks", (rate) => {
+		const { seal } = bench({ "breach.dry": rate });
 		seal.reset(0);
 		expect(seal.beginDry(10)).toBe(never);
+		seal.endDry(1000);
+		expect(seal.beginDry(1000)).toBe(never);
 	});
 
 	test("breaks by a lognormal size of the stream for it, and a move by one of its own", () => {
