@@ -19,6 +19,13 @@ export const longDwell: Regimen = {
 	suctionMin: 210,
 };
 
+export const continuousSuction: Regimen = {
+	...shortDwell,
+	fillMl: 0,
+	dwellMin: 0,
+	suctionMin: Number.POSITIVE_INFINITY,
+};
+
 export const thigh: Dressing = {
 	id: "thigh",
 	patient: "patient",
