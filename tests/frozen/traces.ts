@@ -16,8 +16,11 @@ export interface Named {
 export const seeds = (count: number): string[] =>
 	Array.from({ length: count }, (_, i) => (i === 0 ? "" : `${i + 1}`));
 
-/** Every event of the traced day under a seed. */
-function log({ text }: Named, seed: string): TraceLog {
+/**
+ * Every event of the traced day under a seed.
+ * @public Called by name in engines that load this as one bundle.
+ */
+export function log({ text }: Named, seed: string): TraceLog {
 	const scenario = readScenario(text);
 	const trace = new TraceLog();
 	traceDay(seed === "" ? scenario : { ...scenario, seed }, trace);
