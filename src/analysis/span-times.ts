@@ -1,13 +1,17 @@
-import { exp, ln } from "../elementary/index.ts";
+import { ln } from "../elementary/index.ts";
 import type { DressingProcess } from "../therapy/index.ts";
 
-/** Steps in a curved span, and the time constants after which a curve is as good as straight. */
-const steps = 8;
-const bentFor = 6;
+/** What is left of the way of a curve at each time at which it is sampled: equal steps at first, then halves. */
+const left = [
+	...[7, 6, 5, 4, 3, 2, 1.5, 1].map((eighths) => eighths / 8),
+	...[16, 32, 64, 128, 256].map((part) => 1 / part),
+];
+/** The same in time constants. */
+const after = left.map((share) => -ln(share));
 
 /**
- * Times at which a span of a dressing is sampled, so that straight lines between them are within a hair of the curve:
- * its ends, and where depth runs in a curve at equal steps of depth. Between them a depth that has come to rest is straight.
+ * Times at which a span of a dressing is sampled: its ends, and where depth runs in a curve enough between them that
+ * straight lines stray from it by less than a hundredth of its way.
  */
 export function spanTimes(
 	process: DressingProcess,
@@ -15,14 +19,11 @@ export function spanTimes(
 	end: number,
 ): number[] {
 	const { tau } = process.air;
-	const times = [start];
-	if (tau !== Number.POSITIVE_INFINITY) {
-		const bent = Math.min(end - start, bentFor * tau);
-		const way = 1 - exp(-bent / tau);
-		for (let i = 1; i < steps; i++)
-			times.push(start - tau * ln(1 - (i / steps) * way));
-		if (start + bent < end) times.push(start + bent);
-	}
-	times.push(end);
-	return times;
+	const between =
+		tau === Number.POSITIVE_INFINITY
+			? []
+			: after
+					.map((constants) => start + tau * constants)
+					.filter((at) => at > start && at < end);
+	return [start, ...between, end];
 }

@@ -56,6 +56,8 @@ export class DayView {
 	readonly #list: DressingList;
 	readonly #head: HTMLElement;
 	readonly #answers: HTMLElement;
+	/** Says where the answers are still those of before. */
+	readonly #status: HTMLElement;
 	readonly #figure: HTMLElement;
 	readonly #legend: HTMLElement;
 	readonly #strip: HTMLElement;
@@ -96,6 +98,7 @@ export class DayView {
 		});
 		this.#head = element("div", { class: "head" });
 		this.#answers = element("ul", { class: "sentences" });
+		this.#status = element("p", { class: "caution", role: "status" });
 		this.#figure = element("div", {
 			class: "scroll chart",
 			role: "region",
@@ -126,6 +129,7 @@ export class DayView {
 				"section",
 				{ class: "answers", "aria-labelledby": "answers-heading" },
 				element("h3", { id: "answers-heading" }, "Answers"),
+				this.#status,
 				this.#answers,
 			),
 			element(
@@ -157,7 +161,12 @@ export class DayView {
 			this.#settled = result.dressings;
 			this.#settledTrace = result.trace.hash;
 		}
-		if (result !== null) this.#save.disabled = !steady;
+		this.#save.disabled = result === null || !steady;
+		this.element.setAttribute("aria-busy", String(result === null));
+		this.#status.textContent =
+			result === null
+				? `Working out the answers …${this.#answers.childElementCount > 0 ? " Those that stand here are of before the change." : ""}`
+				: "";
 		this.#list.show(shown, steady && result !== null);
 		this.#redraw(steady);
 	}

@@ -10,6 +10,7 @@ export class RestsOnPart {
 	readonly #document: Document;
 	readonly #ask: HTMLButtonElement;
 	readonly #bar: HTMLProgressElement;
+	readonly #says: HTMLElement;
 	readonly #place: HTMLElement;
 
 	/** `wanted` is told when it is asked for. */
@@ -25,7 +26,8 @@ export class RestsOnPart {
 			this.#bar.hidden = false;
 			wanted();
 		});
-		this.#place = htmlElement(document, "div", { "aria-live": "polite" });
+		this.#says = htmlElement(document, "span", { role: "status" });
+		this.#place = htmlElement(document, "div", {});
 		this.element = htmlElement(
 			document,
 			"div",
@@ -36,7 +38,7 @@ export class RestsOnPart {
 				{ class: "help" },
 				"Every assumption in turn at half and at twice its value, on the same random numbers: which of them would turn an answer. It takes a few seconds.",
 			),
-			htmlElement(document, "p", {}, this.#ask, " ", this.#bar),
+			htmlElement(document, "p", {}, this.#ask, " ", this.#bar, this.#says),
 			this.#place,
 		);
 	}
@@ -44,6 +46,7 @@ export class RestsOnPart {
 	/** Nothing has been tried of what is compared now. */
 	clear(): void {
 		this.#rest();
+		this.#says.textContent = "";
 		this.#place.replaceChildren();
 	}
 
@@ -57,6 +60,7 @@ export class RestsOnPart {
 		this.#place.replaceChildren(
 			restsOnSection({ ...result, restsOn }, pair, this.#document),
 		);
+		this.#says.textContent = `${restsOn.rows.length} assumptions have been tried; what they do stands below.`;
 	}
 
 	#rest(): void {

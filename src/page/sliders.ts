@@ -90,7 +90,11 @@ export class Sliders {
 				type: "range",
 				id: `${id}-${setting.name}`,
 			});
-			const output = element("output", { for: input.id });
+			const output = element("output", {
+				for: input.id,
+				// The slider itself says where it stands.
+				"aria-live": "off",
+			});
 			input.addEventListener("input", () => {
 				const value = Number(input.value);
 				say(setting, input, output, value);

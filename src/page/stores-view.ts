@@ -34,8 +34,6 @@ export class StoresView {
 	/** Parts that the reader has unfolded. */
 	readonly #opened = new Set<string>();
 	#shown: SupplyResult | null = null;
-	/** How many replications what is shown is the beginning of; null where it is the whole. */
-	#of: number | null = null;
 	#widthPx = 0;
 
 	constructor(document: Document, frames: Frames) {
@@ -111,21 +109,18 @@ export class StoresView {
 		this.#bar.value = done;
 	}
 
-	/** There is nothing to run: what was there before stays. */
+	/** There is nothing to run: what was there before stays to be read, and is not handed out. */
 	stop(): void {
 		this.#bar.hidden = true;
-		if (this.#shown === null)
-			this.#tell(
-				"help",
-				"Nothing to show yet: the ward's file has problems, which stand beside it.",
-			);
-		else this.#say(this.#shown, this.#of);
+		this.#tell(
+			"caution",
+			`${this.#shown === null ? "Nothing to show yet" : "What is shown is what was there before"}: the ward's file has problems, which stand beside it.`,
+		);
 	}
 
 	/** Shows what a run came to; `of`: how many replications it will have, null where it is the whole. */
 	show(result: SupplyResult, of: number | null): void {
 		this.#shown = result;
-		this.#of = of;
 		this.#facts.textContent = supplyFacts(result);
 		this.#bar.hidden = of === null;
 		this.#say(result, of);

@@ -165,6 +165,7 @@ export function openWorkbench(document: Document, address: string): void {
 		{
 			opening,
 			again: () => {
+				say("");
 				if (atStores()) stores.bench.replace(own.ward, "else", own.beside);
 				else bench.replace(own.scenario);
 			},
@@ -177,6 +178,7 @@ export function openWorkbench(document: Document, address: string): void {
 	const panelInView = () => (atStores() ? stores.panel : panel);
 
 	function turned(): void {
+		say("");
 		const shown = panelInView();
 		if (panelPlace.firstChild !== shown.element) {
 			panelPlace.replaceChildren(shown.element);
@@ -301,11 +303,11 @@ export function openWorkbench(document: Document, address: string): void {
 		const placing = placingOf(files, atStores(), stores.bench.sheet);
 		if (placing === null) return;
 		const { unused } = placing;
+		if (placing.kind === "day") layDay(placing.text);
+		else layWard(placing.sheet);
 		say(
 			`${placedWords(placing)} Undo brings back what was there.${unused.length === 0 ? "" : ` Left aside: ${unused.join(", ")}.`}`,
 		);
-		if (placing.kind === "day") layDay(placing.text);
-		else layWard(placing.sheet);
 	}
 
 	function layDay(text: string): void {
@@ -359,9 +361,9 @@ export function openWorkbench(document: Document, address: string): void {
 			stores.view.redraw();
 		}, 150);
 	});
+	turned();
 	if ([kept, keptOfStores].some((one) => (one?.sheets.length ?? 0) > 1))
 		say("Your work of last time lies on the bench.");
-	turned();
 	void follow(window.location.hash);
 }
 

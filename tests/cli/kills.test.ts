@@ -12,6 +12,8 @@ import {
 
 /** Killed at random moments of their run; LONG=1 for a hundred of each, as a benchmark. */
 const kills = process.env.LONG === undefined ? 10 : 100;
+/** Long enough for every one of them on a crowded machine, ms. */
+const enoughMs = kills * 60_000;
 const folder = temporary();
 
 const runs = {
@@ -66,5 +68,6 @@ describe("a run that is killed at any moment", () => {
 			for (const [file, text] of Object.entries(reference))
 				expect(files[file] === text, file).toBe(true);
 		},
+		enoughMs,
 	);
 });
