@@ -7,7 +7,7 @@ import type {
 } from "../analysis/index.ts";
 import { waterLineChart } from "../charts/index.ts";
 import { compareJson } from "../report/compare-json.ts";
-import { type Pair, pairsOf } from "../report/compare-parts.ts";
+import { type Pair, pairBetween } from "../report/compare-parts.ts";
 import { questionOf } from "../report/compare-question.ts";
 import { differenceSections } from "../report/difference-section.ts";
 import { htmlElement, unbroken } from "../report/html-element.ts";
@@ -112,10 +112,9 @@ export class CompareView {
 			this.#planLines();
 		});
 		this.#cursor.watch(this.#lines);
-		this.#restsOn = new RestsOnPart(document, () => {
-			const { a, b } = this.#compared() ?? { a: "", b: "" };
-			turns.tryRestsOn([a, b]);
-		});
+		this.#restsOn = new RestsOnPart(document, () =>
+			turns.tryRestsOn(this.#pair),
+		);
 		this.#save = pressed(document, "Save these numbers (compare.json)", () => {
 			if (this.#whole !== null)
 				saveFile(document, "compare.json", compareJson(this.#whole));
@@ -340,15 +339,12 @@ export class CompareView {
 		this.#restsOn.show(result, restsOn, pair);
 	}
 
-	/** The pair that is looked at, as the result has it. */
+	/** The pair that is looked at, in the order in which it was chosen. */
 	#compared(): Pair | undefined {
 		const result = this.#shown?.result;
-		const [a, b] = this.#pair;
 		return result === undefined
 			? undefined
-			: pairsOf(result).find(
-					(one) => (one.a === a && one.b === b) || (one.a === b && one.b === a),
-				);
+			: pairBetween(result, ...this.#pair);
 	}
 
 	#writeDifferences(): void {

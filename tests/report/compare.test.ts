@@ -2,6 +2,7 @@ import { JSDOM } from "jsdom";
 import Papa from "papaparse";
 import { describe, expect, test } from "vitest";
 import type { CompareResult } from "../../src/analysis/compare-result.ts";
+import { pairBetween } from "../../src/report/compare-parts.ts";
 import {
 	cautionSentences,
 	compareHtml,
@@ -201,6 +202,35 @@ describe("the report of a comparison", () => {
 	test("carries the caution at its top, in its list and at its foot", () => {
 		for (const place of ["header", "section.cautions", "footer"])
 			expect(textOf(page.querySelector(place))).toContain(cautionSentences[0]);
+	});
+
+	test("a pair asked for the other way round is told from its own first regimen", () => {
+		const { result } = comparison();
+		const held = pairBetween(result, "short", "long");
+		const turned = pairBetween(result, "long", "short");
+		const leaks = turned?.of("thigh", "breaches");
+		expect([turned?.a, turned?.b]).toEqual(["long", "short"]);
+		expect(leaks).toMatchObject({
+			a: "long",
+			b: "short",
+			meanA: 0.151,
+			meanB: 0.112,
+			shareAHigher: 0.82,
+			shareBHigher: 0.11,
+			// Fewer breaches are better, and long has fewer in 11 of 100.
+			shareABetter: 0.11,
+			verdict: "more: 0.039 a day (0.028 to 0.05)",
+		});
+		expect(leaks?.low95).toBeCloseTo(0.028, 9);
+		expect(leaks?.high95).toBeCloseTo(0.05, 9);
+		expect(turned?.of("thigh", "solutionWastedMl")).toMatchObject({
+			low95: null,
+			high95: null,
+			verdict: held?.of("thigh", "solutionWastedMl")?.verdict,
+		});
+		expect(turned?.of("thigh", "washes")?.mean).toBeLessThan(0);
+		expect(turned?.of("thigh", "underSuctionMin")?.shareABetter).toBe(0.11);
+		expect(pairBetween(result, "short", "nobody")).toBeUndefined();
 	});
 
 	test("is the same bytes for the same result", () => {
