@@ -122,12 +122,12 @@ describe.skipIf("missing" in started)("the workbench in a real browser", () => {
 			.poll(() => page().locator("#compare-heading").textContent())
 			.toMatch(/what does a 10.min dwell .* cost against 5.min/u);
 		expect(
-			await page().locator("#pair-1-1-table thead th").allTextContents(),
+			await page().locator(".differences table thead th").allTextContents(),
 		).toEqual([
 			...["Measure", "Unit", "long", "short", "Difference", "95 % from", "to"],
 			...["long more", "short more", "long better"],
 		]);
-		const washes = page().locator("#pair-1-1-table tr", {
+		const washes = page().locator(".differences table tr", {
 			has: page().getByText("Washes", { exact: true }),
 		});
 		expect(await washes.locator("td").nth(3).textContent()).toMatch(/^−/u);

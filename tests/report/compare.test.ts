@@ -141,6 +141,18 @@ describe("the report of a comparison", () => {
 		]);
 	});
 
+	test("leaves empty who does better where that is for the clinician to weigh", () => {
+		const better = (label: string): string => {
+			const row = [
+				...page.querySelectorAll("#differences > section tbody tr"),
+			].find((one) => textOf(one.querySelector("th")) === label);
+			return textOf(row?.lastElementChild);
+		};
+		expect(better("Breaches of the seal")).toBe("82 %");
+		expect(better("Washes")).toBe("");
+		expect(better("Undiluted exudate at the bed, mean share")).toBe("");
+	});
+
 	test("writes a verdict in the words of its measure", () => {
 		const verdicts = textOf(
 			page.querySelector("#differences > section .wide svg desc"),
@@ -152,6 +164,38 @@ describe("the report of a comparison", () => {
 			"no difference found at 0.05",
 		])
 			expect(verdicts).toContain(words);
+	});
+
+	test("says so where the middle of the days is one value and the mean lies elsewhere", () => {
+		const { result, drawings } = comparison({
+			names: ["short"],
+			measures: ["wetMin", "cost", "fills"],
+		});
+		const spread = (mean: number, low: number, high: number) => ({
+			...{ mean, halfWidth95: null, p10: low, p50: low, p90: high },
+			quantiles95: [],
+		});
+		const regimens = result.regimens.map((regimen) => ({
+			...regimen,
+			dressings: regimen.dressings.map((dressing) => ({
+				...dressing,
+				measures: {
+					wetMin: spread(64.5, 64.2, 64.2),
+					cost: spread(92.65, 90, 92.5),
+					fills: spread(11, 11, 11),
+				},
+			})),
+		}));
+		const html = compareHtml({ ...result, regimens }, drawings, document);
+		const quantities = new JSDOM(html).window.document.querySelector(
+			"#quantities",
+		);
+		expect(
+			[...(quantities?.querySelectorAll("td.number") ?? [])].map(textOf),
+		).toEqual(["64.5 (mostly 64.2)", "92.65 (90 to 92.5)", "11"]);
+		expect(textOf(quantities?.querySelector("caption"))).toContain(
+			"or what all of these come to; a few other days can draw the mean beyond it",
+		);
 	});
 
 	test("draws the same day under each regimen on the same heights, and the first hours where they part", () => {
