@@ -2,6 +2,7 @@ import { JSDOM } from "jsdom";
 import Papa from "papaparse";
 import { describe, expect, test } from "vitest";
 import type { CompareResult } from "../../src/analysis/compare-result.ts";
+import type { MeasureName } from "../../src/analysis/measures.ts";
 import { pairBetween } from "../../src/report/compare-parts.ts";
 import {
 	cautionSentences,
@@ -223,6 +224,48 @@ describe("the report of a comparison", () => {
 		expect(lists[1]?.closest("details")).not.toBeNull();
 		expect(textOf(lists[1])).toContain("calls at night");
 		expect(textOf(turning)).not.toContain("kinks of the fill line");
+	});
+
+	test("says what became of a difference that an assumption turns, and at which end; what is reversed comes first", () => {
+		const { result, drawings } = comparison();
+		const turn = (
+			measure: string,
+			half: number | null,
+			twice: number | null,
+		) => ({
+			...{ dressing: "thigh", measure: measure as MeasureName, turns: true },
+			...{ base: -0.039, half, twice },
+		});
+		const effects = [
+			[turn("breaches", -0.03, -0.035)],
+			[turn("breaches", -0.039, -0.001)],
+			[turn("nurseMin", null, -0.02), turn("alarms.seal-leak", -0.1, 0.02)],
+			[turn("breaches", 0.01, 0.02)],
+		];
+		const rows = (result.restsOn?.rows ?? []).map((row, index) => ({
+			...row,
+			effects: effects[index] ?? [],
+		}));
+		const html = compareHtml(
+			{ ...result, restsOn: result.restsOn && { ...result.restsOn, rows } },
+			drawings,
+			document,
+		);
+		const [list] = new JSDOM(html).window.document.querySelectorAll(
+			".turning-list",
+		);
+		expect(
+			[...(list?.querySelectorAll("li li") ?? [])].map((item) =>
+				textOf(item).split(": ").at(-1),
+			),
+		).toEqual([
+			"changes sign at twice",
+			"no longer found at twice",
+			"changes sign at half and at twice",
+			"no longer found, nearest to nought at half",
+			"no longer found at twice",
+		]);
+		expect(textOf(list?.querySelector("li"))).toMatch(/^chance that a turn/);
 	});
 
 	test("says so where nobody looked into what the answer rests on", () => {
