@@ -12,6 +12,7 @@ import { questionOf } from "../report/compare-question.ts";
 import { differenceSections } from "../report/difference-section.ts";
 import { htmlElement, unbroken } from "../report/html-element.ts";
 import { roundShare } from "../report/round-share.ts";
+import { silenceSection } from "../report/silence-section.ts";
 import { chartWidth } from "./chart-width.ts";
 import { Cursor } from "./cursor.ts";
 import type { Frames } from "./frames.ts";
@@ -357,6 +358,7 @@ export class CompareView {
 		this.#heading.textContent = unbroken(questionOf({ ...result, regimens }));
 		this.#differences.replaceChildren(
 			...differenceSections(result, [{ ...pair, index: 0 }], this.#document),
+			silenceSection(result, this.#document),
 		);
 	}
 }

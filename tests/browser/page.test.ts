@@ -135,6 +135,12 @@ describe.skipIf("missing" in started)("the workbench in a real browser", () => {
 			"long",
 			"short",
 		]);
+		// As in the command's report, it is said what no number here can tell.
+		const silence = page().getByRole("region", {
+			name: "What this does not tell",
+		});
+		expect(await silence.textContent()).toContain("there is no overall score");
+		expect(await page().evaluate(layoutFaults)).toEqual([]);
 		expect(tab.heard).toEqual([]);
 	});
 

@@ -96,6 +96,32 @@ describe("the report of a comparison", () => {
 		expect(rows).not.toContain("Wet time");
 	});
 
+	test("says beside a verdict that an assumed number would turn it, where that was looked into", () => {
+		const { result, drawings } = comparison();
+		const provenance = (word: string) => ({
+			...result,
+			restsOn: result.restsOn && {
+				...result.restsOn,
+				rows: result.restsOn.rows.map((row) => ({ ...row, provenance: word })),
+			},
+		});
+		const brief = (one: CompareResult): string =>
+			textOf(
+				new JSDOM(
+					compareHtml(one, drawings, document),
+				).window.document.querySelector(".brief .main-differences"),
+			);
+		const mark = "rests on assumed numbers";
+		const said = brief(result);
+		// In the fixture breach.dry turns the alarms; nothing moves the washes.
+		expect(said).toContain(`more: 0.08 a day (0.06 to 0.1); ${mark}`);
+		expect(said).toContain("more: 4.48 a day (4.46 to 4.5)");
+		expect(said).not.toContain(`more: 4.48 a day (4.46 to 4.5); ${mark}`);
+		expect(said).toContain("see What the answer rests on");
+		for (const one of [provenance("published"), { ...result, restsOn: null }])
+			expect(brief(one)).not.toContain(mark);
+	});
+
 	test("keeps to the reader's own order where few measures were asked for", () => {
 		const asked = pageOf({ measures: ["nightCalls", "washes"] });
 		const rows = rowsOf(asked);
