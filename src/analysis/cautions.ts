@@ -156,7 +156,7 @@ function solution(
 	if (inside) {
 		add(
 			"not-returned",
-			`Up to ${figure(most)} mL of solution (P90) do not come back to the canister: in an ${dressing.tissue === "open-abdomen" ? "open abdomen" : "wound with exposed organs"} ask where it stays, and count it in the fluid balance.`,
+			`Up to ${figure(most)} mL of solution (P90) do not come back to the canister: in ${dressing.tissue === "open-abdomen" ? "an open abdomen" : "a wound with exposed organs"} ask where it stays, and count it in the fluid balance.`,
 		);
 	} else if (most > 0.25 * day.totals.instilledMl) {
 		add(

@@ -34,9 +34,10 @@ export interface MeasureFact {
 	readonly ofClogging: boolean;
 }
 
+/** What a wash and what dilution are worth is for the clinician: neither way is called better. */
 const better: { readonly [N in TotalName]: MeasureFact["better"] } = {
 	fills: null,
-	washes: "higher",
+	washes: null,
 	instilledMl: null,
 	exudateMl: null,
 	toCanisterMl: null,
@@ -50,7 +51,7 @@ const better: { readonly [N in TotalName]: MeasureFact["better"] } = {
 	underSuctionMin: "higher",
 	wetMin: null,
 	breaches: "lower",
-	meanExudateShare: "lower",
+	meanExudateShare: null,
 	canisterChanges: "lower",
 	sourceChanges: "lower",
 	dressingChanges: "lower",

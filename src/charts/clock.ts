@@ -68,20 +68,23 @@ export function shortDate(offset: number, clock: Clock): string {
 export const fullDate = (offset: number, clock: Clock): string =>
 	`${dateWords(offset, clock)} ${calendarDay(offset, clock).getUTCFullYear()}`;
 
-/** Up to a day and a half ahead, 'tomorrow' is plainer than a date. */
-const speaksOfTomorrow = (clock: Clock): boolean => clock.horizonMin <= 36 * 60;
+/** Up to a day and a half ahead a weekday says which day it is, and is plainer than a date. */
+const weekdaySays = (clock: Clock): boolean => clock.horizonMin <= 36 * 60;
 
-/** '' on the first day, else 'tomorrow' or 'Tue 3 March'. A horizon of many days names every day. */
+/**
+ * '' on the first day, else 'Tue' or, where weekdays may come round again, 'Tue 3 March'. A horizon of many days names
+ * every day. Never 'tomorrow': a paper is also read on the day after.
+ */
 export function dayWords(atMin: number, clock: Clock): string {
 	const offset = dayOffset(atMin, clock);
-	if (speaksOfTomorrow(clock)) {
-		if (offset === 0) return "";
-		if (offset === 1) return "tomorrow";
-	}
-	return dateWords(offset, clock);
+	if (!weekdaySays(clock) || offset < 0 || offset > 6)
+		return dateWords(offset, clock);
+	return offset === 0
+		? ""
+		: (weekdays[calendarDay(offset, clock).getUTCDay()] ?? "");
 }
 
-/** '14:20', 'tomorrow 02:10', 'Tue 3 March 02:10'. */
+/** '14:20', 'Tue 02:10', 'Tue 3 March 02:10'. */
 export function clockTime(atMin: number, clock: Clock): string {
 	const day = dayWords(atMin, clock);
 	const time = timeOfDay(atMin, clock);
@@ -104,7 +107,7 @@ export const isInstant = (
 	clock: Clock,
 ): boolean => clockTime(fromMin, clock) === clockTime(toMin, clock);
 
-/** 'between 19:05 and 21:40', 'between 23:05 and tomorrow 01:10', 'tomorrow between 01:05 and 02:40', 'at 19:00', 'tomorrow at 02:10'. */
+/** 'between 19:05 and 21:40', 'between 23:05 and Tue 01:10', 'Tue between 01:05 and 02:40', 'at 19:00', 'Tue at 02:10'. */
 export function timeRange(
 	fromMin: number,
 	toMin: number,

@@ -238,7 +238,7 @@ function declare(
 		.option("--curve <axis>", "the axis whose response is drawn as a curve")
 		.addHelpText(
 			"after",
-			`${caution}\n\nExamples:\n  slackwater sweep thigh.yaml --dwell "2 min to 20 min by 2 min" --suction "1 h to 5 h by 30 min"\n  slackwater sweep thigh.yaml --keep "nightCalls<0.5" --efficient meanExudateShare,nurseMin`,
+			`${caution}\n\nExamples:\n  slackwater sweep thigh.yaml --dwell "2 min to 20 min by 2 min" --suction "1 h to 5 h by 30 min"\n  slackwater sweep thigh.yaml --keep "nightCalls<0.5" --efficient meanExudateShare:lower,nurseMin`,
 		);
 	sweeping.action(() =>
 		sweep(sweeping.args, sweeping.opts<TypedSweepOptions>()),

@@ -122,7 +122,7 @@ export function readConstraints(
 	});
 }
 
-/** `meanExudateShare,nurseMin` or, where it is not plain which way is better, `wetMin:lower`. */
+/** `cost,nurseMin` or, where it is not plain which way is better, `meanExudateShare:lower`. */
 export function readGoals(
 	typed: string | undefined,
 	problems: Problem[],

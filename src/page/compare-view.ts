@@ -7,11 +7,12 @@ import type {
 } from "../analysis/index.ts";
 import { waterLineChart } from "../charts/index.ts";
 import { compareJson } from "../report/compare-json.ts";
-import { type Pair, pairsOf } from "../report/compare-parts.ts";
+import { type Pair, pairBetween } from "../report/compare-parts.ts";
 import { questionOf } from "../report/compare-question.ts";
 import { differenceSections } from "../report/difference-section.ts";
 import { htmlElement, unbroken } from "../report/html-element.ts";
 import { roundShare } from "../report/round-share.ts";
+import { silenceSection } from "../report/silence-section.ts";
 import { chartWidth } from "./chart-width.ts";
 import { Cursor } from "./cursor.ts";
 import type { Frames } from "./frames.ts";
@@ -112,10 +113,9 @@ export class CompareView {
 			this.#planLines();
 		});
 		this.#cursor.watch(this.#lines);
-		this.#restsOn = new RestsOnPart(document, () => {
-			const { a, b } = this.#compared() ?? { a: "", b: "" };
-			turns.tryRestsOn([a, b]);
-		});
+		this.#restsOn = new RestsOnPart(document, () =>
+			turns.tryRestsOn(this.#pair),
+		);
 		this.#save = pressed(document, "Save these numbers (compare.json)", () => {
 			if (this.#whole !== null)
 				saveFile(document, "compare.json", compareJson(this.#whole));
@@ -340,15 +340,12 @@ export class CompareView {
 		this.#restsOn.show(result, restsOn, pair);
 	}
 
-	/** The pair that is looked at, as the result has it. */
+	/** The pair that is looked at, in the order in which it was chosen. */
 	#compared(): Pair | undefined {
 		const result = this.#shown?.result;
-		const [a, b] = this.#pair;
 		return result === undefined
 			? undefined
-			: pairsOf(result).find(
-					(one) => (one.a === a && one.b === b) || (one.a === b && one.b === a),
-				);
+			: pairBetween(result, ...this.#pair);
 	}
 
 	#writeDifferences(): void {
@@ -361,6 +358,7 @@ export class CompareView {
 		this.#heading.textContent = unbroken(questionOf({ ...result, regimens }));
 		this.#differences.replaceChildren(
 			...differenceSections(result, [{ ...pair, index: 0 }], this.#document),
+			silenceSection(result, this.#document),
 		);
 	}
 }

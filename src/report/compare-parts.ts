@@ -2,7 +2,7 @@ import type { CompareResult, Difference } from "../analysis/compare-result.ts";
 import type { MeasureName } from "../analysis/measures.ts";
 import type { DifferenceRow } from "../charts/index.ts";
 import { type MeasureScale, unitWords } from "./measure-number.ts";
-import { measureWords } from "./measure-words.ts";
+import { betterIs, measureWords } from "./measure-words.ts";
 import { differenceDecimals, isFound, verdictWords } from "./verdict-words.ts";
 
 /** Two regimens of a comparison and how they differ, on one dressing or on all together. */
@@ -47,6 +47,56 @@ export function pairsOf(result: CompareResult): Pair[] {
 			of: (owner, measure) => found.get(key(a, b, owner, measure)),
 		}));
 }
+
+/** The pair that a and b are, a first: turned round where the result holds it as b against a. */
+export function pairBetween(
+	result: CompareResult,
+	a: string,
+	b: string,
+): Pair | undefined {
+	const pairs = pairsOf(result);
+	const held = pairs.find((pair) => pair.a === a && pair.b === b);
+	if (held !== undefined) return held;
+	const other = pairs.find((pair) => pair.a === b && pair.b === a);
+	if (other === undefined) return undefined;
+	const scale = compareScale(result);
+	return {
+		...other,
+		a,
+		b,
+		of: (owner, measure) => {
+			const one = other.of(owner, measure);
+			return one === undefined ? undefined : turnedRound(one, scale);
+		},
+	};
+}
+
+/** What b differs from a by, of what a differs from b by. */
+function turnedRound(one: Difference, scale: MeasureScale): Difference {
+	const better = betterIs(one.measure);
+	const turned: Difference = {
+		...one,
+		a: one.b,
+		b: one.a,
+		meanA: one.meanB,
+		meanB: one.meanA,
+		mean: negated(one.mean),
+		low95: one.high95 === null ? null : negated(one.high95),
+		high95: one.low95 === null ? null : negated(one.low95),
+		shareAHigher: one.shareBHigher,
+		shareBHigher: one.shareAHigher,
+		shareABetter:
+			better === null
+				? null
+				: better === "higher"
+					? one.shareBHigher
+					: one.shareAHigher,
+	};
+	return { ...turned, verdict: verdictWords(turned, scale) };
+}
+
+/** Nought stays nought, without a sign. */
+const negated = (value: number): number => 0 - value;
 
 /** The differences of a pair in the measures asked for, in their order. */
 export const askedFor = (

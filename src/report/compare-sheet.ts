@@ -3,11 +3,13 @@ import { differenceRows } from "../charts/index.ts";
 import { twoWidthFigure } from "./chart-figure.ts";
 import { compareScale, type Pair, rowOf } from "./compare-parts.ts";
 import { dressingLine } from "./dressing-words.ts";
+import { isFragile } from "./fragile.ts";
 import { htmlElement, unbroken } from "./html-element.ts";
 import { mainDifferences } from "./main-differences.ts";
 import { commonDrawdown, regimenLines } from "./regimen-lines.ts";
 import { sentenceStart } from "./sentence.ts";
 import { sheetPart } from "./sheet-part.ts";
+import { silenceSection } from "./silence-section.ts";
 
 /** The first page, on screen and on paper: the regimens, the differences that matter most, and what they do not tell. */
 export function compareSheet(
@@ -68,16 +70,27 @@ function differencesSection(
 	const { differences, why } = mainDifferences(result, pair, owner);
 	const scale = compareScale(result);
 	const whose = pair.owners.length > 1 ? "All dressings together. " : "";
+	const fragile = differences.filter((one) => isFragile(one, result.restsOn));
+	const rows = differences.map((one) => {
+		const row = rowOf(one, scale);
+		return fragile.includes(one)
+			? { ...row, verdict: `${row.verdict}; rests on assumed numbers` }
+			: row;
+	});
+	const warning =
+		fragile.length === 0
+			? ""
+			: " What rests on assumed numbers is lost or turned round at half or at twice one of them: see What the answer rests on.";
 	const figure = twoWidthFigure(document, {
 		id: "main-differences",
-		caption: `${whose}${why}`,
+		caption: `${whose}${why}${warning}`,
 		draw: (options) =>
 			differenceRows(
 				{
 					title: `${pair.a} against ${pair.b}: what differs most`,
 					a: pair.a,
 					b: pair.b,
-					rows: differences.map((one) => rowOf(one, scale)),
+					rows,
 				},
 				document,
 				options,
@@ -88,37 +101,6 @@ function differencesSection(
 		"main-differences",
 		`${pair.a} against ${pair.b}: what differs most`,
 		figure,
-	);
-}
-
-/** What a comparison leaves open, whatever its numbers. */
-function silenceSection(
-	result: CompareResult,
-	document: Document,
-): HTMLElement {
-	const isUnjudged = result.differences.some(
-		({ kind }) => kind === "not-judged",
-	);
-	const sentences = [
-		"Whether the wound heals sooner or better: nothing here is about healing, pain or comfort.",
-		"Which regimen is the better one: there is no overall score. What a wash is worth against a leak or a call at night is for the clinician to weigh, with the patient and the prescription.",
-		...(isUnjudged
-			? [
-					"Whether either clogs more: nobody has measured those rates, so no verdict on clogging is given.",
-				]
-			: []),
-		"That there is no difference where none was found: one smaller than the bar may be there.",
-	];
-	return sheetPart(
-		document,
-		"silence",
-		"What this does not tell",
-		htmlElement(
-			document,
-			"ul",
-			{ class: "plain" },
-			...sentences.map((sentence) => htmlElement(document, "li", {}, sentence)),
-		),
 	);
 }
 

@@ -140,6 +140,8 @@ export function betterIs(name: MeasureName): "lower" | "higher" | null {
 
 const regimenMatters: ReadonlySet<MeasureName> = new Set([
 	"fills",
+	"washes",
+	"meanExudateShare",
 	"instilledMl",
 	"exudateMl",
 	"toCanisterMl",
@@ -150,7 +152,6 @@ const regimenMatters: ReadonlySet<MeasureName> = new Set([
 ]);
 
 const moreIsBetter: ReadonlySet<MeasureName> = new Set([
-	"washes",
 	"underSuctionMin",
 	"firstCanisterChangeMin",
 	"canisterLastsShift",

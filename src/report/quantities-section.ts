@@ -36,7 +36,7 @@ export function quantitiesSection(
 			]);
 		return htmlTable(document, {
 			id: `quantities-${index + 1}`,
-			caption: `${ids.length > 1 ? `Dressing ${id}: m` : "M"}eans of ${result.replications} replications, and in brackets where 8 days in 10 lie (P10 to P90).`,
+			caption: `${ids.length > 1 ? `Dressing ${id}: m` : "M"}eans of ${result.replications} replications, and in brackets where 8 days in 10 lie (P10 to P90), or what all of these come to; a few other days can draw the mean beyond it.`,
 			columns: [
 				{ heading: "Measure" },
 				{ heading: "Unit" },
@@ -53,11 +53,10 @@ export function quantitiesSection(
 	);
 }
 
-/** '11.4 (11 to 12)', or '12' where nothing varies. */
+/** '11.4 (11 to 12)'; '64.5 (mostly 64.2)' where all of the middle is one value; '12' where nothing varies. */
 function spreadWords(spread: Spread, decimals: number): string {
 	const number = (value: number): string => plainNumber(value, decimals);
 	const [mean, low, high] = [spread.mean, spread.p10, spread.p90].map(number);
-	return mean === low && low === high
-		? number(spread.mean)
-		: `${mean} (${low} to ${high})`;
+	if (low !== high) return `${mean} (${low} to ${high})`;
+	return mean === low ? `${mean}` : `${mean} (mostly ${low})`;
 }

@@ -75,9 +75,9 @@ function orderSentences({ orders, scenario }: SupplyResult): Sentence[] {
 			strong(orderWords(order)),
 			" ",
 			strong(when),
-			"; without it there is a ",
-			strong(`${chanceWords(probability)} chance`),
-			` of running out by ${dayWordsAt(byMin, scenario)}.`,
+			`; without it the chance of running out by ${dayWordsAt(byMin, scenario)} is `,
+			strong(chanceWords(probability)),
+			".",
 		];
 	});
 	const others = firsts.slice(mostOrders);
@@ -98,6 +98,7 @@ type Stocked = ItemSupply & {
 const stocked = (items: readonly ItemSupply[]): Stocked[] =>
 	items.filter((item): item is Stocked => item.store !== null);
 
+/** Of the replications, each of which orders by the rules from its own stock: no word on the list of orders as it stands. */
 function outSentence(result: SupplyResult): Sentence[] {
 	const [worst] = stocked(result.items).sort(
 		(a, b) => b.store.stockOut.probability - a.store.stockOut.probability,
@@ -108,7 +109,7 @@ function outSentence(result: SupplyResult): Sentence[] {
 	if (probability === 0)
 		return [
 			[
-				"With these orders ",
+				"With orders that follow these rules ",
 				strong("nothing ran out"),
 				` in any of the ${result.scenario.replications} replications of ${weeks}.`,
 			],
@@ -120,7 +121,7 @@ function outSentence(result: SupplyResult): Sentence[] {
 			: [];
 	return [
 		[
-			"With these orders the item most likely to run out is ",
+			"If orders go on following these rules, the item most likely to run out is ",
 			strong(worst.item),
 			": ",
 			strong(percentWords(probability)),

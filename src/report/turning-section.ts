@@ -22,7 +22,8 @@ interface Turning {
 
 /**
  * The assumptions that turn a verdict at half or at twice their value, as plain lists: first those under which a difference
- * that was found is lost or turned round; then, folded away, those under which one shows that was not found.
+ * that was found is lost or turned round, the turned ones before those that are only no longer found; then, folded away,
+ * those under which one shows that was not found.
  */
 export function turningSection(
 	result: CompareResult,
@@ -46,10 +47,12 @@ export function turningSection(
 				),
 			}))
 			.filter(({ effects }) => effects.length > 0);
-	const lost = turnings(wasFound);
+	const lost = reversedFirst(turnings(wasFound));
 	const shown = turnings((effect) => !wasFound(effect));
-	const listed = (some: readonly Turning[]): HTMLElement =>
-		list(some, result, pair, document);
+	const listed = (
+		some: readonly Turning[],
+		says: (effect: Effect) => string,
+	): HTMLElement => list(some, says, result, pair, document);
 	return section(
 		document,
 		"turning",
@@ -61,7 +64,7 @@ export function turningSection(
 				? "No difference that was found is lost or turned round at half or at twice any of these values."
 				: `With ${lost.length === 1 ? "this assumption" : `each of these ${lost.length} assumptions`} at half or at twice its value, a difference between ${restsOn.a} and ${restsOn.b} that was found is lost or turned round. It is worth knowing the value on your own ward before a decision rests on that measure.`,
 		),
-		lost.length === 0 ? null : listed(lost),
+		lost.length === 0 ? null : listed(lost, lostWords),
 		shown.length === 0
 			? null
 			: htmlElement(
@@ -74,13 +77,54 @@ export function turningSection(
 						{},
 						`${shown.length} under which a difference shows that was not found`,
 					),
-					listed(shown),
+					listed(shown, () => ""),
 				),
 	);
 }
 
+const ends = ["half", "twice"] as const;
+
+/** Where the difference lies on the other side of nought than as it stands. */
+const reversedAt = (effect: Effect): (typeof ends)[number][] =>
+	ends.filter((end) => (effect[end] ?? 0) * effect.base < 0);
+
+/** Assumptions, and the effects of each, by whether anything is reversed; else in their order. */
+function reversedFirst(turnings: readonly Turning[]): Turning[] {
+	const kept = (effect: Effect): number =>
+		reversedAt(effect).length > 0 ? 0 : 1;
+	const least = ({ effects }: Turning): number =>
+		Math.min(...effects.map(kept));
+	return turnings
+		.map(({ row, effects }) => ({
+			row,
+			effects: effects.toSorted((a, b) => kept(a) - kept(b)),
+		}))
+		.toSorted((a, b) => least(a) - least(b));
+}
+
+/**
+ * What became of a difference that was found: ': changes sign at twice', ': no longer found at half'. Where both
+ * ends moved on the side of nought where it was, the result does not hold which of them lost it: ': no longer found,
+ * nearest to nought at half'.
+ */
+function lostWords(effect: Effect): string {
+	const reversed = reversedAt(effect);
+	if (reversed.length > 0)
+		return `: changes sign at ${reversed.join(" and at ")}`;
+	const moved = ends.filter(
+		(end) => effect[end] !== null && effect[end] !== effect.base,
+	);
+	const [one, other] = moved;
+	if (one === undefined) return "";
+	if (other === undefined) return `: no longer found at ${one}`;
+	const nearest =
+		Math.abs(effect[one] ?? 0) <= Math.abs(effect[other] ?? 0) ? one : other;
+	return `: no longer found, nearest to nought at ${nearest}`;
+}
+
 function list(
 	turnings: readonly Turning[],
+	says: (effect: Effect) => string,
 	result: CompareResult,
 	pair: Pair,
 	document: Document,
@@ -101,7 +145,7 @@ function list(
 						document,
 						"li",
 						{},
-						`${inSentence(effect.measure)}${whose(effect, pair)}: ${effectWords(effect, pair, scale)}`,
+						`${inSentence(effect.measure)}${whose(effect, pair)}: ${effectWords(effect, pair, scale)}${says(effect)}`,
 					),
 				),
 			),

@@ -106,6 +106,44 @@ describe.skipIf("missing" in started)("the workbench in a real browser", () => {
 		},
 	);
 
+	test("a pair chosen the other way round is told in that order: compare-thigh", async () => {
+		await onBench(readFileSync(scenario("compare-thigh"), "utf8"));
+		await page().getByRole("button", { name: "Compare", exact: true }).click();
+		await settled(page());
+		for (const [id, name] of [
+			["#regimen-b", "suction-alone"],
+			["#regimen-a", "long"],
+			["#regimen-b", "short"],
+		] as const) {
+			await page().locator(id).selectOption(name);
+			await settled(page());
+		}
+		await expect
+			.poll(() => page().locator("#compare-heading").textContent())
+			.toMatch(/what does a 10.min dwell .* cost against 5.min/u);
+		expect(
+			await page().locator(".differences table thead th").allTextContents(),
+		).toEqual([
+			...["Measure", "Unit", "long", "short", "Difference", "95 % from", "to"],
+			...["long more", "short more", "long better"],
+		]);
+		const washes = page().locator(".differences table tr", {
+			has: page().getByText("Washes", { exact: true }),
+		});
+		expect(await washes.locator("td").nth(3).textContent()).toMatch(/^−/u);
+		expect(await page().locator(".lines h4").allTextContents()).toEqual([
+			"long",
+			"short",
+		]);
+		// As in the command's report, it is said what no number here can tell.
+		const silence = page().getByRole("region", {
+			name: "What this does not tell",
+		});
+		expect(await silence.textContent()).toContain("there is no overall score");
+		expect(await page().evaluate(layoutFaults)).toEqual([]);
+		expect(tab.heard).toEqual([]);
+	});
+
 	test("tries what a comparison rests on, and says of it what the command's report says", async () => {
 		const few = readFileSync(scenario("compare-thigh"), "utf8").replace(
 			/^replications:.*$/mu,

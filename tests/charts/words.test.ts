@@ -26,8 +26,8 @@ describe("clock times", () => {
 		[0, "07:00"],
 		[440, "14:20"],
 		[125.833, "09:06"],
-		[1019.6, "tomorrow 00:00"],
-		[1150, "tomorrow 02:10"],
+		[1019.6, "Tue 00:00"],
+		[1150, "Tue 02:10"],
 	])("%d min after 07:00 is %s on a day's chart", (atMin, words) => {
 		expect(clockTime(atMin, day)).toBe(words);
 	});
@@ -60,11 +60,11 @@ describe("clock times", () => {
 
 	test("a range says its day once", () => {
 		expect(timeRange(725, 880, day)).toBe("between 19:05 and 21:40");
-		expect(timeRange(965, 1090, day)).toBe("between 23:05 and tomorrow 01:10");
-		expect(timeRange(1085, 1180, day)).toBe("tomorrow between 01:05 and 02:40");
+		expect(timeRange(965, 1090, day)).toBe("between 23:05 and Tue 01:10");
+		expect(timeRange(1085, 1180, day)).toBe("Tue between 01:05 and 02:40");
 		expect(timeRange(720, 720.2, day)).toBe("at 19:00");
 		expect(timeSpan(119, 129, month)).toBe("Mon 2 March 08:59 to 09:09");
-		expect(timeSpan(1010, 1030, day)).toBe("23:50 to tomorrow 00:10");
+		expect(timeSpan(1010, 1030, day)).toBe("23:50 to Tue 00:10");
 	});
 });
 

@@ -69,7 +69,7 @@ describe("the canister", () => {
 				canisterChanges: [change(1200, 1320, 1420, 0.54)],
 			})),
 		).toContain(
-			"Canister: may need changing (54 %); if so, tomorrow between 03:00 and 06:40, most likely tomorrow 05:00.",
+			"Canister: may need changing (54 %); if so, Tue between 03:00 and 06:40, most likely Tue 05:00.",
 		);
 	});
 
@@ -79,7 +79,7 @@ describe("the canister", () => {
 				canisterChanges: [change(1400, 1410, 1420, 0.004)],
 			})),
 		).toContain(
-			"Canister: no change likely before tomorrow 07:00 (<1 %); 706 mL (between 635 mL and 776 mL) of its 1000 mL will be in it.",
+			"Canister: no change likely before Tue 07:00 (<1 %); 706 mL (between 635 mL and 776 mL) of its 1000 mL will be in it.",
 		);
 	});
 
@@ -94,7 +94,7 @@ describe("the canister", () => {
 describe("the solution", () => {
 	test("is one bag, good to the end, where one is enough", () => {
 		expect(said(quietDay())).toContain(
-			"Solution: 550 mL in 11 fills (between 495 mL and 605 mL); have one 1000 mL bag, good until tomorrow 07:00.",
+			"Solution: 550 mL in 11 fills (between 495 mL and 605 mL); have one 1000 mL bag, good until Tue 07:00.",
 		);
 	});
 

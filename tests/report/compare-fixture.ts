@@ -13,6 +13,7 @@ import type {
 import {
 	type MeasureName,
 	mainMeasures,
+	measureFact,
 	measureNames,
 } from "../../src/analysis/measures.ts";
 import { totalNames } from "../../src/analysis/totals.ts";
@@ -90,7 +91,7 @@ function difference(
 		replications: 400,
 		shareAHigher: none ? 0 : mean > 0 ? 0.82 : 0.11,
 		shareBHigher: none ? 0 : mean > 0 ? 0.11 : 0.82,
-		shareABetter: measure === "instilledMl" ? null : none ? 0 : 0.82,
+		shareABetter: measureFact(measure).better === null ? null : none ? 0 : 0.82,
 		variance: { paired, independent: paired * 8.3 + (none ? 0.4 : 0) },
 		kind: own,
 		verdict: verdicts[own],

@@ -2,6 +2,8 @@ import { JSDOM } from "jsdom";
 import Papa from "papaparse";
 import { describe, expect, test } from "vitest";
 import type { CompareResult } from "../../src/analysis/compare-result.ts";
+import type { MeasureName } from "../../src/analysis/measures.ts";
+import { pairBetween } from "../../src/report/compare-parts.ts";
 import {
 	cautionSentences,
 	compareHtml,
@@ -94,6 +96,32 @@ describe("the report of a comparison", () => {
 		expect(rows).not.toContain("Wet time");
 	});
 
+	test("says beside a verdict that an assumed number would turn it, where that was looked into", () => {
+		const { result, drawings } = comparison();
+		const provenance = (word: string) => ({
+			...result,
+			restsOn: result.restsOn && {
+				...result.restsOn,
+				rows: result.restsOn.rows.map((row) => ({ ...row, provenance: word })),
+			},
+		});
+		const brief = (one: CompareResult): string =>
+			textOf(
+				new JSDOM(
+					compareHtml(one, drawings, document),
+				).window.document.querySelector(".brief .main-differences"),
+			);
+		const mark = "rests on assumed numbers";
+		const said = brief(result);
+		// In the fixture breach.dry turns the alarms; nothing moves the washes.
+		expect(said).toContain(`more: 0.08 a day (0.06 to 0.1); ${mark}`);
+		expect(said).toContain("more: 4.48 a day (4.46 to 4.5)");
+		expect(said).not.toContain(`more: 4.48 a day (4.46 to 4.5); ${mark}`);
+		expect(said).toContain("see What the answer rests on");
+		for (const one of [provenance("published"), { ...result, restsOn: null }])
+			expect(brief(one)).not.toContain(mark);
+	});
+
 	test("keeps to the reader's own order where few measures were asked for", () => {
 		const asked = pageOf({ measures: ["nightCalls", "washes"] });
 		const rows = rowsOf(asked);
@@ -140,6 +168,18 @@ describe("the report of a comparison", () => {
 		]);
 	});
 
+	test("leaves empty who does better where that is for the clinician to weigh", () => {
+		const better = (label: string): string => {
+			const row = [
+				...page.querySelectorAll("#differences > section tbody tr"),
+			].find((one) => textOf(one.querySelector("th")) === label);
+			return textOf(row?.lastElementChild);
+		};
+		expect(better("Breaches of the seal")).toBe("82 %");
+		expect(better("Washes")).toBe("");
+		expect(better("Undiluted exudate at the bed, mean share")).toBe("");
+	});
+
 	test("writes a verdict in the words of its measure", () => {
 		const verdicts = textOf(
 			page.querySelector("#differences > section .wide svg desc"),
@@ -151,6 +191,38 @@ describe("the report of a comparison", () => {
 			"no difference found at 0.05",
 		])
 			expect(verdicts).toContain(words);
+	});
+
+	test("says so where the middle of the days is one value and the mean lies elsewhere", () => {
+		const { result, drawings } = comparison({
+			names: ["short"],
+			measures: ["wetMin", "cost", "fills"],
+		});
+		const spread = (mean: number, low: number, high: number) => ({
+			...{ mean, halfWidth95: null, p10: low, p50: low, p90: high },
+			quantiles95: [],
+		});
+		const regimens = result.regimens.map((regimen) => ({
+			...regimen,
+			dressings: regimen.dressings.map((dressing) => ({
+				...dressing,
+				measures: {
+					wetMin: spread(64.5, 64.2, 64.2),
+					cost: spread(92.65, 90, 92.5),
+					fills: spread(11, 11, 11),
+				},
+			})),
+		}));
+		const html = compareHtml({ ...result, regimens }, drawings, document);
+		const quantities = new JSDOM(html).window.document.querySelector(
+			"#quantities",
+		);
+		expect(
+			[...(quantities?.querySelectorAll("td.number") ?? [])].map(textOf),
+		).toEqual(["64.5 (mostly 64.2)", "92.65 (90 to 92.5)", "11"]);
+		expect(textOf(quantities?.querySelector("caption"))).toContain(
+			"or what all of these come to; a few other days can draw the mean beyond it",
+		);
 	});
 
 	test("draws the same day under each regimen on the same heights, and the first hours where they part", () => {
@@ -180,6 +252,48 @@ describe("the report of a comparison", () => {
 		expect(textOf(turning)).not.toContain("kinks of the fill line");
 	});
 
+	test("says what became of a difference that an assumption turns, and at which end; what is reversed comes first", () => {
+		const { result, drawings } = comparison();
+		const turn = (
+			measure: string,
+			half: number | null,
+			twice: number | null,
+		) => ({
+			...{ dressing: "thigh", measure: measure as MeasureName, turns: true },
+			...{ base: -0.039, half, twice },
+		});
+		const effects = [
+			[turn("breaches", -0.03, -0.035)],
+			[turn("breaches", -0.039, -0.001)],
+			[turn("nurseMin", null, -0.02), turn("alarms.seal-leak", -0.1, 0.02)],
+			[turn("breaches", 0.01, 0.02)],
+		];
+		const rows = (result.restsOn?.rows ?? []).map((row, index) => ({
+			...row,
+			effects: effects[index] ?? [],
+		}));
+		const html = compareHtml(
+			{ ...result, restsOn: result.restsOn && { ...result.restsOn, rows } },
+			drawings,
+			document,
+		);
+		const [list] = new JSDOM(html).window.document.querySelectorAll(
+			".turning-list",
+		);
+		expect(
+			[...(list?.querySelectorAll("li li") ?? [])].map((item) =>
+				textOf(item).split(": ").at(-1),
+			),
+		).toEqual([
+			"changes sign at twice",
+			"no longer found at twice",
+			"changes sign at half and at twice",
+			"no longer found, nearest to nought at half",
+			"no longer found at twice",
+		]);
+		expect(textOf(list?.querySelector("li"))).toMatch(/^chance that a turn/);
+	});
+
 	test("says so where nobody looked into what the answer rests on", () => {
 		expect(
 			textOf(pageOf({ restsOn: false }).querySelector("#rests-on")),
@@ -201,6 +315,35 @@ describe("the report of a comparison", () => {
 	test("carries the caution at its top, in its list and at its foot", () => {
 		for (const place of ["header", "section.cautions", "footer"])
 			expect(textOf(page.querySelector(place))).toContain(cautionSentences[0]);
+	});
+
+	test("a pair asked for the other way round is told from its own first regimen", () => {
+		const { result } = comparison();
+		const held = pairBetween(result, "short", "long");
+		const turned = pairBetween(result, "long", "short");
+		const leaks = turned?.of("thigh", "breaches");
+		expect([turned?.a, turned?.b]).toEqual(["long", "short"]);
+		expect(leaks).toMatchObject({
+			a: "long",
+			b: "short",
+			meanA: 0.151,
+			meanB: 0.112,
+			shareAHigher: 0.82,
+			shareBHigher: 0.11,
+			// Fewer breaches are better, and long has fewer in 11 of 100.
+			shareABetter: 0.11,
+			verdict: "more: 0.039 a day (0.028 to 0.05)",
+		});
+		expect(leaks?.low95).toBeCloseTo(0.028, 9);
+		expect(leaks?.high95).toBeCloseTo(0.05, 9);
+		expect(turned?.of("thigh", "solutionWastedMl")).toMatchObject({
+			low95: null,
+			high95: null,
+			verdict: held?.of("thigh", "solutionWastedMl")?.verdict,
+		});
+		expect(turned?.of("thigh", "washes")?.mean).toBeLessThan(0);
+		expect(turned?.of("thigh", "underSuctionMin")?.shareABetter).toBe(0.11);
+		expect(pairBetween(result, "short", "nobody")).toBeUndefined();
 	});
 
 	test("is the same bytes for the same result", () => {

@@ -33,6 +33,13 @@ describe("the words of measures", () => {
 		}
 	});
 
+	test.each(["washes", "meanExudateShare"] as const)(
+		"of %s neither less nor more is called better: what it is worth is for the clinician",
+		(name) => {
+			expect(betterIs(name)).toBeNull();
+		},
+	);
+
 	test("labels tell measures apart", () => {
 		expect(new Set(worded.map((name) => measureWords[name].label)).size).toBe(
 			worded.length,

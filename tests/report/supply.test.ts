@@ -42,6 +42,14 @@ function multibyte(): SupplyResult {
 	return { ...result, orders: [order, { ...order, atMin: 2000 }] };
 }
 
+/** The sentences that the report opens with. */
+const answersOf = (one: SupplyResult): string[] =>
+	[
+		...new JSDOM(supplyHtml(one, document)).window.document.querySelectorAll(
+			".answers li",
+		),
+	].map(({ textContent }) => textContent ?? "");
+
 describe("supply.json", () => {
 	test("is valid against its JSON Schema, which knows every key of it", () => {
 		const validate = new Ajv2020({ allErrors: true }).compile({
@@ -237,8 +245,57 @@ describe("the report of the stores", () => {
 	test("opens with sentences: what to order, by when, and what happens without it", () => {
 		const [first] = page.querySelectorAll(".answers li");
 		expect(first?.textContent).toMatch(
-			/^Order .+ (?:now|by \w+ \d+ \w+ \d\d:\d\d); without it there is a .+ chance of running out by \w+ \d+ \w+\.$/,
+			/^Order .+ (?:now|by \w+ \d+ \w+ \d\d:\d\d); without it the chance of running out by \w+ \d+ \w+ is .+\.$/,
 		);
+	});
+
+	test.each([
+		[0.001, "less than 1 in 100"],
+		[1 / 6, "1 in 6"],
+		[0.8, "80 in 100"],
+		[0.999, "more than 99 in 100"],
+	])("a chance of %d is said without a stumble", (probability, words) => {
+		const { orders } = multibyte();
+		const answers = answersOf({
+			...result,
+			orders: orders.map((order) => ({
+				...order,
+				without: { ...order.without, probability },
+			})),
+		});
+		expect(answers[0]).toMatch(
+			new RegExp(
+				`; without it the chance of running out by \\w+ \\d+ \\w+ is ${words}\\.$`,
+			),
+		);
+	});
+
+	test("says of running out that it comes of orders by the rules, not of the list of orders", () => {
+		const withOut = (probability: number) =>
+			answersOf({
+				...result,
+				items: result.items.map((item) => ({
+					...item,
+					store: item.store && {
+						...item.store,
+						stockOut: { probability, low: probability, high: probability },
+					},
+				})),
+			});
+		expect(
+			withOut(0.43).filter((answer) =>
+				answer.startsWith(
+					"If orders go on following these rules, the item most likely to run out is ",
+				),
+			),
+		).toHaveLength(1);
+		expect(
+			withOut(0).filter((answer) =>
+				answer.startsWith(
+					"With orders that follow these rules nothing ran out in any of ",
+				),
+			),
+		).toHaveLength(1);
 	});
 
 	test("has every part: order list, stock, demand, rules, cost, policies, nurses, waste, beds, cautions, sources", () => {
