@@ -166,7 +166,7 @@ function remembered<T>(
 
 /** The log with what was needless in it, and after each look what could be believed, given all that was seen and done. */
 function logOf(
-	{ of, log }: Shift,
+	{ of, log, cameMin }: Shift,
 	bankOf: (deeds: readonly Deed[]) => readonly Course[],
 ): LoggedEntry[] {
 	const deeds = log.flatMap((entry) =>
@@ -176,10 +176,16 @@ function logOf(
 	);
 	const looks = log.some(({ kind }) => kind === "look");
 	const belief = looks ? new Belief(bankOf(deeds)) : null;
+	// Where help has come and the shift has gone on, a clinician has seen that nothing bled.
+	let helpLeftMin = of.rehearsal.help === null ? cameMin : null;
 	return log.map((entry, index) => {
 		const { kind, what, startMin, endMin, answer } = entry;
 		let after: Likelihoods | null = null;
 		if (entry.kind === "look" && entry.code !== null && belief !== null) {
+			if (helpLeftMin !== null && entry.endMin > helpLeftMin) {
+				belief.helpLeft(helpLeftMin);
+				helpLeftMin = null;
+			}
 			belief.see(entry.shown);
 			belief.find(entry.what, entry.code, entry.endMin);
 			after = belief.at(entry.endMin);

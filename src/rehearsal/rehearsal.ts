@@ -151,7 +151,7 @@ export class Rehearsal {
 				code === null
 					? []
 					: causesShown(place, code).filter((cause) =>
-							this.#bedside.present(cause),
+							this.#bedside.isWrong(cause),
 						),
 		});
 		return this.#answer(words, meanwhile);
@@ -375,7 +375,7 @@ export class Rehearsal {
 	}
 
 	#wrong(): CauseName[] {
-		return causeNames.filter((cause) => this.#bedside.present(cause));
+		return causeNames.filter((cause) => this.#bedside.isWrong(cause));
 	}
 
 	/** Calling is right where there is or was bleeding, or where the case says so. */

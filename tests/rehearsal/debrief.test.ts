@@ -234,6 +234,69 @@ describe("help", () => {
 	});
 });
 
+describe("a bleed that has stopped by itself", () => {
+	// Over before the canister is looked at, and no alarm has told of it.
+	const stopped: HiddenCause = {
+		cause: "bleeding",
+		atMin: 40,
+		withinMin: 0,
+		volumeMl: 100,
+		lastsMin: 30,
+	};
+	const usual = (script: string) => {
+		const rehearsal = startRehearsal(hiding([stopped]), "stopped");
+		for (const step of readScript(script).steps) takeStep(rehearsal, step);
+		return rehearsal.debrief();
+	};
+
+	test("is found by the blood in the canister, and believed until a clinician has it", () => {
+		const { log, causes } = usual("wait 80\nlook canister\nlook dressing");
+		expect(log[0]?.answer).toContain("fresh blood");
+		for (const { belief, believed } of log) {
+			expect(belief?.nothing).toBe(0);
+			expect(belief?.causes[0]).toEqual({ cause: "bleeding", probability: 1 });
+			expect(believed).not.toContain("nothing is wrong");
+		}
+		expect(causes[0]).toMatchObject({ foundMin: 80.5, foundAt: "canister" });
+	});
+
+	test("is believed in no less after more blood has been seen", () => {
+		const { log } = usual("wait 50\nlook dressing\nwait 30\nlook canister");
+		const bled = log.map(
+			({ belief }) =>
+				belief?.causes.find(({ cause }) => cause === "bleeding")?.probability,
+		);
+		expect(bled).toEqual([1, 1]);
+	});
+
+	test("is not believed in any more where help has come and found nothing", () => {
+		const rehearsal = startRehearsal(hiding([]), "sound");
+		for (const step of readScript(
+			"wait 60\nlook unit\nact call-help\nwait 4\nlook unit",
+		).steps)
+			takeStep(rehearsal, step);
+		const [before, after] = rehearsal
+			.debrief()
+			.log.filter(({ belief }) => belief !== null)
+			.map(
+				({ belief }) =>
+					belief?.causes.find(({ cause }) => cause === "bleeding")
+						?.probability ?? 0,
+			);
+		// A bleed may have begun since help left, in half a minute of some sixty.
+		expect(after).toBeLessThan((before ?? 0) / 10);
+	});
+
+	test("is what an orderly search finds in the canister, too", () => {
+		const { search } = usual("wait 300");
+		expect(search.sentences.join(" ")).toContain("the wound bled");
+		for (const { steps } of search.stages)
+			for (const { place, code, after } of steps)
+				if (place === "canister" && (code & 2) > 0)
+					expect(after.nothing).toBe(0);
+	});
+});
+
 describe("the cases of the project", () => {
 	test("are ten at least, of every kind, and their titles say nothing", () => {
 		expect(caseNames.length).toBeGreaterThanOrEqual(10);
