@@ -33,6 +33,16 @@ export interface Debrief {
 		/** Minutes from when it was needed until it was called. */
 		readonly afterMin: number | null;
 	};
+	/** What went on where the wound bled; null: it did not bleed. */
+	readonly bleeding: {
+		/** Minutes that the therapy ran while it bled, and washes that began meanwhile. */
+		readonly therapyMin: number;
+		readonly washes: number;
+		/** Minutes that it ran from when fresh blood was found until the end; null: none was found. */
+		readonly therapyAfterFoundMin: number | null;
+		/** The therapy was stopped by hand, in the bleed or after. */
+		readonly stopped: boolean;
+	} | null;
 	readonly offSuction: {
 		/** The most within any 24 h. */
 		readonly minutes: number;

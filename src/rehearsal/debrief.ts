@@ -62,6 +62,7 @@ export function debriefOf(course: Shift): Debrief {
 		},
 		causes,
 		help: helpOf(course),
+		bleeding: bleedingOf(causes, course),
 		offSuction: {
 			minutes: mostWithin(course.off, 1440),
 			limitMin: of.constants["off.caution"],
@@ -101,11 +102,14 @@ function causeCourse(trouble: Trouble, course: Shift): CauseCourse {
 	);
 	const signMin = onsetMin === null ? null : least(raised);
 	const finding = log.find(
-		(entry) =>
-			entry.kind === "look" &&
-			entry.endMin >= onset &&
-			entry.found.includes(cause),
+		(entry) => entry.endMin >= onset && entry.found.includes(cause),
 	);
+	const foundMin =
+		finding === undefined
+			? null
+			: finding.kind === "look"
+				? finding.endMin
+				: Math.max(finding.startMin, onset);
 	const after = log.find(
 		({ startMin }) => signMin !== null && startMin >= signMin,
 	);
@@ -121,12 +125,17 @@ function causeCourse(trouble: Trouble, course: Shift): CauseCourse {
 		onsetMin,
 		signMin,
 		noticedMin,
-		foundMin: finding?.endMin ?? null,
-		foundAt: finding?.kind === "look" ? finding.what : null,
+		foundMin,
+		foundAt:
+			finding === undefined
+				? null
+				: finding.kind === "look"
+					? finding.what
+					: "dressing",
 		endMin,
 		endedBy,
 		minutesToNotice: since(noticedMin),
-		minutesToFind: since(finding?.endMin ?? null),
+		minutesToFind: since(foundMin),
 		minutesToMend: endedBy === "by-itself" ? null : since(endMin),
 	};
 }
@@ -148,6 +157,45 @@ function helpOf(course: Shift): Debrief["help"] {
 		calledMin,
 		cameMin,
 		afterMin: from === null || calledMin === null ? null : calledMin - from,
+	};
+}
+
+/** How long suction and washes went on in a bleed; off the spells in which they did not. */
+function bleedingOf(
+	causes: readonly CauseCourse[],
+	{ off, log, day, endedMin }: Shift,
+): Debrief["bleeding"] {
+	const bleed = causes.find(
+		({ cause, onsetMin }) => cause === "bleeding" && onsetMin !== null,
+	);
+	if (bleed === undefined) return null;
+	const { onsetMin, foundMin } = bleed;
+	const startMin = onsetMin ?? 0; // told from null above
+	const endMin = bleed.endMin ?? endedMin;
+	const ran = (fromMin: number, toMin: number) =>
+		off.reduce(
+			(left, { start, end }) =>
+				left - Math.max(0, Math.min(end, toMin) - Math.max(start, fromMin)),
+			toMin - fromMin,
+		);
+	return {
+		therapyMin: ran(startMin, endMin),
+		washes: day.phases.filter(
+			({ phase, startMin: at }) =>
+				phase === "fill" &&
+				at >= startMin &&
+				at < endMin &&
+				!off.some(({ start, end }) => start <= at && at < end),
+		).length,
+		// A bleed that has stopped is still for a clinician to see to.
+		therapyAfterFoundMin: foundMin === null ? null : ran(foundMin, endedMin),
+		stopped: log.some(
+			(entry) =>
+				entry.kind === "act" &&
+				entry.what === "pause" &&
+				entry.done &&
+				entry.endMin >= startMin,
+		),
 	};
 }
 
@@ -181,6 +229,9 @@ function logOf(
 	return log.map((entry, index) => {
 		const { kind, what, startMin, endMin, answer } = entry;
 		let after: Likelihoods | null = null;
+		if (entry.kind === "act")
+			for (const { atMin, code } of entry.seen)
+				belief?.find("dressing", code, atMin);
 		if (entry.kind === "look" && entry.code !== null && belief !== null) {
 			if (helpLeftMin !== null && entry.endMin > helpLeftMin) {
 				belief.helpLeft(helpLeftMin);

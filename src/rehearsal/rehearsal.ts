@@ -166,6 +166,14 @@ export class Rehearsal {
 		const wrong = this.#wrong();
 		const wasStopped = bedside.stopped;
 		const again = act === "call-help" && this.#calledMin !== null;
+		const sight = () => ({
+			atMin: bedside.now,
+			code: bedside.finding("dressing"),
+		});
+		const seen = act === "new-dressing" ? [sight()] : [];
+		const shows = (code: number) =>
+			causesShown("dressing", code).filter((cause) => bedside.isWrong(cause));
+		const found = new Set(seen.flatMap(({ code }) => shows(code)));
 		const meanwhile: Happened[] = [];
 		const last = bedside.lastMinutesOf(act);
 		const endMin = startMin + actMinutes(act, this.#case.constants);
@@ -180,7 +188,16 @@ export class Rehearsal {
 		if (whole) {
 			mended = bedside.finishAct(act);
 			if (act === "call-help") this.#call();
-			words = doneWords(act, this.#standing(), { wasStopped, again });
+			if (act === "new-dressing") {
+				seen.push(sight());
+				for (const cause of shows(bedside.finding("dressing")))
+					found.add(cause);
+			}
+			words = doneWords(act, this.#standing(), {
+				wasStopped,
+				again,
+				blood: found.has("bleeding"),
+			});
 			this.#run(bedside.now, meanwhile);
 		}
 		const standing = this.#standing();
@@ -193,6 +210,8 @@ export class Rehearsal {
 			alarms,
 			done: whole,
 			mended,
+			seen: whole ? seen : [],
+			found: whole ? [...found] : [],
 			served:
 				mended.length > 0 ||
 				(act !== "pause" &&

@@ -103,6 +103,17 @@ export const debriefJsonSchema: Schema = {
 				description: "Negative where help was called before it was needed.",
 			},
 		}),
+		bleeding: {
+			anyOf: [
+				object({
+					therapyMin: minutes,
+					washes: { type: "integer", minimum: 0 },
+					therapyAfterFoundMin: minutesOrNull,
+					stopped: { type: "boolean" },
+				}),
+				{ type: "null" },
+			],
+		},
 		offSuction: object({
 			minutes,
 			limitMin: minutes,

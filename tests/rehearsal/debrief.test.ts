@@ -164,6 +164,17 @@ describe("what was not needed", () => {
 		]);
 	});
 
+	test("a look at the dressing never goes without its reason: it is the one that shows blood", () => {
+		const { log } = played(
+			[{ cause: "suction-line-kinked", atMin: 200, ...stays }],
+			"wait 205; look dressing; look dressing",
+		);
+		expect(log.map(({ needless }) => needless)).toEqual([
+			"",
+			"it had just been looked at",
+		]);
+	});
+
 	test("a round of looks while no alarm stands is no waste, looking twice is", () => {
 		const { log } = played([], "look canister; look edge; look canister");
 		expect(log.map(({ needless }) => needless)).toEqual([
@@ -212,6 +223,53 @@ describe("help", () => {
 			afterMin: null,
 		});
 		expect(facts).toContain("Help had to be called, and was not.");
+	});
+
+	test("suction left on in a bleed is said plainly, with the washes and the minutes after blood was found", () => {
+		const { bleeding, facts } = played(
+			[{ ...bleed, atMin: 110 }],
+			"wait 119; look dressing; act call-help; wait 30",
+		);
+		// Seen at 120, called at 121, at the bedside at 125; the wash of the reference dressing begins at 120.
+		expect(bleeding).toEqual({
+			therapyMin: 15,
+			washes: 1,
+			therapyAfterFoundMin: 5,
+			stopped: false,
+		});
+		expect(facts).toContain(
+			"Suction went on for 15 min while the wound bled, with a wash run in, and 5 min after fresh blood was found: it had to be stopped, and was not.",
+		);
+		const words = facts.join(" ");
+		expect(words).not.toContain("had a reason.");
+		expect(words).not.toContain("of at most");
+	});
+
+	test("a therapy that is stopped at once is no longer counted", () => {
+		const { bleeding, facts } = played(
+			[bleed],
+			"wait 105; look dressing; act pause; act call-help; wait 30",
+		);
+		expect(bleeding).toEqual({
+			therapyMin: 6.5,
+			washes: 0,
+			therapyAfterFoundMin: 0.5,
+			stopped: true,
+		});
+		expect(facts.join(" ")).not.toContain("had to be stopped");
+		expect(facts).toContain("Every look and every act had a reason.");
+	});
+
+	test("a new dressing over a bleed shows the blood, and that is found", () => {
+		const { log, causes } = played(
+			[bleed],
+			"wait 105; act new-dressing; look canister",
+		);
+		expect(log[0]?.answer).toContain("fresh blood under the old one");
+		expect(causes[0]).toMatchObject({ foundMin: 105, foundAt: "dressing" });
+		expect(played([], "act new-dressing").log[0]?.answer).not.toContain(
+			"blood",
+		);
 	});
 
 	test("called for nothing it comes, and leaves the patient to the trainee again", () => {
