@@ -1,4 +1,4 @@
-import type { Debrief } from "../rehearsal/index.ts";
+import { type Debrief, likelihoodNote } from "../rehearsal/index.ts";
 import { cautionSentences } from "../report/caution.ts";
 import { wrapped } from "./wrapped.ts";
 
@@ -21,6 +21,7 @@ export function debriefWords(debrief: Debrief): string {
 			"An orderly search, cheapest and likeliest first",
 			debrief.search.sentences,
 		],
+		["What is said of likelihood", [likelihoodNote]],
 		["", cautionSentences],
 	];
 	return parts

@@ -22,6 +22,8 @@ export interface Likelihoods {
 		readonly probability: number;
 	}[];
 	readonly nothing: number;
+	/** Number of equally likely courses that this rests on: with few of them the probabilities are coarse. */
+	readonly courses: number;
 }
 
 /**
@@ -99,7 +101,7 @@ export class Belief {
 		const nothing = this.#share(
 			(course) => course.wrong(course.row(atMin)) === 0,
 		);
-		return { causes, nothing };
+		return { causes, nothing, courses: this.effectiveCourses };
 	}
 
 	/** Number of courses that equal weights would make as sure: 1 / Σ share². */

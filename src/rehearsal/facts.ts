@@ -8,7 +8,12 @@ export function factsOf(debrief: Omit<Debrief, "facts">): string[] {
 	const needless = log.filter((entry) => entry.needless !== "");
 	const came = causes.filter(({ onsetMin }) => onsetMin !== null);
 	const sentences = [
-		came.length === 0 ? "Nothing went wrong in this shift." : "",
+		came.length > 0
+			? ""
+			: debrief.case.ended === "left" &&
+					debrief.case.endedMin < debrief.case.horizonMin
+				? `You left at ${clock(debrief.case.endedMin)}, before anything had gone wrong.`
+				: "Nothing went wrong in this shift.",
 		...causes.flatMap((cause) => causeSentences(cause, clock)),
 		bleedingSentence(debrief.bleeding),
 		offSentence(debrief),
@@ -75,7 +80,9 @@ function bleedingSentence(bleeding: Debrief["bleeding"]): string {
 			? ""
 			: `, with ${washes === 1 ? "a wash" : `${washes} washes`} run in`;
 	const found =
-		after === null ? "" : `, and ${minutes(after)} after fresh blood was found`;
+		after === null
+			? ""
+			: `, and for ${minutes(after)} after fresh blood was found`;
 	return `Suction went on for ${minutes(therapyMin)} while the wound bled${washed}${found}${leftRunning(bleeding) ? ": it had to be stopped, and was not" : ""}.`;
 }
 

@@ -56,6 +56,7 @@ const cause = oneOf(
 const likelihoods: Schema = object({
 	causes: list(object({ cause, probability: share })),
 	nothing: share,
+	courses: { type: "number", minimum: 1 },
 });
 const span = { startMin: minutes, endMin: minutes };
 

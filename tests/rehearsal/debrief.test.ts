@@ -238,7 +238,7 @@ describe("help", () => {
 			stopped: false,
 		});
 		expect(facts).toContain(
-			"Suction went on for 15 min while the wound bled, with a wash run in, and 5 min after fresh blood was found: it had to be stopped, and was not.",
+			"Suction went on for 15 min while the wound bled, with a wash run in, and for 5 min after fresh blood was found: it had to be stopped, and was not.",
 		);
 		const words = facts.join(" ");
 		expect(words).not.toContain("had a reason.");
@@ -289,6 +289,52 @@ describe("help", () => {
 		rehearsal.act("call-help");
 		rehearsal.wait(30);
 		expect(rehearsal.debrief().help.cameMin).toBe(109);
+	});
+});
+
+test("who leaves before anything has gone wrong is told so, and not that nothing did", () => {
+	const late: HiddenCause = {
+		cause: "suction-line-kinked",
+		atMin: 200,
+		...stays,
+	};
+	expect(played([late], "wait 10").facts[0]).toBe(
+		"You left at 07:10, before anything had gone wrong.",
+	);
+	expect(played([], "wait 480").facts[0]).toBe(
+		"Nothing went wrong in this shift.",
+	);
+});
+
+describe("what is said of likelihood", () => {
+	const said = (name: string) => {
+		const rehearsal = startRehearsal(caseFile(name), "likely");
+		rehearsal.next();
+		rehearsal.look("dressing");
+		const { log, search } = rehearsal.debrief();
+		return { log, search, words: [log[0]?.believed, ...search.sentences] };
+	};
+
+	test("where few courses fit, no bleeding in per cent that a course or two would make", () => {
+		for (const name of [
+			"rehearse-02.yaml",
+			"rehearse-10.yaml",
+			"rehearse-12.yaml",
+		]) {
+			const { log, words } = said(name);
+			expect(log[0]?.belief?.courses).toBeLessThan(30);
+			expect(words.join(" ")).toContain(
+				"the suction line was kinked (almost certain)",
+			);
+			expect(words.join(" ")).not.toMatch(/\d %/u);
+		}
+	});
+
+	test("where many fit, in per cent, and never 100 of them", () => {
+		const { log, words } = said("rehearse-01.yaml");
+		expect(log[0]?.belief?.courses).toBeGreaterThan(30);
+		expect(words.join(" ")).toMatch(/kinked >99 %/u);
+		expect(words.join(" ")).not.toContain("100 %");
 	});
 });
 
