@@ -98,7 +98,9 @@ export interface LoggedEntry {
 	readonly what: Place | Act;
 	readonly startMin: number;
 	readonly endMin: number;
+	/** Its beginning on the clock, and the same with its end. */
 	readonly clock: string;
+	readonly span: string;
 	readonly answer: string;
 	readonly needless: string;
 	readonly belief: Likelihoods | null;
@@ -111,4 +113,6 @@ interface Search {
 	readonly stages: readonly Omit<Played, "looks">[];
 	/** The same in sentences. */
 	readonly sentences: readonly string[];
+	/** How all that is said of likelihood is to be read. */
+	readonly note: string;
 }

@@ -4,7 +4,7 @@ import type { Condition } from "../therapy/index.ts";
 import type { Placed, Trouble } from "./bedside.ts";
 import { Belief, type Likelihoods } from "./belief.ts";
 import { causeFacts, explainedBy } from "./causes.ts";
-import { clockText } from "./clock-text.ts";
+import { clockSpan, clockText } from "./clock-text.ts";
 import type { Course } from "./course.ts";
 import { type BankSize, courseBank } from "./course-bank.ts";
 import type {
@@ -20,7 +20,11 @@ import type { Entry } from "./log.ts";
 import { takings } from "./minutes.ts";
 import { needlessWords } from "./needless.ts";
 import { playOrderly } from "./orderly.ts";
-import { beliefWords, searchSentences } from "./search-words.ts";
+import {
+	beliefWords,
+	likelihoodNote,
+	searchSentences,
+} from "./search-words.ts";
 import type { Case } from "./shift.ts";
 
 /** All that the debrief is made from. */
@@ -77,6 +81,7 @@ export function debriefOf(course: Shift): Debrief {
 			sentences: played.flatMap((stage) =>
 				searchSentences(stage, of.startClockMin),
 			),
+			note: likelihoodNote,
 		},
 		day: {
 			id: day.id,
@@ -247,6 +252,7 @@ function logOf(
 			startMin,
 			endMin,
 			clock: clockText(startMin, of.startClockMin),
+			span: clockSpan(startMin, endMin, of.startClockMin),
 			answer,
 			needless: needlessWords(log, index),
 			belief: after,

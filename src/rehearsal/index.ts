@@ -26,7 +26,6 @@ export {
 	stepText,
 	takeStep,
 } from "./script.ts";
-export { likelihoodNote } from "./search-words.ts";
 export type { SoFar } from "./shift-recorder.ts";
 export type { View } from "./view.ts";
 export { viewWords } from "./view-words.ts";

@@ -126,6 +126,7 @@ export const debriefJsonSchema: Schema = {
 				what: oneOf(...places, ...acts),
 				...span,
 				clock: text,
+				span: text,
 				answer: text,
 				needless: text,
 				belief: { anyOf: [likelihoods, { type: "null" }] },
@@ -153,6 +154,7 @@ export const debriefJsonSchema: Schema = {
 				}),
 			),
 			sentences: list(text),
+			note: text,
 		}),
 		day: object({
 			id: text,

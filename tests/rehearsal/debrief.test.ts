@@ -1,4 +1,5 @@
 import { describe, expect, test } from "vitest";
+import { clockTime } from "../../src/charts/index.ts";
 import { startRehearsal } from "../../src/rehearsal/index.ts";
 import { readScript, takeStep } from "../../src/rehearsal/script.ts";
 import type { HiddenCause } from "../../src/scenario/index.ts";
@@ -290,6 +291,22 @@ describe("help", () => {
 		rehearsal.wait(30);
 		expect(rehearsal.debrief().help.cameMin).toBe(109);
 	});
+});
+
+test("one event has one time, in the answer, the sentences and the tables; a look has its beginning and its end", () => {
+	const rehearsal = startRehearsal(caseFile("rehearse-02.yaml"), "slackwater");
+	const [alarm] = rehearsal.next().meanwhile;
+	const { clock } = rehearsal.look("dressing").view;
+	const debrief = rehearsal.debrief();
+	const [cause] = debrief.causes;
+	// Both lie in the second half of a minute, where one way of writing would differ from another.
+	for (const atMin of [cause?.onsetMin, cause?.signMin])
+		expect((atMin ?? 0) % 1).toBeGreaterThan(0.5);
+	expect(alarm?.clock).toBe(clockTime(cause?.signMin ?? 0, debrief.case));
+	expect(debrief.facts[0]).toContain(
+		`From ${clockTime(cause?.onsetMin ?? 0, debrief.case)} on`,
+	);
+	expect(debrief.log[0]?.span).toBe(`${alarm?.clock} to ${clock}`);
 });
 
 test("who leaves before anything has gone wrong is told so, and not that nothing did", () => {
