@@ -105,21 +105,27 @@ export class RehearseView {
 		);
 	}
 
-	/** Begins a case; `refused` is told in words where that cannot be done. */
+	/** A shift is being rehearsed. */
+	get underWay(): boolean {
+		return !this.#over;
+	}
+
+	/** Begins a case; `refused` is told in words where that cannot be done, and a shift that is under way goes on then. */
 	begin(handed: Handed, refused: (words: string) => void): void {
-		this.#pace.set(0);
-		this.#steps = [];
+		this.#setPace(0);
 		this.#busy = true;
 		this.#engine.ask({ kind: "rehearse", handed }, (answer) => {
 			this.#busy = false;
 			if (answer.kind === "begun") {
 				this.#handed = { ...handed, seed: answer.start.seed };
+				this.#steps = [];
 				this.#begun(answer.start);
 			} else if (answer.kind === "fault") refused(answer.words);
 			else if (answer.kind === "checked" && answer.problems.length > 0)
 				refused(
 					`The case has ${answer.problems.length} problems; put it on the bench to see them.`,
 				);
+			this.#takeNext();
 		});
 	}
 
@@ -276,9 +282,13 @@ export class RehearseView {
 				this.#answered(step, answer.answer);
 				this.#draw(answer.answer.view, answer.soFar);
 			} else this.#failed(answer);
-			const next = this.#steps.shift();
-			if (next !== undefined) this.#take(next);
+			this.#takeNext();
 		});
+	}
+
+	#takeNext(): void {
+		const next = this.#busy ? undefined : this.#steps.shift();
+		if (next !== undefined) this.#take(next);
 	}
 
 	#answered(step: ScriptStep, { words, meanwhile, view }: Told): void {

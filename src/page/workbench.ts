@@ -287,6 +287,10 @@ export function openWorkbench(document: Document, address: string): void {
 		chooser.refuse("");
 		chooser.element.hidden = true;
 		rehearse.begin(handed, (words) => {
+			if (rehearse.underWay) {
+				say(`${words} The shift goes on.`);
+				return;
+			}
 			chooser.element.hidden = false;
 			chooser.refuse(words);
 		});

@@ -6,7 +6,14 @@ import { readScenario } from "../../src/scenario/index.ts";
 import { here, scenario, temporary, written } from "../cli/program.ts";
 import { launched } from "./launch.ts";
 import { layoutFaults } from "./layout.ts";
-import { dropped, openedTab, saved, settled, type Tab } from "./page-tab.ts";
+import {
+	dropped,
+	droppedTogether,
+	openedTab,
+	saved,
+	settled,
+	type Tab,
+} from "./page-tab.ts";
 import { shutOut } from "./shut-out.ts";
 
 const folder = temporary();
@@ -203,6 +210,30 @@ describe.skipIf("missing" in started)("the views of the workbench", () => {
 			const paused = await clock();
 			await page.waitForTimeout(900);
 			expect(await clock()).toBe(paused);
+		});
+
+		test("a file that is no case is refused in words, and the shift that is under way goes on", async () => {
+			const clock = () => page.locator(".facts-now dd").first().textContent();
+			const first = await clock();
+			await page.getByRole("button", { name: "Let 10 min pass" }).click();
+			await expect.poll(clock).not.toBe(first);
+			const before = await clock();
+			const happened = await told();
+			const plain = readFileSync(scenario("two-dressings"), "utf8");
+			for (const [file, words] of [
+				[plain, "has no rehearsal: part"],
+				[text.replaceAll(/area: .*/gu, "area: 5"), "problems"],
+			] as const) {
+				await droppedTogether(page, [["other.yaml", file]]);
+				await expect
+					.poll(() => page.locator(".says").textContent())
+					.toMatch(new RegExp(`${words}.*The shift goes on\\.`, "u"));
+				expect(await clock()).toBe(before);
+				expect(await told()).toEqual(happened);
+			}
+			await page.getByRole("button", { name: "Let 10 min pass" }).click();
+			await expect.poll(clock).not.toBe(before);
+			expect(tab.heard).toEqual([]);
 		});
 
 		test("alarms are announced as they come", async () => {
