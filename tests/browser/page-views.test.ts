@@ -217,6 +217,10 @@ describe.skipIf("missing" in started)("the views of the workbench", () => {
 			const first = await clock();
 			await page.getByRole("button", { name: "Let 10 min pass" }).click();
 			await expect.poll(clock).not.toBe(first);
+			// A screen reader is told of the new time and depth.
+			await expect
+				.poll(() => page.locator(".rehearsal [role=status]").textContent())
+				.toMatch(/^Now \d\d:\d\d: .* mmHg\.$/u);
 			const before = await clock();
 			const happened = await told();
 			const plain = readFileSync(scenario("two-dressings"), "utf8");
@@ -234,6 +238,29 @@ describe.skipIf("missing" in started)("the views of the workbench", () => {
 			await page.getByRole("button", { name: "Let 10 min pass" }).click();
 			await expect.poll(clock).not.toBe(before);
 			expect(tab.heard).toEqual([]);
+		});
+
+		test("the page bears the name of the case while it is rehearsed, and enter in the seed begins one", async () => {
+			const name = () => page.locator("h1").textContent();
+			await page.goto("about:blank");
+			await page.goto(
+				`${tab.address}${caseLink({ text, seed: "keys", drawn: false })}`,
+			);
+			await page.locator(".rehearsal h2").waitFor();
+			const { title } = readScenario(text);
+			await expect.poll(name).toBe(title);
+			await turned("Day");
+			await expect.poll(name).not.toBe(title);
+			const bench = await name();
+			await turned("Rehearse");
+			await expect.poll(name).toBe(title);
+			await page.getByRole("button", { name: "End the shift" }).click();
+			await page.locator("#debrief-heading").waitFor({ timeout: 60_000 });
+			await page.getByRole("button", { name: "Choose another case" }).click();
+			await expect.poll(name).toBe(bench);
+			await page.locator("#case-seed").fill("enter");
+			await page.locator("#case-seed").press("Enter");
+			await page.locator(".rehearsal .facts-now").waitFor();
 		});
 
 		test("alarms are announced as they come", async () => {
