@@ -7,12 +7,12 @@ export function debriefWords(debrief: Debrief): string {
 	const needless = debrief.log
 		.filter((entry) => entry.needless !== "")
 		.map(
-			({ clock, kind, what, needless }) =>
-				`${clock}  ${kind} ${what}: ${needless}.`,
+			({ span, kind, what, needless }) =>
+				`${span}  ${kind} ${what}: ${needless}.`,
 		);
 	const believed = debrief.log
 		.filter((entry) => entry.believed !== "")
-		.map(({ clock, what, believed }) => `${clock}  ${what}: ${believed}.`);
+		.map(({ span, what, believed }) => `${span}  ${what}: ${believed}.`);
 	const parts: [string, readonly string[]][] = [
 		["DEBRIEF", debrief.facts],
 		["Not needed, or out of order", needless],
@@ -21,6 +21,7 @@ export function debriefWords(debrief: Debrief): string {
 			"An orderly search, cheapest and likeliest first",
 			debrief.search.sentences,
 		],
+		["What is said of likelihood", [debrief.search.note]],
 		["", cautionSentences],
 	];
 	return parts

@@ -52,6 +52,9 @@ export class CaseChooser {
 			seed: seed.value.trim() === "" ? "tuesday" : seed.value.trim(),
 			drawn: true,
 		});
+		seed.addEventListener("keydown", ({ key }) => {
+			if (key === "Enter") of.begin(drawn());
+		});
 		const own = (): Handed => ({ text: of.text(), seed: null, drawn: false });
 		const hand = (handed: Handed) => {
 			this.#link.hidden = false;

@@ -45,10 +45,12 @@ export class RehearseView {
 	readonly element: HTMLElement;
 	readonly #document: Document;
 	readonly #engine: Engine;
-	readonly #leave: () => void;
+	readonly #turned: (begun: boolean) => void;
 	readonly #pace: Pace;
 	readonly #alarm: HTMLElement;
 	readonly #facts: HTMLElement;
+	/** Says what a wait has come to. */
+	readonly #passed: HTMLElement;
 	readonly #told: HTMLElement;
 	readonly #log: HTMLElement;
 	/** The water line of the shift so far. */
@@ -67,11 +69,12 @@ export class RehearseView {
 		document: Document,
 		window: Window,
 		engine: Engine,
-		leave: () => void,
+		/** Told of a case that is shown, and of one that is left. */
+		turned: (begun: boolean) => void,
 	) {
 		this.#document = document;
 		this.#engine = engine;
-		this.#leave = leave;
+		this.#turned = turned;
 		const element = htmlElement.bind(null, document);
 		this.#pace = new Pace(window, (minutes) => {
 			if (this.#busy) return false;
@@ -80,6 +83,7 @@ export class RehearseView {
 		});
 		this.#alarm = element("p", { class: "alarm-line", role: "alert" });
 		this.#facts = element("dl", { class: "facts-now" });
+		this.#passed = element("span", { class: "help", role: "status" });
 		this.#told = element("ol", {});
 		this.#log = element(
 			"div",
@@ -105,21 +109,32 @@ export class RehearseView {
 		);
 	}
 
-	/** Begins a case; `refused` is told in words where that cannot be done. */
+	/** Title of the case that is shown, in its shift or its debrief; null: none. */
+	get title(): string | null {
+		return this.element.hidden ? null : (this.#start?.title ?? null);
+	}
+
+	/** A shift is being rehearsed. */
+	get underWay(): boolean {
+		return !this.#over;
+	}
+
+	/** Begins a case; `refused` is told in words where that cannot be done, and a shift that is under way goes on then. */
 	begin(handed: Handed, refused: (words: string) => void): void {
-		this.#pace.set(0);
-		this.#steps = [];
+		this.#setPace(0);
 		this.#busy = true;
 		this.#engine.ask({ kind: "rehearse", handed }, (answer) => {
 			this.#busy = false;
 			if (answer.kind === "begun") {
 				this.#handed = { ...handed, seed: answer.start.seed };
+				this.#steps = [];
 				this.#begun(answer.start);
 			} else if (answer.kind === "fault") refused(answer.words);
 			else if (answer.kind === "checked" && answer.problems.length > 0)
 				refused(
 					`The case has ${answer.problems.length} problems; put it on the bench to see them.`,
 				);
+			this.#takeNext();
 		});
 	}
 
@@ -128,6 +143,7 @@ export class RehearseView {
 		this.#start = start;
 		this.#alarms = "";
 		this.#told.replaceChildren();
+		this.#passed.textContent = "";
 		this.#alarm.textContent = "No alarm stands.";
 		this.#alarm.classList.remove("stands");
 		const element = htmlElement.bind(null, this.#document);
@@ -183,6 +199,7 @@ export class RehearseView {
 		this.#put(stage);
 		this.#show(start.view);
 		this.#draw(start.view, start.soFar);
+		this.#turned(true);
 		heading.focus();
 	}
 
@@ -217,6 +234,7 @@ export class RehearseView {
 			suggested === null
 				? null
 				: element("span", { class: "help" }, `suggested: ×${suggested}`),
+			this.#passed,
 		);
 	}
 
@@ -276,9 +294,13 @@ export class RehearseView {
 				this.#answered(step, answer.answer);
 				this.#draw(answer.answer.view, answer.soFar);
 			} else this.#failed(answer);
-			const next = this.#steps.shift();
-			if (next !== undefined) this.#take(next);
+			this.#takeNext();
 		});
+	}
+
+	#takeNext(): void {
+		const next = this.#busy ? undefined : this.#steps.shift();
+		if (next !== undefined) this.#take(next);
 	}
 
 	#answered(step: ScriptStep, { words, meanwhile, view }: Told): void {
@@ -288,6 +310,11 @@ export class RehearseView {
 				? [{ atMin: view.atMin, clock: view.clock, words }]
 				: [];
 		this.#tell([...meanwhile, ...own]);
+		// At a pace the time would be said without end.
+		this.#passed.textContent =
+			step.do === "wait" && this.#pace.times === 0
+				? `Now ${view.clock}: ${phaseWords[view.phase]}, ${depthWords(-view.depthMmHg)}.`
+				: "";
 		this.#show(view);
 		if (view.over) this.#debrief();
 	}
@@ -408,7 +435,7 @@ export class RehearseView {
 					}),
 					pressed(this.#document, "Choose another case", () => {
 						this.element.hidden = true;
-						this.#leave();
+						this.#turned(false);
 					}),
 					pressed(this.#document, "Save the debrief (debrief.json)", () =>
 						saveFile(this.#document, "debrief.json", debriefJson(debrief)),

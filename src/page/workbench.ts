@@ -54,6 +54,8 @@ export function openWorkbench(document: Document, address: string): void {
 		rehearsed: false,
 		regimens: [],
 	};
+	/** Of the scenario on the bench. */
+	let dayTitle = "";
 	let asked = false;
 	/** How often something was asked for. */
 	let asking = 0;
@@ -140,10 +142,17 @@ export function openWorkbench(document: Document, address: string): void {
 		address: () => window.location.href.replace(/#.*$/u, ""),
 		begin: (handed) => begin(handed),
 	});
-	const rehearse = new RehearseView(document, window, rehearsalEngine, () => {
-		chooser.element.hidden = false;
-		chooser.element.querySelector("button")?.focus();
-	});
+	const rehearse = new RehearseView(
+		document,
+		window,
+		rehearsalEngine,
+		(begun) => {
+			nameDay(dayTitle);
+			if (begun) return;
+			chooser.element.hidden = false;
+			chooser.element.querySelector("button")?.focus();
+		},
+	);
 	const rehearsing = element("div", {}, chooser.element, rehearse.element);
 	const panelPlace = element("div", { class: "panel" });
 	const views = new Views(
@@ -274,9 +283,11 @@ export function openWorkbench(document: Document, address: string): void {
 		}
 	}
 
-	/** A day that was under way when the view was turned to the stores names nothing there. */
+	/** A day that was under way when the view was turned to the stores names nothing there; a case that is rehearsed has its own name. */
 	function nameDay(words: string): void {
-		if (!atStores()) name(words);
+		dayTitle = words;
+		const shift = views.name === "Rehearse" ? rehearse.title : null;
+		if (!atStores()) name(shift ?? words);
 	}
 
 	function name(words: string): void {
@@ -289,6 +300,10 @@ export function openWorkbench(document: Document, address: string): void {
 		chooser.refuse("");
 		chooser.element.hidden = true;
 		rehearse.begin(handed, (words) => {
+			if (rehearse.underWay) {
+				say(`${words} The shift goes on.`);
+				return;
+			}
 			chooser.element.hidden = false;
 			chooser.refuse(words);
 		});

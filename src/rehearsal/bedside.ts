@@ -55,6 +55,8 @@ export class Bedside {
 	readonly #onsets: readonly EventId[];
 	readonly #endings: readonly EventId[];
 	#placed: readonly Placed[] = [];
+	/** A clinician has the patient. */
+	#handedOver = false;
 
 	/** `shift` is the scenario of `shiftOf`. */
 	constructor(shift: Scenario, recorder: Recorder | null = null) {
@@ -106,6 +108,7 @@ export class Bedside {
 		this.stopped = false;
 		this.cornerUp = false;
 		this.bloodCollected = false;
+		this.#handedOver = false;
 		this.troubles = this.#placed.map(({ cause }) => ({
 			cause,
 			onsetMin: null,
@@ -152,13 +155,27 @@ export class Bedside {
 		);
 	}
 
-	/** One bit a kind, in the order of `causeNames`. */
-	get presentBits(): number {
-		let bits = 0;
+	/** Kinds that somebody has to see to: those that are there, and a bleed, stopped or not, until a clinician has it. */
+	isWrong(cause: CauseName): boolean {
+		return this.present(cause) || (cause === "bleeding" && this.#bledUnseen);
+	}
+
+	/** One bit a kind that `isWrong`, in the order of `causeNames`. */
+	get wrongBits(): number {
+		let bits = this.#bledUnseen ? 1 << causeNames.indexOf("bleeding") : 0;
 		for (const { cause, onsetMin, endMin } of this.troubles)
 			if (onsetMin !== null && endMin === null)
 				bits |= 1 << causeNames.indexOf(cause);
 		return bits;
+	}
+
+	get #bledUnseen(): boolean {
+		return (
+			!this.#handedOver &&
+			this.troubles.some(
+				({ cause, onsetMin }) => cause === "bleeding" && onsetMin !== null,
+			)
+		);
 	}
 
 	#comes(index: number): void {
@@ -399,6 +416,7 @@ export class Bedside {
 	/** Somebody else has taken over. */
 	handOver(): void {
 		this.#end(causeNames, "handed-over");
+		this.#handedOver = true;
 	}
 
 	// ── what can be told from outside, as numbers ──────────────────────────────────────────────────────────────────

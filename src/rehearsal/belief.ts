@@ -12,13 +12,18 @@ export interface Shown {
 	readonly depth: DepthShown;
 }
 
-/** How likely each kind of cause is, likeliest first, and that nothing is wrong now. */
+/**
+ * How likely each kind of cause is, likeliest first, and that nothing is wrong now. A bleed that has stopped is still one:
+ * it counts until a clinician has it.
+ */
 export interface Likelihoods {
 	readonly causes: readonly {
 		readonly cause: CauseName;
 		readonly probability: number;
 	}[];
 	readonly nothing: number;
+	/** Number of equally likely courses that this rests on: with few of them the probabilities are coarse. */
+	readonly courses: number;
 }
 
 /**
@@ -67,6 +72,14 @@ export class Belief {
 		);
 	}
 
+	/** Takes note that help came at `atMin` and left the patient again: there is no bleed it would have seen to. */
+	helpLeft(atMin: number): boolean {
+		const bled = 1 << causeNames.indexOf("bleeding");
+		return this.#note(
+			(course) => (course.wrong(course.row(atMin)) & bled) === 0,
+		);
+	}
+
 	/** The probability that a look at `place` that ends at `atMin` shows a cause. */
 	chance(place: Place, atMin: number): number {
 		return this.#share((course) => {
@@ -80,15 +93,15 @@ export class Belief {
 			.map((cause, index) => ({
 				cause,
 				probability: this.#share(
-					(course) => (course.present(course.row(atMin)) & (1 << index)) !== 0,
+					(course) => (course.wrong(course.row(atMin)) & (1 << index)) !== 0,
 				),
 			}))
 			.filter(({ probability }) => probability > 0)
 			.sort((a, b) => b.probability - a.probability);
 		const nothing = this.#share(
-			(course) => course.present(course.row(atMin)) === 0,
+			(course) => course.wrong(course.row(atMin)) === 0,
 		);
-		return { causes, nothing };
+		return { causes, nothing, courses: this.effectiveCourses };
 	}
 
 	/** Number of courses that equal weights would make as sure: 1 / Σ share². */

@@ -2,8 +2,18 @@ import { clockOf } from "../therapy/index.ts";
 
 const two = (value: number) => String(value).padStart(2, "0");
 
-/** '14:20': the time on the wall at `atMin` of a shift, to the minute that has begun. */
+/** '14:20': the time on the wall at `atMin` of a shift, to the nearest minute, as charts and tables write it. */
 export function clockText(atMin: number, startClockMin: number): string {
-	const minute = Math.floor(clockOf(startClockMin + atMin + 1e-9));
+	const minute = clockOf(Math.round(startClockMin + atMin));
 	return `${two(Math.floor(minute / 60))}:${two(minute % 60)}`;
+}
+
+/** '14:20 to 14:22', or one time where both are written alike. */
+export function clockSpan(
+	fromMin: number,
+	toMin: number,
+	startClockMin: number,
+): string {
+	const [from, to] = [fromMin, toMin].map((at) => clockText(at, startClockMin));
+	return from === to ? from : `${from} to ${to}`;
 }

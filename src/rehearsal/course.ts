@@ -13,7 +13,7 @@ export class Course {
 	readonly #from: number[] = [];
 	readonly #signs: number[] = [];
 	readonly #findings: number[] = [];
-	readonly #present: number[] = [];
+	readonly #wrong: number[] = [];
 	/** Depth at the event, where it runs to, with which time constant, and the set depth. */
 	readonly #depth: number[] = [];
 
@@ -46,7 +46,7 @@ export class Course {
 		this.#from.push(at);
 		this.#signs.push(bedside.signBits);
 		this.#findings.push(bedside.findingBits);
-		this.#present.push(bedside.presentBits);
+		this.#wrong.push(bedside.wrongBits);
 		const { towards, tau } = process.air;
 		this.#depth.push(
 			process.depthAt(at),
@@ -76,9 +76,9 @@ export class Course {
 		return this.#findings[row];
 	}
 
-	/** One bit a kind of cause. */
-	present(row: number): number {
-		return this.#present[row];
+	/** One bit a kind of cause that is wrong. */
+	wrong(row: number): number {
+		return this.#wrong[row];
 	}
 
 	depth(row: number, atMin: number): DepthShown {

@@ -33,6 +33,16 @@ export interface Debrief {
 		/** Minutes from when it was needed until it was called. */
 		readonly afterMin: number | null;
 	};
+	/** What went on where the wound bled; null: it did not bleed. */
+	readonly bleeding: {
+		/** Minutes that the therapy ran while it bled, and washes that began meanwhile. */
+		readonly therapyMin: number;
+		readonly washes: number;
+		/** Minutes that it ran from when fresh blood was found until the end; null: none was found. */
+		readonly therapyAfterFoundMin: number | null;
+		/** The therapy was stopped by hand, in the bleed or after. */
+		readonly stopped: boolean;
+	} | null;
 	readonly offSuction: {
 		/** The most within any 24 h. */
 		readonly minutes: number;
@@ -88,7 +98,9 @@ export interface LoggedEntry {
 	readonly what: Place | Act;
 	readonly startMin: number;
 	readonly endMin: number;
+	/** Its beginning on the clock, and the same with its end. */
 	readonly clock: string;
+	readonly span: string;
 	readonly answer: string;
 	readonly needless: string;
 	readonly belief: Likelihoods | null;
@@ -101,4 +113,6 @@ interface Search {
 	readonly stages: readonly Omit<Played, "looks">[];
 	/** The same in sentences. */
 	readonly sentences: readonly string[];
+	/** How all that is said of likelihood is to be read. */
+	readonly note: string;
 }

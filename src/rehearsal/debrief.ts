@@ -4,7 +4,7 @@ import type { Condition } from "../therapy/index.ts";
 import type { Placed, Trouble } from "./bedside.ts";
 import { Belief, type Likelihoods } from "./belief.ts";
 import { causeFacts, explainedBy } from "./causes.ts";
-import { clockText } from "./clock-text.ts";
+import { clockSpan, clockText } from "./clock-text.ts";
 import type { Course } from "./course.ts";
 import { type BankSize, courseBank } from "./course-bank.ts";
 import type {
@@ -20,7 +20,11 @@ import type { Entry } from "./log.ts";
 import { takings } from "./minutes.ts";
 import { needlessWords } from "./needless.ts";
 import { playOrderly } from "./orderly.ts";
-import { beliefWords, searchSentences } from "./search-words.ts";
+import {
+	beliefWords,
+	likelihoodNote,
+	searchSentences,
+} from "./search-words.ts";
 import type { Case } from "./shift.ts";
 
 /** All that the debrief is made from. */
@@ -62,6 +66,7 @@ export function debriefOf(course: Shift): Debrief {
 		},
 		causes,
 		help: helpOf(course),
+		bleeding: bleedingOf(causes, course),
 		offSuction: {
 			minutes: mostWithin(course.off, 1440),
 			limitMin: of.constants["off.caution"],
@@ -76,6 +81,7 @@ export function debriefOf(course: Shift): Debrief {
 			sentences: played.flatMap((stage) =>
 				searchSentences(stage, of.startClockMin),
 			),
+			note: likelihoodNote,
 		},
 		day: {
 			id: day.id,
@@ -101,11 +107,14 @@ function causeCourse(trouble: Trouble, course: Shift): CauseCourse {
 	);
 	const signMin = onsetMin === null ? null : least(raised);
 	const finding = log.find(
-		(entry) =>
-			entry.kind === "look" &&
-			entry.endMin >= onset &&
-			entry.found.includes(cause),
+		(entry) => entry.endMin >= onset && entry.found.includes(cause),
 	);
+	const foundMin =
+		finding === undefined
+			? null
+			: finding.kind === "look"
+				? finding.endMin
+				: Math.max(finding.startMin, onset);
 	const after = log.find(
 		({ startMin }) => signMin !== null && startMin >= signMin,
 	);
@@ -121,12 +130,17 @@ function causeCourse(trouble: Trouble, course: Shift): CauseCourse {
 		onsetMin,
 		signMin,
 		noticedMin,
-		foundMin: finding?.endMin ?? null,
-		foundAt: finding?.kind === "look" ? finding.what : null,
+		foundMin,
+		foundAt:
+			finding === undefined
+				? null
+				: finding.kind === "look"
+					? finding.what
+					: "dressing",
 		endMin,
 		endedBy,
 		minutesToNotice: since(noticedMin),
-		minutesToFind: since(finding?.endMin ?? null),
+		minutesToFind: since(foundMin),
 		minutesToMend: endedBy === "by-itself" ? null : since(endMin),
 	};
 }
@@ -151,6 +165,45 @@ function helpOf(course: Shift): Debrief["help"] {
 	};
 }
 
+/** How long suction and washes went on in a bleed; off the spells in which they did not. */
+function bleedingOf(
+	causes: readonly CauseCourse[],
+	{ off, log, day, endedMin }: Shift,
+): Debrief["bleeding"] {
+	const bleed = causes.find(
+		({ cause, onsetMin }) => cause === "bleeding" && onsetMin !== null,
+	);
+	if (bleed === undefined) return null;
+	const { onsetMin, foundMin } = bleed;
+	const startMin = onsetMin ?? 0; // told from null above
+	const endMin = bleed.endMin ?? endedMin;
+	const ran = (fromMin: number, toMin: number) =>
+		off.reduce(
+			(left, { start, end }) =>
+				left - Math.max(0, Math.min(end, toMin) - Math.max(start, fromMin)),
+			toMin - fromMin,
+		);
+	return {
+		therapyMin: ran(startMin, endMin),
+		washes: day.phases.filter(
+			({ phase, startMin: at }) =>
+				phase === "fill" &&
+				at >= startMin &&
+				at < endMin &&
+				!off.some(({ start, end }) => start <= at && at < end),
+		).length,
+		// A bleed that has stopped is still for a clinician to see to.
+		therapyAfterFoundMin: foundMin === null ? null : ran(foundMin, endedMin),
+		stopped: log.some(
+			(entry) =>
+				entry.kind === "act" &&
+				entry.what === "pause" &&
+				entry.done &&
+				entry.endMin >= startMin,
+		),
+	};
+}
+
 /** What was worked out once for the same deeds is not worked out again: it takes most of a debrief's time. */
 function remembered<T>(
 	make: (deeds: readonly Deed[]) => T,
@@ -166,7 +219,7 @@ function remembered<T>(
 
 /** The log with what was needless in it, and after each look what could be believed, given all that was seen and done. */
 function logOf(
-	{ of, log }: Shift,
+	{ of, log, cameMin }: Shift,
 	bankOf: (deeds: readonly Deed[]) => readonly Course[],
 ): LoggedEntry[] {
 	const deeds = log.flatMap((entry) =>
@@ -176,10 +229,19 @@ function logOf(
 	);
 	const looks = log.some(({ kind }) => kind === "look");
 	const belief = looks ? new Belief(bankOf(deeds)) : null;
+	// Where help has come and the shift has gone on, a clinician has seen that nothing bled.
+	let helpLeftMin = of.rehearsal.help === null ? cameMin : null;
 	return log.map((entry, index) => {
 		const { kind, what, startMin, endMin, answer } = entry;
 		let after: Likelihoods | null = null;
+		if (entry.kind === "act")
+			for (const { atMin, code } of entry.seen)
+				belief?.find("dressing", code, atMin);
 		if (entry.kind === "look" && entry.code !== null && belief !== null) {
+			if (helpLeftMin !== null && entry.endMin > helpLeftMin) {
+				belief.helpLeft(helpLeftMin);
+				helpLeftMin = null;
+			}
 			belief.see(entry.shown);
 			belief.find(entry.what, entry.code, entry.endMin);
 			after = belief.at(entry.endMin);
@@ -190,6 +252,7 @@ function logOf(
 			startMin,
 			endMin,
 			clock: clockText(startMin, of.startClockMin),
+			span: clockSpan(startMin, endMin, of.startClockMin),
 			answer,
 			needless: needlessWords(log, index),
 			belief: after,

@@ -17,18 +17,27 @@ const done: { readonly [A in Act]: string } = {
 	"call-help": "Help has been called and is on its way.",
 };
 
-/** What came of an act that was done: the same words whether it mended anything or not, and the alarms that stand. */
+/**
+ * What came of an act that was done: the same words whether it mended anything or not, the blood that a dressing change
+ * lays open, and the alarms that stand.
+ */
 export function doneWords(
 	act: Act,
 	standing: readonly Condition[],
-	before: { readonly wasStopped: boolean; readonly again: boolean },
+	before: {
+		readonly wasStopped: boolean;
+		readonly again: boolean;
+		readonly blood: boolean;
+	},
 ): string {
 	if (act === "call-help")
 		return before.again ? "Help has been called before." : done[act];
 	const words =
 		act === "pause" && before.wasStopped
 			? "The therapy was not running."
-			: done[act];
+			: before.blood
+				? `${done[act]} There was fresh blood under the old one.`
+				: done[act];
 	return standing.length === 0
 		? `${words} No alarm stands.`
 		: `${words} Standing: ${standing.map(plainCondition).join(", ")}.`;

@@ -3,19 +3,25 @@ import type { CauseCourse, Debrief } from "./debrief-data.ts";
 
 /** The day in sentences: what was wrong, what became of it, suction, help, and what was not needed. No points, no praise. */
 export function factsOf(debrief: Omit<Debrief, "facts">): string[] {
-	const { causes, help, offSuction, log } = debrief;
+	const { causes, help, log } = debrief;
 	const clock = (atMin: number) => clockText(atMin, debrief.case.startClockMin);
 	const needless = log.filter((entry) => entry.needless !== "");
 	const came = causes.filter(({ onsetMin }) => onsetMin !== null);
 	const sentences = [
-		came.length === 0 ? "Nothing went wrong in this shift." : "",
+		came.length > 0
+			? ""
+			: debrief.case.ended === "left" &&
+					debrief.case.endedMin < debrief.case.horizonMin
+				? `You left at ${clock(debrief.case.endedMin)}, before anything had gone wrong.`
+				: "Nothing went wrong in this shift.",
 		...causes.flatMap((cause) => causeSentences(cause, clock)),
-		`Off suction for ${minutes(offSuction.minutes)} of at most ${minutes(offSuction.limitMin)} in 24 h (common practice; local policy comes first)${offSuction.minutes > offSuction.limitMin ? ": too long, so the dressing has to be looked at and changed" : ""}.`,
+		bleedingSentence(debrief.bleeding),
+		offSentence(debrief),
 		helpSentence(help, clock),
 		needless.length === 0
 			? log.length === 0
 				? "Nothing was looked at and nothing was done."
-				: "Every look and every act had a reason."
+				: `Every look and every act had a reason${leftRunning(debrief.bleeding) ? "; stopping the therapy was not among them" : ""}.`
 			: `Not needed, or out of order: ${needless.length} of ${log.length} looks and acts.`,
 	];
 	return sentences.filter((sentence) => sentence !== "");
@@ -58,6 +64,40 @@ function endWords(cause: CauseCourse): string {
 		case null:
 			return "and not mended";
 	}
+}
+
+/** Fresh blood was found, and nobody stopped the therapy. */
+const leftRunning = (bleeding: Debrief["bleeding"]): boolean =>
+	bleeding !== null &&
+	!bleeding.stopped &&
+	(bleeding.therapyAfterFoundMin ?? 0) > 0;
+
+function bleedingSentence(bleeding: Debrief["bleeding"]): string {
+	if (bleeding === null) return "";
+	const { therapyMin, washes, therapyAfterFoundMin: after } = bleeding;
+	const washed =
+		washes === 0
+			? ""
+			: `, with ${washes === 1 ? "a wash" : `${washes} washes`} run in`;
+	const found =
+		after === null
+			? ""
+			: `, and for ${minutes(after)} after fresh blood was found`;
+	return `Suction went on for ${minutes(therapyMin)} while the wound bled${washed}${found}${leftRunning(bleeding) ? ": it had to be stopped, and was not" : ""}.`;
+}
+
+function offSentence({
+	offSuction: { minutes: off, limitMin },
+	bleeding,
+}: Omit<Debrief, "facts">): string {
+	const limit = `${minutes(limitMin)} in 24 h`;
+	const after =
+		off > limitMin
+			? ": too long, so the dressing has to be looked at and changed"
+			: "";
+	return bleeding === null
+		? `Off suction for ${minutes(off)} of at most ${limit} (common practice; local policy comes first)${after}.`
+		: `Off suction for ${minutes(off)}${after}. The limit of ${limit} (common practice; local policy comes first) is not for a wound that bleeds: there suction stays off until a clinician has seen it.`;
 }
 
 function helpSentence(

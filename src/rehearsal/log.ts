@@ -30,6 +30,13 @@ export type Entry = {
 			readonly mended: readonly CauseName[];
 			/** It ended an alarm, or stopped what had to be stopped, or was called for. */
 			readonly served: boolean;
+			/** What the wound and the dressing that came off it showed; empty for an act that takes none off. */
+			readonly seen: readonly {
+				readonly atMin: number;
+				readonly code: number;
+			}[];
+			/** Kinds of cause that these showed and that were there. */
+			readonly found: readonly CauseName[];
 			/** Kinds of cause that were wrong when it began. */
 			readonly wrong: readonly CauseName[];
 	  }

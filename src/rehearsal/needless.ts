@@ -36,6 +36,7 @@ function needlessLook(
 	const suspects = calling.flatMap((condition) => explainedBy[condition]);
 	if (
 		calling.length > 0 &&
+		entry.what !== "dressing" && // blood shows there, whatever the alarm
 		!suspects.some((cause) => causeFacts[cause].seenAt.includes(entry.what))
 	)
 		return "none of the alarms that stood could come from there";

@@ -94,7 +94,10 @@ class Player {
 		if (this.#sign) return true;
 		const wrongFrom = Math.min(
 			...bedside.troubles
-				.filter(({ endMin }) => endMin === null)
+				.filter(
+					({ cause, endMin }) =>
+						endMin === null || (cause === "bleeding" && bedside.isWrong(cause)),
+				)
 				.map(({ onsetMin }) => onsetMin ?? horizonMin),
 			horizonMin,
 		);

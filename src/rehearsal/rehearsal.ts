@@ -151,7 +151,7 @@ export class Rehearsal {
 				code === null
 					? []
 					: causesShown(place, code).filter((cause) =>
-							this.#bedside.present(cause),
+							this.#bedside.isWrong(cause),
 						),
 		});
 		return this.#answer(words, meanwhile);
@@ -166,6 +166,14 @@ export class Rehearsal {
 		const wrong = this.#wrong();
 		const wasStopped = bedside.stopped;
 		const again = act === "call-help" && this.#calledMin !== null;
+		const sight = () => ({
+			atMin: bedside.now,
+			code: bedside.finding("dressing"),
+		});
+		const seen = act === "new-dressing" ? [sight()] : [];
+		const shows = (code: number) =>
+			causesShown("dressing", code).filter((cause) => bedside.isWrong(cause));
+		const found = new Set(seen.flatMap(({ code }) => shows(code)));
 		const meanwhile: Happened[] = [];
 		const last = bedside.lastMinutesOf(act);
 		const endMin = startMin + actMinutes(act, this.#case.constants);
@@ -180,7 +188,16 @@ export class Rehearsal {
 		if (whole) {
 			mended = bedside.finishAct(act);
 			if (act === "call-help") this.#call();
-			words = doneWords(act, this.#standing(), { wasStopped, again });
+			if (act === "new-dressing") {
+				seen.push(sight());
+				for (const cause of shows(bedside.finding("dressing")))
+					found.add(cause);
+			}
+			words = doneWords(act, this.#standing(), {
+				wasStopped,
+				again,
+				blood: found.has("bleeding"),
+			});
 			this.#run(bedside.now, meanwhile);
 		}
 		const standing = this.#standing();
@@ -193,6 +210,8 @@ export class Rehearsal {
 			alarms,
 			done: whole,
 			mended,
+			seen: whole ? seen : [],
+			found: whole ? [...found] : [],
 			served:
 				mended.length > 0 ||
 				(act !== "pause" &&
@@ -375,7 +394,7 @@ export class Rehearsal {
 	}
 
 	#wrong(): CauseName[] {
-		return causeNames.filter((cause) => this.#bedside.present(cause));
+		return causeNames.filter((cause) => this.#bedside.isWrong(cause));
 	}
 
 	/** Calling is right where there is or was bleeding, or where the case says so. */

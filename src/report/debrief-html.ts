@@ -175,7 +175,7 @@ function log(debrief: Debrief, document: Document): HTMLElement {
 			{ heading: "What could be believed then" },
 		],
 		rows: debrief.log.map((entry) => [
-			entry.clock,
+			unbroken(entry.span),
 			`${entry.kind} ${entry.what.replaceAll("-", " ")}`,
 			unbroken(durationWords(entry.endMin - entry.startMin)),
 			entry.answer,
@@ -204,7 +204,7 @@ const search = (debrief: Debrief, document: Document): HTMLElement =>
 			document,
 			"p",
 			{},
-			"Cheapest and likeliest first: each look is the one with the greatest chance of showing a cause for its minutes, after everything seen before it. Nothing of the answer goes into it.",
+			`Cheapest and likeliest first: each look is the one with the greatest chance of showing a cause for its minutes, after everything seen before it. Nothing of the answer goes into it. ${debrief.search.note}`,
 		),
 		listed(document, "ol", debrief.search.sentences),
 	);

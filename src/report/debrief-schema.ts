@@ -56,6 +56,7 @@ const cause = oneOf(
 const likelihoods: Schema = object({
 	causes: list(object({ cause, probability: share })),
 	nothing: share,
+	courses: { type: "number", minimum: 1 },
 });
 const span = { startMin: minutes, endMin: minutes };
 
@@ -103,6 +104,17 @@ export const debriefJsonSchema: Schema = {
 				description: "Negative where help was called before it was needed.",
 			},
 		}),
+		bleeding: {
+			anyOf: [
+				object({
+					therapyMin: minutes,
+					washes: { type: "integer", minimum: 0 },
+					therapyAfterFoundMin: minutesOrNull,
+					stopped: { type: "boolean" },
+				}),
+				{ type: "null" },
+			],
+		},
 		offSuction: object({
 			minutes,
 			limitMin: minutes,
@@ -114,6 +126,7 @@ export const debriefJsonSchema: Schema = {
 				what: oneOf(...places, ...acts),
 				...span,
 				clock: text,
+				span: text,
 				answer: text,
 				needless: text,
 				belief: { anyOf: [likelihoods, { type: "null" }] },
@@ -141,6 +154,7 @@ export const debriefJsonSchema: Schema = {
 				}),
 			),
 			sentences: list(text),
+			note: text,
 		}),
 		day: object({
 			id: text,

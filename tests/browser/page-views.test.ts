@@ -6,7 +6,14 @@ import { readScenario } from "../../src/scenario/index.ts";
 import { here, scenario, temporary, written } from "../cli/program.ts";
 import { launched } from "./launch.ts";
 import { layoutFaults } from "./layout.ts";
-import { dropped, openedTab, saved, settled, type Tab } from "./page-tab.ts";
+import {
+	dropped,
+	droppedTogether,
+	openedTab,
+	saved,
+	settled,
+	type Tab,
+} from "./page-tab.ts";
 import { shutOut } from "./shut-out.ts";
 
 const folder = temporary();
@@ -203,6 +210,57 @@ describe.skipIf("missing" in started)("the views of the workbench", () => {
 			const paused = await clock();
 			await page.waitForTimeout(900);
 			expect(await clock()).toBe(paused);
+		});
+
+		test("a file that is no case is refused in words, and the shift that is under way goes on", async () => {
+			const clock = () => page.locator(".facts-now dd").first().textContent();
+			const first = await clock();
+			await page.getByRole("button", { name: "Let 10 min pass" }).click();
+			await expect.poll(clock).not.toBe(first);
+			// A screen reader is told of the new time and depth.
+			await expect
+				.poll(() => page.locator(".rehearsal [role=status]").textContent())
+				.toMatch(/^Now \d\d:\d\d: .* mmHg\.$/u);
+			const before = await clock();
+			const happened = await told();
+			const plain = readFileSync(scenario("two-dressings"), "utf8");
+			for (const [file, words] of [
+				[plain, "has no rehearsal: part"],
+				[text.replaceAll(/area: .*/gu, "area: 5"), "problems"],
+			] as const) {
+				await droppedTogether(page, [["other.yaml", file]]);
+				await expect
+					.poll(() => page.locator(".says").textContent())
+					.toMatch(new RegExp(`${words}.*The shift goes on\\.`, "u"));
+				expect(await clock()).toBe(before);
+				expect(await told()).toEqual(happened);
+			}
+			await page.getByRole("button", { name: "Let 10 min pass" }).click();
+			await expect.poll(clock).not.toBe(before);
+			expect(tab.heard).toEqual([]);
+		});
+
+		test("the page bears the name of the case while it is rehearsed, and enter in the seed begins one", async () => {
+			const name = () => page.locator("h1").textContent();
+			await page.goto("about:blank");
+			await page.goto(
+				`${tab.address}${caseLink({ text, seed: "keys", drawn: false })}`,
+			);
+			await page.locator(".rehearsal h2").waitFor();
+			const { title } = readScenario(text);
+			await expect.poll(name).toBe(title);
+			await turned("Day");
+			await expect.poll(name).not.toBe(title);
+			const bench = await name();
+			await turned("Rehearse");
+			await expect.poll(name).toBe(title);
+			await page.getByRole("button", { name: "End the shift" }).click();
+			await page.locator("#debrief-heading").waitFor({ timeout: 60_000 });
+			await page.getByRole("button", { name: "Choose another case" }).click();
+			await expect.poll(name).toBe(bench);
+			await page.locator("#case-seed").fill("enter");
+			await page.locator("#case-seed").press("Enter");
+			await page.locator(".rehearsal .facts-now").waitFor();
 		});
 
 		test("alarms are announced as they come", async () => {

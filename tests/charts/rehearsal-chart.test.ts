@@ -38,6 +38,7 @@ function morning(): Pick<Debrief, "case" | "causes" | "log" | "day"> {
 		startMin,
 		endMin,
 		clock: "",
+		span: "",
 		answer: "",
 		needless: "",
 		belief: null,

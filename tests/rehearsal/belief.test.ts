@@ -35,7 +35,8 @@ const lookMin = 3;
 interface Seen {
 	readonly shown: Shown;
 	readonly code: number;
-	readonly present: ReadonlySet<CauseName>;
+	/** What somebody has to see to now. */
+	readonly wrong: ReadonlySet<CauseName>;
 }
 
 /** What one case shows at `atMin`, and at each look after it: the case is drawn at random and played on its own. */
@@ -45,7 +46,16 @@ function observe(bedside: Bedside, atMin: number): Seen[] {
 		return {
 			shown: shownAt(bedside),
 			code: place === null ? -1 : bedside.finding(place),
-			present: new Set(causeNames.filter((cause) => bedside.present(cause))),
+			wrong: new Set(
+				bedside.troubles
+					.filter(({ cause, onsetMin, endMin }) =>
+						// No clinician comes in these cases: what has bled, stopped or not, stays to be seen to.
+						cause === "bleeding"
+							? onsetMin !== null
+							: onsetMin !== null && endMin === null,
+					)
+					.map(({ cause }) => cause),
+			),
 		};
 	});
 }
@@ -74,7 +84,7 @@ describe("what may be believed agrees with a count over 20,000 drawn cases", () 
 					n: 0,
 				};
 				entry.n++;
-				const names = seen.present.size === 0 ? ["nothing"] : [...seen.present];
+				const names = seen.wrong.size === 0 ? ["nothing"] : [...seen.wrong];
 				for (const name of names)
 					entry.hits.set(name, (entry.hits.get(name) ?? 0) + 1);
 				counted[t].set(history, entry);

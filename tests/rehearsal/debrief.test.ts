@@ -1,4 +1,5 @@
 import { describe, expect, test } from "vitest";
+import { clockTime } from "../../src/charts/index.ts";
 import { startRehearsal } from "../../src/rehearsal/index.ts";
 import { readScript, takeStep } from "../../src/rehearsal/script.ts";
 import type { HiddenCause } from "../../src/scenario/index.ts";
@@ -164,6 +165,17 @@ describe("what was not needed", () => {
 		]);
 	});
 
+	test("a look at the dressing never goes without its reason: it is the one that shows blood", () => {
+		const { log } = played(
+			[{ cause: "suction-line-kinked", atMin: 200, ...stays }],
+			"wait 205; look dressing; look dressing",
+		);
+		expect(log.map(({ needless }) => needless)).toEqual([
+			"",
+			"it had just been looked at",
+		]);
+	});
+
 	test("a round of looks while no alarm stands is no waste, looking twice is", () => {
 		const { log } = played([], "look canister; look edge; look canister");
 		expect(log.map(({ needless }) => needless)).toEqual([
@@ -214,6 +226,53 @@ describe("help", () => {
 		expect(facts).toContain("Help had to be called, and was not.");
 	});
 
+	test("suction left on in a bleed is said plainly, with the washes and the minutes after blood was found", () => {
+		const { bleeding, facts } = played(
+			[{ ...bleed, atMin: 110 }],
+			"wait 119; look dressing; act call-help; wait 30",
+		);
+		// Seen at 120, called at 121, at the bedside at 125; the wash of the reference dressing begins at 120.
+		expect(bleeding).toEqual({
+			therapyMin: 15,
+			washes: 1,
+			therapyAfterFoundMin: 5,
+			stopped: false,
+		});
+		expect(facts).toContain(
+			"Suction went on for 15 min while the wound bled, with a wash run in, and for 5 min after fresh blood was found: it had to be stopped, and was not.",
+		);
+		const words = facts.join(" ");
+		expect(words).not.toContain("had a reason.");
+		expect(words).not.toContain("of at most");
+	});
+
+	test("a therapy that is stopped at once is no longer counted", () => {
+		const { bleeding, facts } = played(
+			[bleed],
+			"wait 105; look dressing; act pause; act call-help; wait 30",
+		);
+		expect(bleeding).toEqual({
+			therapyMin: 6.5,
+			washes: 0,
+			therapyAfterFoundMin: 0.5,
+			stopped: true,
+		});
+		expect(facts.join(" ")).not.toContain("had to be stopped");
+		expect(facts).toContain("Every look and every act had a reason.");
+	});
+
+	test("a new dressing over a bleed shows the blood, and that is found", () => {
+		const { log, causes } = played(
+			[bleed],
+			"wait 105; act new-dressing; look canister",
+		);
+		expect(log[0]?.answer).toContain("fresh blood under the old one");
+		expect(causes[0]).toMatchObject({ foundMin: 105, foundAt: "dressing" });
+		expect(played([], "act new-dressing").log[0]?.answer).not.toContain(
+			"blood",
+		);
+	});
+
 	test("called for nothing it comes, and leaves the patient to the trainee again", () => {
 		const { help, facts, case: of } = played([], "act call-help; wait 480");
 		expect(help).toMatchObject({ needed: false, calledMin: 1, cameMin: 5 });
@@ -231,6 +290,131 @@ describe("help", () => {
 		rehearsal.act("call-help");
 		rehearsal.wait(30);
 		expect(rehearsal.debrief().help.cameMin).toBe(109);
+	});
+});
+
+test("one event has one time, in the answer, the sentences and the tables; a look has its beginning and its end", () => {
+	const rehearsal = startRehearsal(caseFile("rehearse-02.yaml"), "slackwater");
+	const [alarm] = rehearsal.next().meanwhile;
+	const { clock } = rehearsal.look("dressing").view;
+	const debrief = rehearsal.debrief();
+	const [cause] = debrief.causes;
+	// Both lie in the second half of a minute, where one way of writing would differ from another.
+	for (const atMin of [cause?.onsetMin, cause?.signMin])
+		expect((atMin ?? 0) % 1).toBeGreaterThan(0.5);
+	expect(alarm?.clock).toBe(clockTime(cause?.signMin ?? 0, debrief.case));
+	expect(debrief.facts[0]).toContain(
+		`From ${clockTime(cause?.onsetMin ?? 0, debrief.case)} on`,
+	);
+	expect(debrief.log[0]?.span).toBe(`${alarm?.clock} to ${clock}`);
+});
+
+test("who leaves before anything has gone wrong is told so, and not that nothing did", () => {
+	const late: HiddenCause = {
+		cause: "suction-line-kinked",
+		atMin: 200,
+		...stays,
+	};
+	expect(played([late], "wait 10").facts[0]).toBe(
+		"You left at 07:10, before anything had gone wrong.",
+	);
+	expect(played([], "wait 480").facts[0]).toBe(
+		"Nothing went wrong in this shift.",
+	);
+});
+
+describe("what is said of likelihood", () => {
+	const said = (name: string) => {
+		const rehearsal = startRehearsal(caseFile(name), "likely");
+		rehearsal.next();
+		rehearsal.look("dressing");
+		const { log, search } = rehearsal.debrief();
+		return { log, search, words: [log[0]?.believed, ...search.sentences] };
+	};
+
+	test("where few courses fit, no bleeding in per cent that a course or two would make", () => {
+		for (const name of [
+			"rehearse-02.yaml",
+			"rehearse-10.yaml",
+			"rehearse-12.yaml",
+		]) {
+			const { log, words } = said(name);
+			expect(log[0]?.belief?.courses).toBeLessThan(30);
+			expect(words.join(" ")).toContain(
+				"the suction line was kinked (almost certain)",
+			);
+			expect(words.join(" ")).not.toMatch(/\d %/u);
+		}
+	});
+
+	test("where many fit, in per cent, and never 100 of them", () => {
+		const { log, words } = said("rehearse-01.yaml");
+		expect(log[0]?.belief?.courses).toBeGreaterThan(30);
+		expect(words.join(" ")).toMatch(/kinked >99 %/u);
+		expect(words.join(" ")).not.toContain("100 %");
+	});
+});
+
+describe("a bleed that has stopped by itself", () => {
+	// Over before the canister is looked at, and no alarm has told of it.
+	const stopped: HiddenCause = {
+		cause: "bleeding",
+		atMin: 40,
+		withinMin: 0,
+		volumeMl: 100,
+		lastsMin: 30,
+	};
+	const usual = (script: string) => {
+		const rehearsal = startRehearsal(hiding([stopped]), "stopped");
+		for (const step of readScript(script).steps) takeStep(rehearsal, step);
+		return rehearsal.debrief();
+	};
+
+	test("is found by the blood in the canister, and believed until a clinician has it", () => {
+		const { log, causes } = usual("wait 80\nlook canister\nlook dressing");
+		expect(log[0]?.answer).toContain("fresh blood");
+		for (const { belief, believed } of log) {
+			expect(belief?.nothing).toBe(0);
+			expect(belief?.causes[0]).toEqual({ cause: "bleeding", probability: 1 });
+			expect(believed).not.toContain("nothing is wrong");
+		}
+		expect(causes[0]).toMatchObject({ foundMin: 80.5, foundAt: "canister" });
+	});
+
+	test("is believed in no less after more blood has been seen", () => {
+		const { log } = usual("wait 50\nlook dressing\nwait 30\nlook canister");
+		const bled = log.map(
+			({ belief }) =>
+				belief?.causes.find(({ cause }) => cause === "bleeding")?.probability,
+		);
+		expect(bled).toEqual([1, 1]);
+	});
+
+	test("is not believed in any more where help has come and found nothing", () => {
+		const rehearsal = startRehearsal(hiding([]), "sound");
+		for (const step of readScript(
+			"wait 60\nlook unit\nact call-help\nwait 4\nlook unit",
+		).steps)
+			takeStep(rehearsal, step);
+		const [before, after] = rehearsal
+			.debrief()
+			.log.filter(({ belief }) => belief !== null)
+			.map(
+				({ belief }) =>
+					belief?.causes.find(({ cause }) => cause === "bleeding")
+						?.probability ?? 0,
+			);
+		// A bleed may have begun since help left, in half a minute of some sixty.
+		expect(after).toBeLessThan((before ?? 0) / 10);
+	});
+
+	test("is what an orderly search finds in the canister, too", () => {
+		const { search } = usual("wait 300");
+		expect(search.sentences.join(" ")).toContain("the wound bled");
+		for (const { steps } of search.stages)
+			for (const { place, code, after } of steps)
+				if (place === "canister" && (code & 2) > 0)
+					expect(after.nothing).toBe(0);
 	});
 });
 
