@@ -1,6 +1,7 @@
 import { createHash } from "node:crypto";
 import { readFileSync } from "node:fs";
 import { htmlText } from "./html-text.ts";
+import { notices } from "./notices.ts";
 
 /** The parts of the workbench that the build has made: its script, which is its worker too, and what its style sheet adds to a report's. */
 const built = new URL(
@@ -41,6 +42,7 @@ export function pageFile(data: PageData, reportStyle: string): string {
 <meta name="viewport" content="width=device-width, initial-scale=1">
 <meta name="color-scheme" content="light dark">
 <title>${htmlText(data.title)}: workbench</title>
+<!-- ${notices(part("main.bundle.js.LEGAL.txt"))} -->
 <style>${style}</style>
 <script type="application/json" id="workbench-data">${dataText(data)}</script>
 </head>
