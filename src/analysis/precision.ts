@@ -13,6 +13,8 @@ export const mostReplications = 100_000;
 
 /** Spare, so that the next run is likely to be the last. */
 const spare = 1.1;
+/** How many times too wide an interval counts that cannot be given yet: twice as many replications are tried. */
+const notYet = Math.SQRT2;
 
 export function isTotalName(name: string): name is TotalName {
 	return (totalNames as readonly string[]).includes(name);
@@ -20,7 +22,7 @@ export function isTotalName(name: string): name is TotalName {
 
 /**
  * How many replications to run next: as many as have been run where every target is met in every dressing, else what
- * the half-widths ask for; `mostReplications` at the most.
+ * the half-widths ask for, twice as many where there is none yet; `mostReplications` at the most.
  */
 export function replicationsFor(
 	projection: Projection,
@@ -28,8 +30,8 @@ export function replicationsFor(
 ): number {
 	return neededFor(
 		projection.replications,
-		reached(projection, targets).map(
-			({ half, target }) => half / target.halfWidth,
+		reached(projection, targets).map(({ half, target }) =>
+			half === Number.POSITIVE_INFINITY ? notYet : half / target.halfWidth,
 		),
 	);
 }
@@ -67,7 +69,7 @@ export function replicationsForTargets(
 	return neededFor(
 		replications,
 		precision.map(({ halfWidth, target }) =>
-			halfWidth === null ? Math.SQRT2 : halfWidth / target,
+			halfWidth === null ? notYet : halfWidth / target,
 		),
 	);
 }

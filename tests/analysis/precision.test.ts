@@ -77,10 +77,8 @@ describe("precision of means", () => {
 		expect(replicationsFor(projected(400, 1, 0.9), target(1))).toBe(400);
 	});
 
-	test("asks for all that may be run where there is no half-width, and never for more", () => {
-		expect(replicationsFor(projected(1, null), target(1))).toBe(
-			mostReplications,
-		);
+	test("asks for twice as many and a tenth where there is no half-width yet, and never for more than may be run", () => {
+		expect(replicationsFor(projected(1, null), target(1))).toBe(3);
 		expect(replicationsFor(projected(400, 90), target(0.1))).toBe(
 			mostReplications,
 		);
