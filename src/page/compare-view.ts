@@ -5,7 +5,7 @@ import type {
 	RestsOn,
 	TracedDayResult,
 } from "../analysis/index.ts";
-import { waterLineChart } from "../charts/index.ts";
+import { counted, waterLineChart } from "../charts/index.ts";
 import { compareJson } from "../report/compare-json.ts";
 import { type Pair, pairBetween } from "../report/compare-parts.ts";
 import { questionOf } from "../report/compare-question.ts";
@@ -13,6 +13,7 @@ import { differenceSections } from "../report/difference-section.ts";
 import { htmlElement, unbroken } from "../report/html-element.ts";
 import { roundShare } from "../report/round-share.ts";
 import { silenceSection } from "../report/silence-section.ts";
+import { spanWords } from "../report/span-words.ts";
 import { chartWidth } from "./chart-width.ts";
 import { Cursor } from "./cursor.ts";
 import type { Frames } from "./frames.ts";
@@ -48,6 +49,7 @@ export class CompareView {
 	readonly #empty: HTMLElement;
 	readonly #filled: HTMLElement;
 	readonly #heading: HTMLElement;
+	readonly #facts: HTMLElement;
 	readonly #selects: readonly [HTMLSelectElement, HTMLSelectElement];
 	readonly #sliders: readonly [Sliders, Sliders];
 	readonly #dressing: HTMLSelectElement;
@@ -102,6 +104,7 @@ export class CompareView {
 		this.#selects = [a.select, b.select];
 		this.#sliders = [a.sliders, b.sliders];
 		this.#heading = element("h2", { id: "compare-heading" }, "");
+		this.#facts = element("p", { class: "facts" });
 		this.#dressing = htmlElement(document, "select", {
 			id: "compare-dressing",
 		});
@@ -135,6 +138,7 @@ export class CompareView {
 			"div",
 			{},
 			this.#heading,
+			this.#facts,
 			element("div", { class: "sides" }, a.block, b.block),
 			element(
 				"section",
@@ -356,6 +360,9 @@ export class CompareView {
 			result.regimens.filter((regimen) => regimen.name === name),
 		);
 		this.#heading.textContent = unbroken(questionOf({ ...result, regimens }));
+		this.#facts.textContent = unbroken(
+			`${spanWords(result.scenario)} ${counted(result.replications, "replication")}, chance ${result.scenario.chance}, the same patients under each. Seed ${result.scenario.seed}.`,
+		);
 		this.#differences.replaceChildren(
 			...differenceSections(result, [{ ...pair, index: 0 }], this.#document),
 			silenceSection(result, this.#document),

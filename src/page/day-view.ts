@@ -7,6 +7,7 @@ import type {
 	TracedDayResult,
 } from "../analysis/index.ts";
 import {
+	counted,
 	heatStrip,
 	shownConditions,
 	waterLineChart,
@@ -24,6 +25,7 @@ import {
 import { dayJson } from "../report/json.ts";
 import { roundShare } from "../report/round-share.ts";
 import { sentenceStart } from "../report/sentence.ts";
+import { spanWords } from "../report/span-words.ts";
 import { chartWidth } from "./chart-width.ts";
 import { Cursor } from "./cursor.ts";
 import { dayTables } from "./day-tables.ts";
@@ -203,6 +205,11 @@ export class DayView {
 			element("h2", {}, `Dressing ${summary.id}`),
 			element("p", {}, line(regimenLine(summary, scenario))),
 			element("p", { class: "facts" }, line(dressingLine(summary))),
+			element(
+				"p",
+				{ class: "facts" },
+				`${spanWords(scenario)} ${counted(scenario.replications, "replication")}, chance ${scenario.chance}. Seed ${scenario.seed}.`,
+			),
 		);
 	}
 

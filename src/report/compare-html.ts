@@ -2,13 +2,7 @@ import type {
 	CompareDrawings,
 	CompareResult,
 } from "../analysis/compare-result.ts";
-import {
-	clockTime,
-	counted,
-	durationWords,
-	fullDate,
-	timeOfDay,
-} from "../charts/index.ts";
+import { counted } from "../charts/index.ts";
 import { cautionInALine, cautionSentences } from "./caution.ts";
 import { chapter } from "./chapter.ts";
 import { closingChapter } from "./closing-chapter.ts";
@@ -22,6 +16,7 @@ import { htmlPage } from "./page.ts";
 import { quantitiesSection } from "./quantities-section.ts";
 import { restsOnSection } from "./rests-on-section.ts";
 import { sentenceEnd } from "./sentence.ts";
+import { spanWords } from "./span-words.ts";
 import { studyStyle } from "./study-style.ts";
 import { firstHoursSection, waterLinesSection } from "./water-lines-section.ts";
 
@@ -59,7 +54,7 @@ export function compareHtml(
 
 function header(result: CompareResult, document: Document): HTMLElement {
 	const { scenario, replications } = result;
-	const facts = `${sentenceEnd(scenario.title)} From ${fullDate(0, scenario)} ${timeOfDay(0, scenario)} for ${durationWords(scenario.horizonMin)}, until ${clockTime(scenario.horizonMin, scenario)}. ${counted(replications, "replication")}, chance ${scenario.chance}, the same patients under each regimen.`;
+	const facts = `${sentenceEnd(scenario.title)} ${spanWords(scenario)} ${counted(replications, "replication")}, chance ${scenario.chance}, the same patients under each regimen.`;
 	return htmlElement(
 		document,
 		"header",

@@ -1,10 +1,4 @@
 import type { DayResult } from "../analysis/day-result.ts";
-import {
-	clockTime,
-	durationWords,
-	fullDate,
-	timeOfDay,
-} from "../charts/index.ts";
 import { alarmSection } from "./alarm-section.ts";
 import { cautionInALine } from "./caution.ts";
 import {
@@ -26,6 +20,7 @@ import { planSection } from "./plan-section.ts";
 import { reportStyle } from "./report-style.ts";
 import { section } from "./section.ts";
 import { sheetSection } from "./sheet-section.ts";
+import { spanWords } from "./span-words.ts";
 import { totalsTable } from "./totals-table.ts";
 
 /** `report.html` of a day. */
@@ -51,7 +46,7 @@ function header(result: DayResult, document: Document): HTMLElement {
 		projection.replications === 1
 			? "1 replication"
 			: `${projection.replications} replications`;
-	const facts = `From ${fullDate(0, scenario)} ${timeOfDay(0, scenario)} for ${durationWords(scenario.horizonMin)}, until ${clockTime(scenario.horizonMin, scenario)}. ${many}, chance ${scenario.chance}.`;
+	const facts = `${spanWords(scenario)} ${many}, chance ${scenario.chance}.`;
 	return htmlElement(
 		document,
 		"header",

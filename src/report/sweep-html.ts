@@ -1,11 +1,5 @@
 import type { SweepResult } from "../analysis/sweep-result.ts";
-import {
-	clockTime,
-	counted,
-	durationWords,
-	fullDate,
-	timeOfDay,
-} from "../charts/index.ts";
+import { counted } from "../charts/index.ts";
 import { apartSection, beginSection } from "./begin-section.ts";
 import { cautionInALine, cautionSentences } from "./caution.ts";
 import { chapter } from "./chapter.ts";
@@ -21,6 +15,7 @@ import { pointsTable } from "./points-table.ts";
 import { responseSection } from "./response-section.ts";
 import { sentenceEnd, sentenceStart } from "./sentence.ts";
 import { sheetPart } from "./sheet-part.ts";
+import { spanWords } from "./span-words.ts";
 import { studyStyle } from "./study-style.ts";
 import { sweepAnswers } from "./sweep-answers.ts";
 import { sweepQuestion } from "./sweep-question.ts";
@@ -52,7 +47,7 @@ export function sweepHtml(result: SweepResult, document: Document): string {
 
 function header(result: SweepResult, document: Document): HTMLElement {
 	const { scenario } = result;
-	const facts = `${sentenceEnd(scenario.title)} From ${fullDate(0, scenario)} ${timeOfDay(0, scenario)} for ${durationWords(scenario.horizonMin)}, until ${clockTime(scenario.horizonMin, scenario)}. ${countedPoints(result, result.points.length)} of ${counted(result.replications, "replication")} each, chance ${scenario.chance}, the same patients under each.`;
+	const facts = `${sentenceEnd(scenario.title)} ${spanWords(scenario)} ${countedPoints(result, result.points.length)} of ${counted(result.replications, "replication")} each, chance ${scenario.chance}, the same patients under each.`;
 	return htmlElement(
 		document,
 		"header",
