@@ -49,7 +49,6 @@ export {
 	replicationsForTargets,
 } from "./precision.ts";
 export { blockCount, ProjectionGathering } from "./projection.ts";
-
 export { Recorder } from "./recorder.ts";
 export { restsOn, restsOnStudy } from "./rests-on.ts";
 export { runBlocks } from "./run-blocks.ts";

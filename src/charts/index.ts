@@ -4,7 +4,6 @@ export {
 	beginTimes,
 } from "./begin-times.ts";
 export { canisterChart } from "./canister-chart.ts";
-
 export type { ChartOptions } from "./chart-root.ts";
 export {
 	type Clock,
@@ -21,6 +20,7 @@ export {
 export { comparisonStyle } from "./comparison-style.ts";
 export { type CountBandData, countBand } from "./count-band.ts";
 export type { CycleSpan } from "./cycle-span.ts";
+export { waterLineEdges } from "./day-root.ts";
 export {
 	type DesignMapCell,
 	type DesignMapData,
@@ -38,7 +38,6 @@ export {
 	type EfficientSetPoint,
 	efficientSet,
 } from "./efficient-set.ts";
-
 export {
 	heatStrip,
 	shownConditions,
@@ -75,6 +74,5 @@ export {
 export {
 	type WaterLineData,
 	waterLineChart,
-	waterLineEdges,
 } from "./water-line-chart.ts";
 export { waterLineLegend } from "./water-line-words.ts";

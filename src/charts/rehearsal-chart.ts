@@ -1,20 +1,13 @@
 import type { Debrief } from "../rehearsal/index.ts";
 import { alarmEvents, type ChartEvent } from "./chart-events.ts";
-import {
-	type ChartOptions,
-	chartRoot,
-	chartTitle,
-	hatching,
-	setSize,
-} from "./chart-root.ts";
+import { type ChartOptions, setSize } from "./chart-root.ts";
 import { clockTime } from "./clock.ts";
+import { dayRoot } from "./day-root.ts";
 import { durationWords } from "./duration.ts";
 import { eventRows } from "./event-rows.ts";
-import { svgElement } from "./svg-element.ts";
 import { takenEvents } from "./taken-events.ts";
-import { timeAxis, timeGround, timePlot } from "./time-plot.ts";
+import { timeAxis, timeGround } from "./time-plot.ts";
 import { waterBand, waterBandRange } from "./water-band.ts";
-import { waterLineEdges } from "./water-line-chart.ts";
 
 /** What the chart needs of a debrief. */
 export type RehearsalChartData = Pick<
@@ -31,30 +24,14 @@ export function rehearsalChart(
 	document: Document,
 	options: ChartOptions,
 ): SVGSVGElement {
-	const widthPx = options.widthPx ?? 960;
 	const { day } = data;
-	const root = chartRoot(
-		document,
-		options,
-		{ widthPx, heightPx: 0 },
-		rehearsalChartWords(data),
-	);
-	const toMin = Math.max(1, data.case.endedMin);
-	const plot = timePlot(
-		document,
-		options.idPrefix,
-		data.case,
-		{ fromMin: 0, toMin },
-		waterLineEdges(widthPx),
-	);
-	const ground = svgElement(document, "g", {});
-	root.append(hatching(document, `${options.idPrefix}-hatch`), ground);
-	const headPx = chartTitle(root, document, options, {
+	const { root, widthPx, plot, ground, headPx } = dayRoot(document, options, {
+		clock: data.case,
+		toMin: Math.max(1, data.case.endedMin),
 		title: data.case.title,
 		legend:
 			"Above what was looked at (rings) and done (bars), below what was hidden. Liquid stands above the line, hatched suction hangs below it.",
-		leftPx: plot.leftPx,
-		roomPx: plot.rightPx - plot.leftPx,
+		words: rehearsalChartWords(data),
 	});
 	const topPx = headPx + 18;
 	let y = topPx;

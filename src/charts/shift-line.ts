@@ -1,21 +1,15 @@
 import type { SoFar } from "../rehearsal/index.ts";
 import type { ChartEvent } from "./chart-events.ts";
-import {
-	type ChartOptions,
-	chartRoot,
-	chartTitle,
-	hatching,
-	setSize,
-} from "./chart-root.ts";
+import { type ChartOptions, setSize } from "./chart-root.ts";
 import { type Clock, clockTime } from "./clock.ts";
+import { dayRoot } from "./day-root.ts";
 import { durationWords } from "./duration.ts";
 import { eventRows } from "./event-rows.ts";
 import { svgElement } from "./svg-element.ts";
 import { takenEvents } from "./taken-events.ts";
-import { timeAxis, timeGround, timePlot } from "./time-plot.ts";
+import { timeAxis, timeGround } from "./time-plot.ts";
 import { conditionWords } from "./vocabulary.ts";
 import { waterBand, waterBandRange } from "./water-band.ts";
-import { waterLineEdges } from "./water-line-chart.ts";
 
 export interface ShiftLineData {
 	readonly title: string;
@@ -35,34 +29,19 @@ export function shiftLine(
 	document: Document,
 	options: ChartOptions,
 ): SVGSVGElement {
-	const widthPx = options.widthPx ?? 960;
 	const { soFar, clock } = data;
 	const curve = {
 		atMin: soFar.curve.atMin,
 		depthMmHg: soFar.curve.depthMmHg,
 		liquidMl: soFar.curve.filledMl,
 	};
-	const root = chartRoot(
-		document,
-		options,
-		{ widthPx, heightPx: 0 },
-		shiftLineWords(data),
-	);
-	const plot = timePlot(
-		document,
-		options.idPrefix,
+	const { root, widthPx, plot, ground, headPx } = dayRoot(document, options, {
 		clock,
-		{ fromMin: 0, toMin: clock.horizonMin },
-		waterLineEdges(widthPx),
-	);
-	const ground = svgElement(document, "g", {});
-	root.append(hatching(document, `${options.idPrefix}-hatch`), ground);
-	const headPx = chartTitle(root, document, options, {
+		toMin: clock.horizonMin,
 		title: data.title,
 		legend:
 			"Hatched suction hangs below the line; above it stands what has been run in, until the drain begins.",
-		leftPx: plot.leftPx,
-		roomPx: plot.rightPx - plot.leftPx,
+		words: shiftLineWords(data),
 	});
 	const topPx = headPx + 18;
 	const looks = eventRows(

@@ -5,21 +5,16 @@ import type {
 } from "../analysis/day-result.ts";
 import { canisterPanel } from "./canister-panel.ts";
 import { alarmEvents, careEvents } from "./chart-events.ts";
-import {
-	type ChartOptions,
-	chartRoot,
-	chartTitle,
-	hatching,
-	setSize,
-} from "./chart-root.ts";
+import { type ChartOptions, setSize } from "./chart-root.ts";
 import type { Clock } from "./clock.ts";
 import { cycleLens } from "./cycle-lens.ts";
 import { type CycleSpan, cycleSpan } from "./cycle-span.ts";
+import { dayRoot } from "./day-root.ts";
 import { dayWithin } from "./day-within.ts";
 import { eventRows } from "./event-rows.ts";
 import { sourcePanel } from "./source-panel.ts";
 import { svgElement } from "./svg-element.ts";
-import { timeAxis, timeGround, timePlot } from "./time-plot.ts";
+import { timeAxis, timeGround } from "./time-plot.ts";
 import { waterBand, waterBandRange } from "./water-band.ts";
 import { waterLineLegend, waterLineWords } from "./water-line-words.ts";
 
@@ -43,12 +38,6 @@ export interface WaterLineData {
 	readonly beside?: readonly Pick<WaterLineData, "day" | "dressing">[];
 }
 
-/** Where the time axis of a water-line chart of a width begins and ends, px. */
-export const waterLineEdges = (widthPx: number) => ({
-	leftPx: 112,
-	rightPx: widthPx - 34,
-});
-
 /**
  * The water-line chart of one dressing's day. The line is 'vented': liquid stands above it, suction hangs below. Under it
  * alarms, care, the canister's climb and the source's fall on one time axis, then a lens on one cycle.
@@ -58,26 +47,11 @@ export function waterLineChart(
 	document: Document,
 	options: ChartOptions,
 ): SVGSVGElement {
-	const widthPx = options.widthPx ?? 960;
 	const { dressing, clock } = data;
 	const spanMin = Math.min(data.spanMin ?? clock.horizonMin, clock.horizonMin);
 	const within = (whole: DressingDay): DressingDay =>
 		spanMin < clock.horizonMin ? dayWithin(whole, spanMin) : whole;
 	const day = within(data.day);
-	const root = chartRoot(
-		document,
-		options,
-		{ widthPx, heightPx: 0 },
-		waterLineWords(data),
-	);
-	const span = { fromMin: 0, toMin: spanMin };
-	const plot = timePlot(
-		document,
-		options.idPrefix,
-		clock,
-		span,
-		waterLineEdges(widthPx),
-	);
 	const beside = data.beside ?? [];
 	const before = data.before?.curve;
 	const range = waterBandRange(
@@ -90,15 +64,13 @@ export function waterLineChart(
 			(one) => one.regimens,
 		),
 	);
-	const ground = svgElement(document, "g", {});
-	root.append(hatching(document, `${options.idPrefix}-hatch`), ground);
-	const headPx = chartTitle(root, document, options, {
+	const { root, widthPx, plot, ground, headPx } = dayRoot(document, options, {
+		clock,
+		toMin: spanMin,
 		title: data.title,
 		legend: waterLineLegend(data),
-		leftPx: plot.leftPx,
-		roomPx: plot.rightPx - plot.leftPx,
+		words: waterLineWords(data),
 	});
-
 	const topPx = headPx + 18;
 	const band = { topPx: topPx + 10, abovePx: 60, belowPx: 72 };
 	root.append(waterBand(plot, day.curve, range, band, before));

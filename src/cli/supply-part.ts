@@ -1,4 +1,3 @@
-import { createHash } from "node:crypto";
 import { readFileSync } from "node:fs";
 import {
 	partFits,
@@ -8,6 +7,7 @@ import {
 	wardBlocks,
 } from "../analysis/index.ts";
 import type { Problem, WardScenario } from "../scenario/index.ts";
+import { digest, shortDigest } from "./digest.ts";
 import { reasonOf } from "./failure.ts";
 import { fileName, quoted } from "./quoted.ts";
 
@@ -49,10 +49,7 @@ export function fingerprintOf(
 	version: string,
 	of: number,
 ): string {
-	return createHash("sha256")
-		.update(JSON.stringify([scenario, version, of]))
-		.digest("hex")
-		.slice(0, 16);
+	return shortDigest(JSON.stringify([scenario, version, of]));
 }
 
 /** A part file's text: closed with a checksum of all that stands before it, so that what was damaged on its way is noticed. */
@@ -60,8 +57,7 @@ export function partText(part: SupplyPartFile): string {
 	return `${JSON.stringify({ ...part, checksum: checksumOf(part) })}\n`;
 }
 
-const checksumOf = (part: unknown) =>
-	createHash("sha256").update(JSON.stringify(part)).digest("hex");
+const checksumOf = (part: unknown) => digest(JSON.stringify(part));
 
 /** A part that was read, and where from. */
 export interface ReadPart {

@@ -1,4 +1,3 @@
-import { createHash } from "node:crypto";
 import {
 	appendFileSync,
 	existsSync,
@@ -8,6 +7,7 @@ import {
 } from "node:fs";
 import { join } from "node:path";
 import type { Study, StudyPart } from "../analysis/index.ts";
+import { shortDigest } from "./digest.ts";
 import { CouldNotFinish, reasonOf } from "./failure.ts";
 import { fileName } from "./quoted.ts";
 import { taskKey } from "./run-study.ts";
@@ -25,7 +25,7 @@ export class Unfinished {
 
 	/** Throws CouldNotFinish where what was kept cannot be read. */
 	constructor(folder: string, study: Study, version: string) {
-		this.#study = digest(JSON.stringify([version, study]));
+		this.#study = shortDigest(JSON.stringify([version, study]));
 		this.#folder = folder;
 		this.#path = join(folder, `.unfinished-${this.#study}.jsonl`);
 		if (existsSync(this.#path)) this.#read();
@@ -52,7 +52,7 @@ export class Unfinished {
 
 	/** The checksum is of this study: a line of another's is passed over too. */
 	#line(json: string): string {
-		return `${digest(this.#study + json)} ${json}`;
+		return `${shortDigest(this.#study + json)} ${json}`;
 	}
 
 	note(part: StudyPart): void {
@@ -72,6 +72,3 @@ export class Unfinished {
 		rmSync(this.#path, { force: true });
 	}
 }
-
-const digest = (text: string) =>
-	createHash("sha256").update(text).digest("hex").slice(0, 16);

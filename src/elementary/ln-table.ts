@@ -22,8 +22,9 @@ function wholeLn(x: number): bigint {
  * For each of 128 intervals of the upper word of a significand, from 0.6875 to 1.375: its middle c, 1/c, and ln c as a
  * high part and the rest. In whole numbers, so that no engine's rounding comes into it.
  */
-export const lnTable = Float64Array.from({ length: 4 * 128 }, (_, at) => {
-	const upper = (at >> 2) / 128;
+export const lnTable = new Float64Array(4 * 128);
+for (let i = 0; i < 128; i++) {
+	const upper = i / 128;
 	// The first 80 intervals lie below 1, where a step is half as wide.
 	const c =
 		upper < 0.625
@@ -31,14 +32,13 @@ export const lnTable = Float64Array.from({ length: 4 * 128 }, (_, at) => {
 			: 1 + (upper - 0.625) + 1 / 256;
 	const whole = wholeLn(c);
 	const high = whole >> below;
-	switch (at & 3) {
-		case 0:
-			return c;
-		case 1:
-			return 1 / c;
-		case 2:
-			return Number(high) / 2 ** 33;
-		default:
-			return Number(whole - (high << below)) / 2 ** 120;
-	}
-});
+	lnTable.set(
+		[
+			c,
+			1 / c,
+			Number(high) / 2 ** 33,
+			Number(whole - (high << below)) / 2 ** 120,
+		],
+		4 * i,
+	);
+}

@@ -1,16 +1,14 @@
 import {
 	armsOf,
-	blockCount,
 	compareResult,
 	comparisonStudy,
 	mainMeasures,
-	StudyGathering,
-	StudyRunner,
 	traceDay,
 } from "../analysis/index.ts";
 import { summaryOf } from "../analysis/summary.ts";
 import type { Desk } from "./answer-orders.ts";
 import { atMost, checkOrder } from "./check-order.ts";
+import { gathered } from "./gathered.ts";
 import type { Answer, Order } from "./orders.ts";
 
 /** The regimens of a scenario set against each other, as `compare` does it without asking what the answer rests on. */
@@ -23,15 +21,9 @@ export async function runComparison(
 	const scenario = atMost(checked, most);
 	const arms = armsOf(scenario, between);
 	if (arms.length < 2) return { kind: "nothing" };
-	const study = comparisonStudy(arms);
-	const runner = new StudyRunner(study);
-	const gathering = new StudyGathering(study);
-	const blocks = blockCount(scenario);
-	for (let block = 0; block < blocks; block++) {
-		gathering.add(runner.run({ group: 0, first: block, last: block + 1 }));
-		if (!(await desk.goOn())) return null;
-	}
-	const [sums] = gathering.groups(blocks);
+	const groups = await gathered(comparisonStudy(arms), desk);
+	if (groups === null) return null;
+	const [sums] = groups;
 	return {
 		kind: "compare",
 		result: compareResult(scenario, arms, sums, {

@@ -1,5 +1,6 @@
 import type { Load } from "../scenario/index.ts";
 import { asList, asMap } from "../scenario/lenient.ts";
+import { isWardData } from "../scenario/read.ts";
 import { dataOf } from "./scenario-text.ts";
 import type { Beside, Sheet } from "./sheet.ts";
 
@@ -188,6 +189,4 @@ function besideOf(
 
 /** Whether a text is a ward's, or would be if it could be read. */
 const isWardText = (text: string, data: unknown): boolean =>
-	data === undefined
-		? /^\s*"?ward"?\s*:/mu.test(text)
-		: asMap(data).ward !== undefined && asMap(data).dressings === undefined;
+	data === undefined ? /^\s*"?ward"?\s*:/mu.test(text) : isWardData(data);

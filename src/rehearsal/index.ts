@@ -7,7 +7,6 @@ export {
 	isCaseLink,
 	readCaseLink,
 } from "./case-link.ts";
-
 export type { Debrief } from "./debrief-data.ts";
 export { drawCase } from "./draw-case.ts";
 export { manual } from "./manual.ts";

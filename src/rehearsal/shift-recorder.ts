@@ -6,6 +6,7 @@ import type {
 	Phase,
 } from "../therapy/index.ts";
 import type { Act } from "./acts.ts";
+import { filledMl } from "./filled.ts";
 import type { Place } from "./places.ts";
 
 /** What could be read at the bedside since the shift began: columns of equal length. */
@@ -77,12 +78,7 @@ export class ShiftRecorder extends Recorder {
 
 	/** What showed until now, the span that still runs included. */
 	shown(process: DressingProcess): ShownCurve {
-		const { atMin, depthMmHg, filledMl } = this.#shown;
-		const curve: Columns = {
-			atMin: [...atMin],
-			depthMmHg: [...depthMmHg],
-			filledMl: [...filledMl],
-		};
+		const curve: Columns = structuredClone(this.#shown);
 		const { now } = process.sim;
 		for (let i = this.#readings; i * everyMin < now; i++)
 			note(curve, i * everyMin, process);
@@ -93,23 +89,21 @@ export class ShiftRecorder extends Recorder {
 
 /** Reads the display at a time of the present span; a third reading in a row that says the same replaces the second. */
 function note(curve: Columns, at: number, process: DressingProcess): void {
-	const { atMin, depthMmHg, filledMl } = curve;
+	const { atMin, depthMmHg } = curve;
 	const depth = Math.round(process.depthAt(at));
-	const filled = filledAt(process, at);
+	// Once the drain has begun nobody can tell what is left of it.
+	const filled =
+		process.phase === "fill" || process.phase === "dwell"
+			? filledMl(process, at)
+			: 0;
 	const last = atMin.length - 1;
-	const same = (i: number) => depthMmHg[i] === depth && filledMl[i] === filled;
+	const same = (i: number) =>
+		depthMmHg[i] === depth && curve.filledMl[i] === filled;
 	if (last > 0 && same(last) && same(last - 1)) {
 		atMin[last] = at;
 		return;
 	}
 	atMin.push(at);
 	depthMmHg.push(depth);
-	filledMl.push(filled);
-}
-
-/** Solution run in since the fill began at a time of the present span, whole mL; 0 outside fill and dwell. */
-function filledAt(process: DressingProcess, at: number): number {
-	if (process.phase !== "fill" && process.phase !== "dwell") return 0;
-	const { filled, source } = process.liquid;
-	return Math.floor(filled + source - Math.max(0, process.sourceAt(at)) + 1e-6);
+	curve.filledMl.push(filled);
 }

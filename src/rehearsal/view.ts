@@ -3,6 +3,7 @@ import { priorityOf } from "../therapy/index.ts";
 import type { Bedside } from "./bedside.ts";
 import { clockText } from "./clock-text.ts";
 import { dressingWords } from "./dressing-words.ts";
+import { filledMl } from "./filled.ts";
 import type { Case } from "./shift.ts";
 
 /** What anybody sees who stands at the bedside and touches nothing. Minutes from the start of the shift. */
@@ -48,10 +49,6 @@ export function viewOf(
 	over: boolean,
 ): View {
 	const { process, now } = bedside;
-	const filling =
-		process.liquid.filled +
-		process.liquid.source -
-		Math.max(0, process.sourceAt(now));
 	return {
 		atMin: now,
 		clock: clockText(now, of.startClockMin),
@@ -62,7 +59,7 @@ export function viewOf(
 		setDepthMmHg: -process.regimen.depthMmHg,
 		canisterMl: toMark(process.canisterAt(now)),
 		sourceMl: toMark(Math.max(0, process.sourceAt(now))),
-		filledMl: Math.floor(filling + 1e-6),
+		filledMl: filledMl(process, now),
 		fills: process.fills,
 		alarms: bedside.alarms.map(({ condition, sinceMin }) => ({
 			condition,

@@ -14,7 +14,6 @@ export { debriefJsonSchema } from "./debrief-schema.ts";
 export { supplyBundle } from "./fhir.ts";
 export { reportHtml } from "./html.ts";
 export { dayJson } from "./json.ts";
-
 export { supplyTables } from "./supply-csv.ts";
 export { supplyHtml } from "./supply-html.ts";
 export { supplyJson } from "./supply-json.ts";

@@ -42,7 +42,6 @@ export type {
 } from "./scenario.ts";
 export { mostPoints } from "./schema-sweep.ts";
 export { maxScenarioBytes, scenarioText, tooLarge } from "./text.ts";
-
 export { deepestHeld, withConstant } from "./vary.ts";
 export {
 	dayMin,

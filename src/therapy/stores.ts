@@ -4,18 +4,15 @@ import type { StoreKind } from "../scenario/index.ts";
 export type PieceKind = StoreKind;
 
 /** Why a piece is taken. */
-const causes = [
-	"start",
-	"at-capacity",
-	"round",
-	"scripted",
-	"empty",
-	"expired",
-	"dressing-change",
-	"clogged",
-] as const;
-
-export type Cause = (typeof causes)[number];
+export type Cause =
+	| "start"
+	| "at-capacity"
+	| "round"
+	| "scripted"
+	| "empty"
+	| "expired"
+	| "dressing-change"
+	| "clogged";
 
 /** Where a dressing takes its pieces from. Without stores nothing is ever lacking. */
 export interface Stores {

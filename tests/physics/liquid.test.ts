@@ -223,15 +223,17 @@ describe("when a level falls to another", () => {
 		expect(Math.abs(levelAfter(time, d) - 10)).toBeLessThan(1e-6);
 	});
 
+	/** A steady drain: 50 mL a minute out of 100 mL. */
+	const d: Draining = {
+		level: 100,
+		inflow: 0,
+		conductance: 1,
+		from: 50,
+		towards: 50,
+		tau: 1,
+	};
+
 	test("the limit is the last minute that counts", () => {
-		const d: Draining = {
-			level: 100,
-			inflow: 0,
-			conductance: 1,
-			from: 50,
-			towards: 50,
-			tau: 1,
-		};
 		expect(timeToLevel(50, d, 1)).toBe(1);
 		expect(timeToLevel(50, d, 0.999)).toBe(never);
 		const changing = { ...d, from: 20, towards: 70 };
@@ -239,14 +241,6 @@ describe("when a level falls to another", () => {
 	});
 
 	test("at a depth that stands still it is the volume over the flow, exactly", () => {
-		const d: Draining = {
-			level: 100,
-			inflow: 0,
-			conductance: 1,
-			from: 50,
-			towards: 50,
-			tau: 1,
-		};
 		expect(timeToLevel(30, d, never)).toBe(1.4);
 		for (let to = 0; to < 100; to++)
 			expect(timeToLevel(to, d, 10)).toBe((100 - to) / 50);
