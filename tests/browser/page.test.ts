@@ -318,6 +318,17 @@ describe.skipIf("missing" in started)("the workbench in a real browser", () => {
 		await slider.press("ArrowRight");
 		expect(await readings()).toContain("17:01");
 		const chart = page().locator(".line .chart svg");
+		// A cursor that has moved has the chart drawn anew in the next frames.
+		const drawn = () =>
+			page().evaluate(
+				() =>
+					new Promise((resolve) =>
+						requestAnimationFrame(() =>
+							requestAnimationFrame(() => requestAnimationFrame(resolve)),
+						),
+					),
+			);
+		await drawn();
 		await chart.scrollIntoViewIfNeeded();
 		const box = await chart.boundingBox();
 		if (box === null) throw new Error("no chart");
@@ -328,6 +339,7 @@ describe.skipIf("missing" in started)("the workbench in a real browser", () => {
 		expect(byMouse).not.toBe(byKeys);
 		await page().mouse.move(at.x + 50, at.y);
 		expect(await readings()).not.toBe(byMouse);
+		await drawn();
 		await chart.dispatchEvent("pointerdown", {
 			pointerType: "touch",
 			clientX: at.x,
