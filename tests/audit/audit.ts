@@ -1,3 +1,4 @@
+import type { SweepAxisName } from "../../src/analysis/sweep-result.ts";
 import { compareCatalogue } from "./catalogue/compare.ts";
 import { compareFiles } from "./catalogue/compare-files.ts";
 import { dayCatalogue } from "./catalogue/day.ts";
@@ -8,9 +9,15 @@ import {
 	supplyEntries,
 	supplyFiles,
 } from "./catalogue/supply-files.ts";
+import { sweepCatalogue, sweepFiles } from "./catalogue/sweep.ts";
 import { checkPage, type Fault } from "./check.ts";
 import { type CsvSaid, checkCalendar, checkCsv } from "./check-files.ts";
-import { writtenComparison, writtenDay, writtenWard } from "./outputs.ts";
+import {
+	writtenComparison,
+	writtenDay,
+	writtenSweep,
+	writtenWard,
+} from "./outputs.ts";
 import { readCalendar, readCsv } from "./read-files.ts";
 import { readHtml } from "./read-html.ts";
 import { dressingScopes } from "./scope.ts";
@@ -96,5 +103,25 @@ export function auditWard(text: string): Fault[] {
 			supplyEntries(scope),
 		),
 		...checkBundle(bundle, scope),
+	];
+}
+
+/** What is wrong on the papers of a grid. */
+export function auditSweep(
+	text: string,
+	along: SweepAxisName | null = null,
+): Fault[] {
+	const { scenario, result, html, tables } = writtenSweep(text, along);
+	const scope = { scenario, result };
+	return [
+		...checkPage(
+			"report.html",
+			readHtml(html),
+			sweepCatalogue,
+			scope,
+			[],
+			scenario,
+		),
+		...checkFiles(tables, sweepFiles(scope)),
 	];
 }

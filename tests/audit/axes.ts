@@ -52,11 +52,54 @@ export function axesOf(chart: Chart, clock: Clock) {
 		if (shifts.some((shift) => !Number.isFinite(shift) || shift !== shifts[0]))
 			faults.push(`dates ${dates.map(({ text }) => text).join(", ")}`);
 	}
+	const levels = levelsOf(chart);
+	faults.push(...levels.faults);
 	return {
 		ticks: ticks.length,
-		others: chart.labels.filter((label) => !isTick(label) && !isDate(label)),
+		others: chart.labels.filter(
+			(label) => !isTick(label) && !isDate(label) && !levels.read.has(label),
+		),
 		faults,
 	};
+}
+
+const plainTick = /^−?\d+(?:\.\d+)?$/u;
+
+/** Charts whose numbers at the left are a scale from below upwards, and perhaps one along their foot. */
+const scaled = /^(?:efficient|response)/u;
+
+/** Scales of numbers: each in even steps. */
+function levelsOf(chart: Chart): {
+	readonly read: ReadonlySet<ChartText>;
+	readonly faults: readonly string[];
+} {
+	const read = new Set<ChartText>();
+	const faults: string[] = [];
+	if (!scaled.test(chart.id)) return { read, faults };
+	const numbers = chart.labels.filter(({ text }) => plainTick.test(text));
+	const runs: ChartText[][] = [];
+	for (const label of numbers) {
+		const run = runs.at(-1);
+		const last = run?.at(-1);
+		const column = last?.x === label.x && label.y < last.y;
+		const row = last?.y === label.y && label.x > last.x;
+		if (run !== undefined && (column || row)) run.push(label);
+		else runs.push([label]);
+	}
+	for (const run of runs) {
+		const [first, last] = [run[0], run.at(-1)];
+		if (first === undefined || last === undefined || run.length < 2) continue;
+		const of = ({ text }: ChartText): number => Number(text.replace("−", "-"));
+		const along = ({ x, y }: ChartText): number => (first.x === last.x ? y : x);
+		const perOne = (along(last) - along(first)) / (of(last) - of(first));
+		for (const label of run) {
+			read.add(label);
+			const at = along(first) + (of(label) - of(first)) * perOne;
+			if (!(Math.abs(at - along(label)) <= slackPx))
+				faults.push(`${label.text} at ${along(label)}, not ${at}`);
+		}
+	}
+	return { read, faults };
 }
 
 /** Minutes from the start, each tick after the one before. */

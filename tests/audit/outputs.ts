@@ -24,8 +24,13 @@ import {
 	StudyRunner,
 	SupplyGathering,
 	type SupplyResult,
+	type SweepAxisName,
+	type SweepResult,
 	studyTasks,
 	supplyResult,
+	sweepPlan,
+	sweepResult,
+	sweepStudy,
 	wardBlocks,
 } from "../../src/analysis/index.ts";
 import {
@@ -41,6 +46,9 @@ import {
 	supplyHtml,
 	supplyJson,
 	supplyTables,
+	sweepHtml,
+	sweepJson,
+	sweepTables,
 } from "../../src/report/index.ts";
 import {
 	readScenario,
@@ -145,5 +153,35 @@ export function writtenWard(text: string): WrittenWard {
 		tables: supplyTables(result),
 		calendar: supplyCalendar(result),
 		bundle: supplyBundle(result),
+	};
+}
+
+/** Where `along` names an axis, with a curve along it. */
+export function writtenSweep(
+	text: string,
+	along: SweepAxisName | null,
+): Written<SweepResult> {
+	const scenario = readScenario(text);
+	if (scenario.sweep === null) throw new Error("the scenario has no grid");
+	const plan = sweepPlan(scenario, scenario.sweep);
+	const result = sweepResult(
+		plan,
+		ran(sweepStudy(plan), blockCount(scenario)),
+		new Map(),
+		{
+			measures: mainMeasures.filter(
+				(measure) => measure !== "cost" || scenario.prices !== null,
+			),
+			constraints: [],
+			efficient: [],
+			curve: along,
+			version,
+		},
+	);
+	return {
+		scenario,
+		result: JSON.parse(sweepJson(result)),
+		html: sweepHtml(result, document),
+		tables: sweepTables(result),
 	};
 }

@@ -27,8 +27,9 @@ const titles = [
 	"Übung 12",
 ];
 
-const one = <const T>(...values: readonly T[]): fc.Arbitrary<T> =>
-	fc.constantFrom(...values);
+const one = <const T extends readonly unknown[]>(
+	...values: T
+): fc.Arbitrary<T[number]> => fc.constantFrom(...values);
 const some = <T>(value: fc.Arbitrary<T>): fc.Arbitrary<T | undefined> =>
 	fc.option(value, { nil: undefined });
 const tenths = (least: number, most: number): fc.Arbitrary<number> =>
@@ -232,7 +233,7 @@ const grid = fc
 	.record({
 		dwell: some(one(["5 min", "10 min"], ["3 min", "8 min", "15 min"])),
 		suction: some(one(["2 h", "3.5 h"], ["1 h", "2 h", "4 h"])),
-		fill: some(one(["25 mL", "50 mL"], ["none", "60 mL"])),
+		fill: some(one(["25 mL", "50 mL"], ["40 mL", "60 mL", "90 mL"])),
 		depth: some(one(["-75 mmHg", "-125 mmHg"])),
 	})
 	.filter((axes) => {
