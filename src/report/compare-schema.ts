@@ -66,6 +66,10 @@ const difference = closed(
 		low95: numberOrNull,
 		high95: numberOrNull,
 		replications: atLeast1,
+		trace: object({
+			replication: count,
+			typicalOf: { type: ["integer", "null"], minimum: 1 },
+		}),
 		shareAHigher: share,
 		shareBHigher: share,
 		shareABetter: shareOrNull,
