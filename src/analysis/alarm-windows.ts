@@ -5,7 +5,7 @@ export type AlarmWindows = AlarmProjection["windows"];
 /** Probability of a half-hour above which it counts as a likely window of an alarm. */
 export const likelyLevel = 0.05;
 
-/** Runs of neighbouring bins whose probability stands above the level. */
+/** Runs of neighbouring bins whose probability by chance stands above the level. */
 export function alarmWindows(
 	bins: AlarmProjection["bins"],
 	level = likelyLevel,
@@ -16,16 +16,16 @@ export function alarmWindows(
 		peakProbability: number;
 	}[] = [];
 	for (const bin of bins) {
-		if (bin.probability <= level) continue;
+		if (bin.chance <= level) continue;
 		const last = windows.at(-1);
 		if (last !== undefined && last.endMin === bin.startMin) {
 			last.endMin = bin.endMin;
-			last.peakProbability = Math.max(last.peakProbability, bin.probability);
+			last.peakProbability = Math.max(last.peakProbability, bin.chance);
 		} else
 			windows.push({
 				startMin: bin.startMin,
 				endMin: bin.endMin,
-				peakProbability: bin.probability,
+				peakProbability: bin.chance,
 			});
 	}
 	return windows;

@@ -11,11 +11,12 @@ export function comparisonCautions(
 	arms: readonly Arm[],
 	regimens: readonly RegimenResult[],
 	differences: readonly Difference[],
+	replication: number,
 ): Caution[] {
 	const ofArms = arms.map((arm, place) =>
 		cautionsOf(
 			{ ...arm.scenario, replications: scenario.replications },
-			traceDay(arm.scenario),
+			traceDay(arm.scenario, undefined, replication),
 			regimens[place].dressings,
 			() => 0,
 		),

@@ -14,10 +14,11 @@ const mostSearched = 1000;
 /** The days that a comparison draws: of every regimen, and the first hours of the first two where they differ in how they begin or are moved. */
 export function compareDrawings(
 	arms: readonly Arm[],
+	replication: number,
 	version: string,
 ): CompareDrawings {
 	return {
-		days: arms.map(({ scenario }) => drawn(scenario, 0, version)),
+		days: arms.map(({ scenario }) => drawn(scenario, replication, version)),
 		firstHours: firstHours(arms, version),
 	};
 }

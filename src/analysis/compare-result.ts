@@ -6,6 +6,7 @@ import type {
 	TotalName,
 	TracedDayResult,
 } from "./day-result.ts";
+import type { Drawn } from "./drawn.ts";
 import type { MeasureName } from "./measures.ts";
 
 /** What `compare --json` prints: format `slackwater/compare@1`. Means and differences are per horizon. */
@@ -14,6 +15,8 @@ export interface CompareResult {
 	/** The scenario that the regimens are laid over. */
 	readonly scenario: ScenarioSummary;
 	readonly replications: number;
+	/** The day that is drawn of every regimen. */
+	readonly trace: Drawn;
 	/** Currency of `cost`; null where the scenario has no prices. */
 	readonly currency: string | null;
 	/** What the reader asked for, in order; every measure stands in `differences`. */

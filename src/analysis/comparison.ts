@@ -11,6 +11,7 @@ import type {
 	RestsOn,
 } from "./compare-result.ts";
 import type { Spread, TotalName } from "./day-result.ts";
+import type { Drawn } from "./drawn.ts";
 import type { Histogram } from "./histogram.ts";
 import { ownersOf } from "./measure-reader.ts";
 import {
@@ -52,6 +53,7 @@ export function compareResult(
 		readonly measures: readonly MeasureName[];
 		readonly targets: readonly MeasureTarget[];
 		readonly restsOn: RestsOn | null;
+		readonly drawn: Drawn;
 		readonly version: string;
 	},
 ): CompareResult {
@@ -66,6 +68,7 @@ export function compareResult(
 		format: "slackwater/compare@1",
 		scenario: summaryOf(run, [], asked.version),
 		replications,
+		trace: asked.drawn,
 		currency: scenario.prices?.currency ?? null,
 		measures: asked.measures.filter(
 			(measure) => measure !== "cost" || scenario.prices !== null,
@@ -75,7 +78,13 @@ export function compareResult(
 		restsOn: asked.restsOn,
 		precision,
 		cautions: [
-			...comparisonCautions(run, arms, regimens, differences),
+			...comparisonCautions(
+				run,
+				arms,
+				regimens,
+				differences,
+				asked.drawn.replication,
+			),
 			...targetCautions(precision, replications),
 		],
 		assumptions: assumptionsOf({

@@ -1,4 +1,5 @@
 import type { Provenance } from "../physics/index.ts";
+import type { Happening } from "../scenario/index.ts";
 import type {
 	CanisterReason,
 	Condition,
@@ -8,6 +9,7 @@ import type {
 	Phase,
 	SourceReason,
 } from "../therapy/index.ts";
+import type { LikelyTime } from "./likely-times.ts";
 
 export type {
 	Condition,
@@ -20,8 +22,16 @@ export type {
 export interface DayResult {
 	readonly format: "slackwater/day@1";
 	readonly scenario: ScenarioSummary;
-	readonly trace: { readonly events: number; readonly hash: string };
-	readonly dressings: readonly DressingDay[];
+	/** The drawn day. */
+	readonly trace: {
+		/** Its number, counted from 0. */
+		readonly replication: number;
+		/** It is the one nearest the median of the first so many; null where it was asked for by its number. */
+		readonly typicalOf: number | null;
+		readonly events: number;
+		readonly hash: string;
+	};
+	readonly dressings: readonly DrawnDressing[];
 	readonly projection: Projection;
 	/** What to send home; null where the scenario names no discharge. */
 	readonly home: HomeSupplies | null;
@@ -42,8 +52,20 @@ export interface ScenarioSummary {
 	readonly solution: string;
 	readonly dressings: readonly DressingSummary[];
 	readonly roundsClockMin: readonly number[];
+	/** What the scenario lists, in order of time; dressing changes listed under care among them. */
+	readonly happenings: readonly ListedHappening[];
 	/** Supplies of the horizon at P90, one row an item; packs are given where the scenario has pack sizes. */
 	readonly supplies: readonly Supply[];
+}
+
+/** Something that the scenario lists: planned, as a transfer is, or a failure to be looked at. */
+export interface ListedHappening {
+	readonly atMin: number;
+	readonly dressing: string;
+	readonly what: Happening["what"];
+	/** How long it lasts; null where it has no length of its own. */
+	readonly forMin: number | null;
+	readonly planned: boolean;
 }
 
 /** What is used in the first days at home: changes from the discharge on, and a canister and a source to begin with. */
@@ -91,7 +113,24 @@ export interface Supply {
 	readonly packs: number | null;
 }
 
-/** The traced day of one dressing (replication 0). */
+/** The undisturbed day of one dressing: what is asked for and planned, with nothing left to chance. */
+export type Schedule = Pick<
+	DressingDay,
+	| "phases"
+	| "pauses"
+	| "alarms"
+	| "canisterChanges"
+	| "sourceChanges"
+	| "dressingChanges"
+	| "takeovers"
+>;
+
+/** A dressing of `day --json`: the drawn day, and the undisturbed one. */
+export interface DrawnDressing extends DressingDay {
+	readonly schedule: Schedule;
+}
+
+/** One day of one dressing, as it was traced. */
 export interface DressingDay {
 	readonly id: string;
 	readonly phases: readonly {
@@ -127,6 +166,13 @@ export interface DressingDay {
 	readonly dressingChanges: readonly {
 		readonly startMin: number;
 		readonly endMin: number;
+	}[];
+	/** Later regimens as they took over: `fromMin` is their time, `atMin` when the running period let them. */
+	readonly takeovers: readonly {
+		/** Place in the dressing's list of regimens. */
+		readonly regimen: number;
+		readonly fromMin: number;
+		readonly atMin: number;
 	}[];
 	readonly totals: Totals;
 	/** The curve of the day, for charts: columns of equal length, straight lines between rows (a jump is two rows at one time). */
@@ -201,6 +247,14 @@ export interface DressingProjection {
 	/** Per horizon. */
 	readonly totals: { readonly [N in TotalName]: Spread };
 	readonly canisterChanges: readonly ChangeTime[];
+	/** When a canister is at capacity or a round would change it, with the windows in which that is likeliest; listed changes are none. */
+	readonly canisterNeeds: readonly (ChangeTime & {
+		readonly windows: readonly LikelyTime[];
+	})[];
+	/** When fills begin. */
+	readonly fills: readonly ChangeTime[];
+	/** Content of the canister just before each round. */
+	readonly rounds: readonly RoundLevel[];
 	/** The same for the renewals of the source. */
 	readonly sourceChanges: readonly ChangeTime[];
 	readonly alarms: readonly AlarmProjection[];
@@ -222,20 +276,36 @@ export interface AlarmProjection {
 	/** Alarms that start per 24 h. */
 	readonly meanPerDay: number;
 	readonly halfWidth95: number | null;
-	/** Half-hours from the start; probability that at least one such alarm starts in it, with its Wilson 95 % interval. */
+	/** Those that chance brings, without what the scenario lists. */
+	readonly byChance: {
+		readonly meanPerDay: number;
+		readonly halfWidth95: number | null;
+	};
+	/**
+	 * Half-hours from the start; probability that at least one such alarm starts in it, with its Wilson 95 % interval;
+	 * `chance` is that of one that nothing listed brings.
+	 */
 	readonly bins: readonly {
 		readonly startMin: number;
 		readonly endMin: number;
 		readonly probability: number;
 		readonly low: number;
 		readonly high: number;
+		readonly chance: number;
 	}[];
-	/** Runs of bins above the level (5 % by default). */
+	/** Runs of bins whose `chance` is above the level (5 % by default). */
 	readonly windows: readonly {
 		readonly startMin: number;
 		readonly endMin: number;
 		readonly peakProbability: number;
 	}[];
+}
+
+export interface RoundLevel {
+	readonly atMin: number;
+	readonly p10Ml: number;
+	readonly p50Ml: number;
+	readonly p90Ml: number;
 }
 
 export interface LevelBand {

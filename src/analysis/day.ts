@@ -4,23 +4,37 @@ import { cautionsOf } from "./cautions.ts";
 import type { DayResult } from "./day-result.ts";
 import { type PrecisionTarget, precisionCautions } from "./precision.ts";
 import type { ProjectionGathering } from "./projection.ts";
+import { schedulesOf } from "./schedule.ts";
 import { summaryOf } from "./summary.ts";
 import { traceDay } from "./trace-day.ts";
 
-/** Puts the day together: the traced day, the projection that was gathered, cautions and assumptions. */
+/**
+ * Puts the day together: the drawn day (`draw`, else the typical one), the undisturbed one, the projection that was
+ * gathered, cautions and assumptions.
+ */
 export function dayResult(
 	scenario: Scenario,
 	gathered: ProjectionGathering,
 	version: string,
 	targets: readonly PrecisionTarget[] = [],
+	draw?: number,
 ): DayResult {
-	const traced = traceDay(scenario);
+	const replication = draw ?? gathered.typical();
+	const traced = traceDay(scenario, undefined, replication);
+	const schedules = schedulesOf(scenario);
 	const projection = gathered.projection();
 	return {
 		format: "slackwater/day@1",
 		scenario: summaryOf(scenario, gathered.supplies(), version),
-		trace: traced.trace,
-		dressings: traced.dressings,
+		trace: {
+			replication,
+			typicalOf: draw === undefined ? gathered.lookedAt : null,
+			...traced.trace,
+		},
+		dressings: traced.dressings.map((day, index) => ({
+			...day,
+			schedule: schedules[index],
+		})),
 		projection,
 		home: gathered.home(),
 		cautions: [

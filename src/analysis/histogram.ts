@@ -61,6 +61,15 @@ export class Histogram {
 		});
 	}
 
+	/** The same values in bins of a greater width (a multiple of this one's), in rising order. */
+	gathered(width: number): HistogramParts["bins"] {
+		const into = new Histogram(width);
+		const per = Math.round(width / this.width);
+		for (const { bin, count, least, greatest } of this.parts().bins)
+			into.#put(Math.floor(bin / per), count, least, greatest);
+		return into.parts().bins.toSorted((a, b) => a.bin - b.bin);
+	}
+
 	/** The values at the given ranks, counted from 1 and rising, to within one bin. */
 	orderStatistics(ranks: readonly number[]): number[] {
 		const statistic = this.#statistics();

@@ -6,6 +6,7 @@ import {
 	halfHourMin,
 	levelStep,
 	type RunPart,
+	roundTimes,
 } from "./collector.ts";
 import type {
 	AlarmProjection,
@@ -20,6 +21,7 @@ import type {
 } from "./day-result.ts";
 import { Histogram, type HistogramParts } from "./histogram.ts";
 import { halfWidth, wilson } from "./interval.ts";
+import { likelyTimes } from "./likely-times.ts";
 import { type Moments, mergeInto, noMoments } from "./moments.ts";
 import { percentiles, spread } from "./spread.ts";
 import {
@@ -29,15 +31,21 @@ import {
 	supplyOf,
 } from "./supplies.ts";
 import { totalBins, totalNames } from "./totals.ts";
+import { nearestToMedian } from "./typical-day.ts";
 
 interface Merged {
 	readonly totals: Histogram[];
 	readonly totalMoments: Moments[];
 	readonly canisterChanges: Histogram[];
 	readonly sourceChanges: Histogram[];
+	readonly canisterNeeds: Histogram[];
+	readonly fills: Histogram[];
 	readonly levels: Histogram[];
+	readonly rounds: Histogram[];
 	readonly alarmBins: Int32Array[];
 	readonly alarmMoments: Moments[];
+	readonly chanceBins: Int32Array[];
+	readonly chanceMoments: Moments[];
 	offTooLong: number;
 }
 
@@ -52,25 +60,32 @@ export function blockCount(scenario: Scenario): number {
  */
 export class ProjectionGathering {
 	readonly #scenario: Scenario;
+	readonly #roundTimes: readonly number[];
 	readonly #merged: Merged[];
 	readonly #supplies: Histogram[];
 	readonly #home: Histogram[];
+	/** Of the first replications, in their order: the courses of every dressing. */
+	readonly #courses: (readonly Float64Array[])[] = [];
 	readonly #waiting = new Map<number, RunPart>();
 	#nextBlock = 0;
 	#replications = 0;
 
 	constructor(scenario: Scenario) {
 		this.#scenario = scenario;
+		this.#roundTimes = roundTimes(scenario);
 		this.#merged = scenario.dressings.map(() => ({
 			totals: totalNames.map((name) => new Histogram(totalBins[name])),
 			totalMoments: totalNames.map(noMoments),
 			canisterChanges: [],
 			sourceChanges: [],
+			canisterNeeds: [],
+			fills: [],
 			levels: [],
-			alarmBins: conditions.map(
-				() => new Int32Array(Math.ceil(scenario.horizonMin / halfHourMin)),
-			),
+			rounds: [],
+			alarmBins: emptyBins(scenario),
 			alarmMoments: conditions.map(noMoments),
+			chanceBins: emptyBins(scenario),
+			chanceMoments: conditions.map(noMoments),
 			offTooLong: 0,
 		}));
 		this.#supplies = supplyItems(scenario).map(() => new Histogram(1));
@@ -102,6 +117,9 @@ export class ProjectionGathering {
 				block.alarms[index].forEach((moments, i) => {
 					mergeInto(merged.alarmMoments[i], moments);
 				});
+				block.byChance[index].forEach((moments, i) => {
+					mergeInto(merged.chanceMoments[i], moments);
+				});
 			});
 		}
 		part.dressings.forEach((counts, index) => {
@@ -109,15 +127,27 @@ export class ProjectionGathering {
 			mergeAll(merged.totals, counts.totals);
 			mergeAll(merged.canisterChanges, counts.canisterChanges);
 			mergeAll(merged.sourceChanges, counts.sourceChanges);
+			mergeAll(merged.canisterNeeds, counts.canisterNeeds);
+			mergeAll(merged.fills, counts.fills);
 			mergeAll(merged.levels, counts.levels);
-			counts.alarmBins.forEach((bins, i) => {
-				for (let bin = 0; bin < bins.length; bin++)
-					merged.alarmBins[i][bin] += bins[bin];
-			});
+			mergeAll(merged.rounds, counts.rounds);
+			addBins(merged.alarmBins, counts.alarmBins);
+			addBins(merged.chanceBins, counts.chanceBins);
 			merged.offTooLong += counts.offTooLong;
 		});
 		mergeAll(this.#supplies, part.supplies);
 		mergeAll(this.#home, part.home);
+		this.#courses.push(...part.courses.map(({ dressings }) => dressings));
+	}
+
+	/** How many of the first replications the typical day was looked for among. */
+	get lookedAt(): number {
+		return this.#courses.length;
+	}
+
+	/** The replication whose courses lie nearest the median, of all dressings together. */
+	typical(): number {
+		return nearestToMedian(this.#courses);
 	}
 
 	projection(): Projection {
@@ -170,10 +200,19 @@ export class ProjectionGathering {
 			id: this.#scenario.dressings[index].id,
 			totals: totals as { [N in TotalName]: Spread }, // fromEntries forgets the names that totalNames lists
 			canisterChanges: this.#changeTimes(merged.canisterChanges),
+			canisterNeeds: this.#changeTimes(merged.canisterNeeds).map((time, i) => ({
+				...time,
+				windows: likelyTimes(merged.canisterNeeds[i], this.#replications),
+			})),
+			fills: this.#changeTimes(merged.fills),
+			rounds: this.#roundTimes.map((atMin, i) => {
+				const [p10Ml, p50Ml, p90Ml] = merged.rounds[i].quantiles(percentiles);
+				return { atMin, p10Ml, p50Ml, p90Ml };
+			}),
 			sourceChanges: this.#changeTimes(merged.sourceChanges),
 			alarms: conditions.map((condition, i) => ({
 				condition,
-				...this.#alarms(merged.alarmBins[i], merged.alarmMoments[i]),
+				...this.#alarms(merged, i),
 			})),
 			canisterLevel: this.#levels(merged.levels),
 		};
@@ -192,24 +231,29 @@ export class ProjectionGathering {
 		});
 	}
 
-	#alarms(
-		counts: Int32Array,
-		moments: Moments,
-	): Omit<AlarmProjection, "condition"> {
-		const days = this.#scenario.horizonMin / 1440;
-		const half = halfWidth(moments);
-		const bins = Array.from(counts, (hits, bin) => ({
+	#alarms(merged: Merged, i: number): Omit<AlarmProjection, "condition"> {
+		const bins = Array.from(merged.alarmBins[i], (hits, bin) => ({
 			startMin: bin * halfHourMin,
 			endMin: Math.min((bin + 1) * halfHourMin, this.#scenario.horizonMin),
 			probability: hits / this.#replications,
 			...wilson(hits, this.#replications),
+			chance: merged.chanceBins[i][bin] / this.#replications,
 		}));
 		const windows: AlarmWindows = alarmWindows(bins);
 		return {
-			meanPerDay: moments.mean / days,
-			halfWidth95: half === null ? null : half / days,
+			...this.#perDay(merged.alarmMoments[i]),
+			byChance: this.#perDay(merged.chanceMoments[i]),
 			bins,
 			windows,
+		};
+	}
+
+	#perDay(moments: Moments): AlarmProjection["byChance"] {
+		const days = this.#scenario.horizonMin / 1440;
+		const half = halfWidth(moments);
+		return {
+			meanPerDay: moments.mean / days,
+			halfWidth95: half === null ? null : half / days,
 		};
 	}
 
@@ -222,6 +266,18 @@ export class ProjectionGathering {
 			p90Ml: columns.map((column) => column[2]),
 		};
 	}
+}
+
+const emptyBins = ({ horizonMin }: Scenario): Int32Array[] =>
+	conditions.map(() => new Int32Array(Math.ceil(horizonMin / halfHourMin)));
+
+function addBins(
+	into: readonly Int32Array[],
+	counts: readonly Int32Array[],
+): void {
+	counts.forEach((bins, i) => {
+		for (let bin = 0; bin < bins.length; bin++) into[i][bin] += bins[bin];
+	});
 }
 
 function mergeAll(into: Histogram[], parts: readonly HistogramParts[]): void {

@@ -1,4 +1,4 @@
-import type { Scenario } from "../scenario/index.ts";
+import type { Regimen, Scenario } from "../scenario/index.ts";
 import type {
 	CanisterReason,
 	Condition,
@@ -24,7 +24,8 @@ type Lists = {
 		| "alarms"
 		| "canisterChanges"
 		| "sourceChanges"
-		| "dressingChanges"]: DressingDay[K][number][];
+		| "dressingChanges"
+		| "takeovers"]: DressingDay[K][number][];
 };
 type Columns = { [K in keyof DayCurve]: number[] };
 
@@ -34,6 +35,8 @@ export class Recorder implements Observer {
 	readonly #lists: Lists[];
 	readonly #curves: Columns[];
 	readonly #scenario: Scenario;
+	/** The regimen in force. */
+	readonly #regimens: Regimen[];
 
 	constructor(scenario: Scenario) {
 		this.#scenario = scenario;
@@ -45,7 +48,9 @@ export class Recorder implements Observer {
 			canisterChanges: [],
 			sourceChanges: [],
 			dressingChanges: [],
+			takeovers: [],
 		}));
+		this.#regimens = scenario.dressings.map(({ regimens }) => regimens[0]);
 		this.#curves = scenario.dressings.map(() => ({
 			atMin: [],
 			depthMmHg: [],
@@ -62,6 +67,15 @@ export class Recorder implements Observer {
 		start: number,
 		end: number,
 	): void {
+		if (process.regimen !== this.#regimens[dressing]) {
+			this.#regimens[dressing] = process.regimen;
+			const list = this.#scenario.dressings[dressing].regimens;
+			this.#lists[dressing].takeovers.push({
+				regimen: list.indexOf(process.regimen),
+				fromMin: process.regimen.fromMin,
+				atMin: start,
+			});
+		}
 		const curve = this.#curves[dressing];
 		for (const at of spanTimes(process, start, end)) {
 			const row = [

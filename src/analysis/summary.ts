@@ -1,5 +1,11 @@
 import type { Regimen, Scenario } from "../scenario/index.ts";
-import type { DressingSummary, ScenarioSummary, Supply } from "./day-result.ts";
+import type {
+	DressingSummary,
+	ListedHappening,
+	ScenarioSummary,
+	Supply,
+} from "./day-result.ts";
+import { isPlanned } from "./schedule.ts";
 
 /** What a report says of the scenario it was made from. */
 export function summaryOf(
@@ -31,8 +37,39 @@ export function summaryOf(
 			regimens: dressing.regimens.map(regimenSummary),
 		})),
 		roundsClockMin: scenario.care.roundsClockMin,
+		happenings: listedOf(scenario),
 		supplies,
 	};
+}
+
+/** What the scenario lists within its horizon, in order of time. */
+function listedOf({
+	happenings,
+	care,
+	dressings,
+	horizonMin,
+}: Scenario): ListedHappening[] {
+	const change = care.dressingChange;
+	const changes =
+		change !== null && "atMin" in change
+			? change.atMin.flatMap((atMin) =>
+					dressings.map(({ id }) => ({
+						atMin,
+						dressing: id,
+						what: "dressing-change" as const,
+					})),
+				)
+			: [];
+	return [...happenings, ...changes]
+		.filter(({ atMin }) => atMin < horizonMin)
+		.map((happening) => ({
+			atMin: happening.atMin,
+			dressing: happening.dressing,
+			what: happening.what,
+			forMin: "forMin" in happening ? happening.forMin : null,
+			planned: isPlanned(happening.what),
+		}))
+		.sort((a, b) => a.atMin - b.atMin);
 }
 
 export function regimenSummary(

@@ -1,6 +1,7 @@
 import type { Scenario } from "../scenario/index.ts";
 import type { DressingProcess, TherapyDay } from "../therapy/index.ts";
 import type { Supply } from "./day-result.ts";
+import { schedulesOf } from "./schedule.ts";
 
 /** An item of the stores, and the dressings that use it. */
 export interface SupplyItem {
@@ -114,19 +115,21 @@ export function supplyOf(
 	};
 }
 
-/** What may have to be sent home: canisters, kits, and solution where a regimen with fill is in force by then. */
+/** What may have to be sent home: canisters, kits, and solution where a regimen with fill is really in force by then, which may be longer than its time. */
 export function homeItems(scenario: Scenario): SupplyItem[] {
 	const { home } = scenario;
 	if (home === null) return [];
 	const end = home.fromMin + home.forMin;
-	const fills = scenario.dressings.map(({ regimens }) =>
-		regimens.some(
-			({ fillMl, fromMin }, i) =>
-				fillMl > 0 &&
-				fromMin < end &&
-				(regimens[i + 1]?.fromMin ?? end) > home.fromMin,
-		),
-	);
+	const schedules = schedulesOf(scenario);
+	const fills = scenario.dressings.map(({ regimens }, index) => {
+		const { takeovers } = schedules[index];
+		return [{ regimen: 0, atMin: 0 }, ...takeovers].some(
+			({ regimen, atMin }, i, list) =>
+				regimens[regimen].fillMl > 0 &&
+				atMin < end &&
+				(list[i + 1]?.atMin ?? end) > home.fromMin,
+		);
+	});
 	return supplyItems(scenario).flatMap((item) => {
 		if (item.kind === "canister" || item.kind === "kit") return [item];
 		const dressings = item.dressings.filter((index) => fills[index]);

@@ -39,15 +39,18 @@ export function heatStep(probability: number): number | null {
 	return step === -1 ? null : step;
 }
 
-/** Conditions that ever came, the likeliest first. */
+/** Conditions that chance ever brought, the likeliest first. */
 export const shownConditions = (
 	alarms: readonly AlarmProjection[],
 ): AlarmProjection[] =>
 	alarms
-		.filter((alarm) => alarm.meanPerDay > 0)
-		.sort((a, b) => b.meanPerDay - a.meanPerDay);
+		.filter(({ byChance }) => byChance.meanPerDay > 0)
+		.sort((a, b) => b.byChance.meanPerDay - a.byChance.meanPerDay);
 
-/** Chance of an alarm by time and condition: darker where likelier, the number written where it passes the level. */
+/**
+ * Chance of an alarm by time and condition, without what the scenario lists: darker where likelier, the number written
+ * where it passes the level.
+ */
 export function heatStrip(
 	data: HeatStripData,
 	document: Document,
@@ -80,7 +83,14 @@ export function heatStrip(
 		root.append(
 			rowLabel(plot, y + cellPx / 2, conditionWords[alarm.condition]),
 		);
-		for (const cell of mergedBins(alarm.bins, cellMin))
+		for (const cell of mergedBins(
+			alarm.bins.map(({ startMin, endMin, chance }) => ({
+				startMin,
+				endMin,
+				probability: chance,
+			})),
+			cellMin,
+		))
 			root.append(...heatCell(plot, cell, y, data.level));
 	});
 	if (shown.length === 0)
@@ -89,7 +99,7 @@ export function heatStrip(
 				document,
 				"text",
 				{ class: "muted", x: plot.leftPx + 6, y: topPx + 15 },
-				"no alarm in any replication",
+				"no alarm by chance in any replication",
 			),
 		);
 	const axis = timeAxis(plot, bottom);

@@ -101,7 +101,7 @@ export function waterLineChart(
 			canisterMl: dressing.canisterMl,
 			roundShare: data.roundShare,
 			curve: day.curve,
-			changes: (varies ? (data.projection?.canisterChanges ?? []) : []).filter(
+			changes: (varies ? (data.projection?.canisterNeeds ?? []) : []).filter(
 				(change) => spanMin === clock.horizonMin || change.p90Min <= spanMin,
 			),
 			...(varies ? { band: data.projection?.canisterLevel } : {}),

@@ -6,6 +6,7 @@ import {
 	compareResult,
 	comparisonPrecision,
 	comparisonStudy,
+	drawnOf,
 	type GroupSums,
 	type MeasureTarget,
 	mostReplications,
@@ -63,7 +64,13 @@ export async function compare(
 	const { workers } = overrides;
 	const writer = prepareReport(folder !== null);
 	const sums = await runComparison(scenario, arms, targets, workers, quiet);
+	const drawn = drawnOf(
+		arms.map((arm) => arm.scenario),
+		sums.arms[0].count,
+		overrides.draw,
+	);
 	const result = compareResult(scenario, arms, sums, {
+		drawn,
 		measures,
 		targets,
 		restsOn: wanted ? await whatItRestsOn(arms, workers, quiet) : null,
@@ -76,7 +83,7 @@ export async function compare(
 			writer({
 				kind: "compare",
 				result,
-				drawings: compareDrawings(arms, version()),
+				drawings: compareDrawings(arms, drawn.replication, version()),
 			}),
 		() => compareJson(result),
 		typed,

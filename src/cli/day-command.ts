@@ -50,14 +50,14 @@ export async function day(
 /** Runs the replications that the scenario asks for, and again with more of them until the precision is reached. */
 async function simulate(
 	scenario: Scenario,
-	{ workers, precision }: Overrides,
+	{ workers, precision, draw }: Overrides,
 	quiet: boolean,
 ): Promise<DayResult> {
 	for (let run = scenario; ; ) {
 		const gathered = await runScenario(run, workers, quiet);
 		const replications = replicationsFor(gathered.projection(), precision);
 		if (replications === run.replications)
-			return dayResult(run, gathered, version(), precision);
+			return dayResult(run, gathered, version(), precision, draw);
 		run = { ...run, replications };
 	}
 }

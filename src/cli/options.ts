@@ -19,6 +19,7 @@ export interface TypedOptions {
 	readonly chance?: string;
 	readonly workers?: string;
 	readonly precision?: string;
+	readonly draw?: string;
 	readonly out?: string;
 	readonly json?: boolean;
 	readonly quiet?: boolean;
@@ -31,6 +32,8 @@ export interface Overrides {
 	readonly replications?: number;
 	readonly horizonMin?: number;
 	readonly chance?: boolean;
+	/** The replication to draw; undefined: the typical one. */
+	readonly draw?: number;
 	/** Threads; undefined: as many as the work is worth. */
 	readonly workers?: number;
 	/** Half-widths to reach; empty where none were asked for. */
@@ -65,6 +68,7 @@ export function readOptions(
 		replications: whole("replications", typed.replications, 1, 1_000_000),
 		horizonMin: horizon(typed.horizon, problems),
 		chance: chance(typed.chance, problems),
+		draw: whole("draw", typed.draw, 0, 999_999),
 		workers: whole("workers", typed.workers, 1, 64),
 		precision: precision(typed.precision, problems),
 	};
@@ -165,6 +169,13 @@ export function override(
 			(entry) => given[entry.path] === undefined,
 		),
 	};
+	const { draw } = overrides;
+	if (draw !== undefined && draw >= changed.replications)
+		problems.push({
+			path: "--draw",
+			expected: `a replication from 0 to ${changed.replications - 1}`,
+			received: `"${draw}"`,
+		});
 	const events = expectedEvents(changed);
 	if (!(events <= maxExpectedEvents)) {
 		problems.push({

@@ -179,6 +179,10 @@ function declare(
 			"--precision <list>",
 			"run until the means of totals have these half-widths, e.g. toCanisterMl=5",
 		)
+		.option(
+			"--draw <n>",
+			"draw this replication, counted from 0, instead of the typical one",
+		)
 		.addHelpText(
 			"after",
 			`${caution}\n\nExamples:\n  slackwater day thigh.yaml\n  slackwater day thigh.yaml --replications 6000 --workers 2 --out out/thigh\n  slackwater day thigh.yaml --chance off --json > day.json`,
@@ -198,6 +202,10 @@ function declare(
 		.option(
 			"--rests-on <on|off>",
 			"whether every assumption is halved and doubled too (default: on)",
+		)
+		.option(
+			"--draw <n>",
+			"draw this replication, counted from 0, instead of the typical one",
 		)
 		.addHelpText(
 			"after",

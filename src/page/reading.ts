@@ -113,7 +113,7 @@ function chanceWords(projection: DressingProjection, atMin: number): string {
 	const likely = projection.alarms
 		.map(({ condition, bins }) => ({
 			condition,
-			probability: bins.find(({ endMin }) => atMin < endMin)?.probability ?? 0,
+			probability: bins.find(({ endMin }) => atMin < endMin)?.chance ?? 0,
 		}))
 		.filter(({ probability }) => probability >= 0.005)
 		.sort((a, b) => b.probability - a.probability)

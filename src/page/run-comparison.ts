@@ -2,6 +2,7 @@ import {
 	armsOf,
 	compareResult,
 	comparisonStudy,
+	drawnOf,
 	mainMeasures,
 	traceDay,
 } from "../analysis/index.ts";
@@ -24,17 +25,22 @@ export async function runComparison(
 	const groups = await gathered(comparisonStudy(arms), desk);
 	if (groups === null) return null;
 	const [sums] = groups;
+	const drawn = drawnOf(
+		arms.map((arm) => arm.scenario),
+		sums.arms[0].count,
+	);
 	return {
 		kind: "compare",
 		result: compareResult(scenario, arms, sums, {
 			measures: mainMeasures,
 			targets: [],
 			restsOn: null,
+			drawn,
 			version,
 		}),
 		days: arms.map((arm) => ({
 			scenario: summaryOf(arm.scenario, [], version),
-			dressings: traceDay(arm.scenario).dressings,
+			dressings: traceDay(arm.scenario, undefined, drawn.replication).dressings,
 		})),
 	};
 }

@@ -34,7 +34,8 @@ export async function runDay(
 				kind: "traced",
 				day: {
 					scenario: summaryOf(scenario, [], version),
-					dressings: traceDay(scenario).dressings,
+					dressings: traceDay(scenario, undefined, gathering.typical())
+						.dressings,
 				},
 			});
 		}

@@ -9,40 +9,58 @@ import {
 	timeRange,
 } from "../charts/index.ts";
 import { type AnswerData, varies } from "./answer-data.ts";
-import { type Sentence, strong } from "./sentence.ts";
+import { type Piece, type Sentence, strong } from "./sentence.ts";
 
 const mostNamed = 3;
 
-/** When an alarm is likeliest and of what; honest words where nothing stands out; the alarms themselves where nothing varies. */
+/** Another window is named where it is at least this part of the likeliest one. */
+const nextToPeak = 0.5;
+
+/** When chance is likeliest to bring an alarm, and of what; honest words where nothing stands out; the alarms themselves where nothing varies. */
 export function alarmAnswer(data: AnswerData): Sentence {
-	const { projection, clock, replications } = data;
+	const { projection, clock, replications, happenings } = data;
 	if (!varies(data)) return tracedAnswer(data);
-	const windows = projection.alarms.flatMap((alarm) =>
-		alarm.windows.map((window) => ({ ...window, condition: alarm.condition })),
-	);
-	const byPeak = windows.toSorted(
-		(a, b) => b.peakProbability - a.peakProbability || a.startMin - b.startMin,
-	);
-	const [peak] = byPeak;
-	if (peak !== undefined)
-		return [
-			"An alarm is likeliest ",
-			strong(timeRange(peak.startMin, peak.endMin, clock)),
-			`: ${conditionWords[peak.condition]}, up to `,
-			strong(percentWords(peak.peakProbability)),
-			" in a half-hour.",
+	const byPeak = projection.alarms
+		.flatMap(({ condition, windows }) =>
+			windows.map((window) => ({ ...window, condition })),
+		)
+		.sort(
+			(a, b) =>
+				b.peakProbability - a.peakProbability || a.startMin - b.startMin,
+		);
+	const [peak, next] = byPeak;
+	const byChance = happenings.length > 0 ? " by chance" : "";
+	if (peak !== undefined) {
+		const named = (window: typeof peak): Piece[] => [
+			strong(timeRange(window.startMin, window.endMin, clock)),
+			`: ${conditionWords[window.condition]}, up to `,
+			strong(percentWords(window.peakProbability)),
+			" in a half-hour",
 		];
-	const [commonest] = projection.alarms.toSorted(
-		(a, b) => b.meanPerDay - a.meanPerDay,
-	);
-	if (commonest === undefined || commonest.meanPerDay === 0)
+		const second =
+			next !== undefined &&
+			next.peakProbability >= nextToPeak * peak.peakProbability
+				? ["; then ", ...named(next)]
+				: [];
 		return [
-			strong("No alarm came"),
+			`An alarm${byChance} is likeliest `,
+			...named(peak),
+			...second,
+			".",
+		];
+	}
+	const [commonest] = projection.alarms.toSorted(
+		(a, b) => b.byChance.meanPerDay - a.byChance.meanPerDay,
+	);
+	if (commonest === undefined || commonest.byChance.meanPerDay === 0)
+		return [
+			strong(`No alarm came${byChance}`),
 			` in any of ${counted(replications, "replication")}.`,
 		];
+	const { meanPerDay, halfWidth95 } = commonest.byChance;
 	return [
-		strong("No time stands out for alarms"),
-		`: no half-hour passes 5 %. The commonest is ${conditionWords[commonest.condition]}, ${perDay(commonest.meanPerDay, commonest.halfWidth95)}.`,
+		strong(`No time stands out for alarms${byChance}`),
+		`: no half-hour passes 5 %. The commonest is ${conditionWords[commonest.condition]}, ${perDay(meanPerDay, halfWidth95)}.`,
 	];
 }
 

@@ -25,9 +25,13 @@ export function alarmSection(
 	const id = `${idOf(parts)}-alarms`;
 	const { alarms } = parts.projection;
 	const { scenario } = result;
+	const isListed = scenario.happenings.some(
+		({ dressing }) => dressing === parts.summary.id,
+	);
+	const chance = isListed ? " by chance" : "";
 	const shown = shownConditions(alarms);
 	if (shown.length === 0) {
-		const none = `No alarm came in ${result.projection.replications === 1 ? "the one replication" : `any of ${result.projection.replications} replications`}.`;
+		const none = `No alarm came${chance} in ${result.projection.replications === 1 ? "the one replication" : `any of ${result.projection.replications} replications`}.`;
 		return section(
 			document,
 			id,
@@ -52,8 +56,7 @@ export function alarmSection(
 		tabindex: "0",
 		"aria-label": `Chance of alarms on ${parts.summary.id}`,
 	};
-	const caption =
-		"Chance that at least one alarm of the condition starts in the time of a cell. Where half-hours are merged they are taken as independent.";
+	const caption = `Chance that at least one alarm of the condition starts in the time of a cell.${isListed ? " What the scenario lists brings no cell." : ""} Where half-hours are merged they are taken as independent.`;
 	const figure = htmlElement(
 		document,
 		"figure",
@@ -64,7 +67,7 @@ export function alarmSection(
 	const table = htmlTable(document, {
 		id: `${id}-table`,
 		under: headingOf(parts),
-		caption: `Alarms that start in 24 h, mean with its 95 % half-width (±), and the times when one starts with more than ${percentWords(likelyLevel)} in a half-hour.`,
+		caption: `Alarms that start${chance} in 24 h, mean with its 95 % half-width (±), and the times when one starts with more than ${percentWords(likelyLevel)} in a half-hour.`,
 		columns: [
 			{ heading: "Condition" },
 			{ heading: "In 24 h", numeric: true },
@@ -73,8 +76,10 @@ export function alarmSection(
 		],
 		rows: shown.map((alarm) => [
 			conditionWords[alarm.condition],
-			aligned(document, alarm.meanPerDay, 3),
-			alarm.halfWidth95 === null ? "" : aligned(document, alarm.halfWidth95, 3),
+			aligned(document, alarm.byChance.meanPerDay, 3),
+			alarm.byChance.halfWidth95 === null
+				? ""
+				: aligned(document, alarm.byChance.halfWidth95, 3),
 			windowWords(alarm.windows, scenario),
 		]),
 	});

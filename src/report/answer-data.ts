@@ -1,7 +1,8 @@
 import type {
-	DressingDay,
+	DrawnDressing,
 	DressingProjection,
 	DressingSummary,
+	ListedHappening,
 } from "../analysis/day-result.ts";
 import type { Clock } from "../charts/index.ts";
 
@@ -10,9 +11,13 @@ export interface AnswerData {
 	readonly clock: Clock;
 	readonly chance: "on" | "off";
 	readonly dressing: DressingSummary;
-	readonly day: DressingDay;
+	readonly day: DrawnDressing;
 	readonly projection: DressingProjection;
 	readonly replications: number;
+	/** When the patient goes home; null where nobody does. */
+	readonly homeMin: number | null;
+	/** What the scenario lists for this dressing. */
+	readonly happenings: readonly ListedHappening[];
 }
 
 /** Shares of the days at which something counts as likely, and below which it counts as unlikely. */

@@ -2,6 +2,7 @@ import { counted, durationWords } from "../charts/index.ts";
 import { alarmAnswer } from "./alarm-answer.ts";
 import type { AnswerData } from "./answer-data.ts";
 import { canisterAnswer } from "./canister-answer.ts";
+import { plannedAnswers } from "./planned-answer.ts";
 import { type Sentence, strong } from "./sentence.ts";
 import { returnAnswer, solutionAnswer } from "./solution-answer.ts";
 import { spreadRange } from "./spread-words.ts";
@@ -9,13 +10,14 @@ import { spreadRange } from "./spread-words.ts";
 /** Fewer replications than this, and the ranges are called rough. */
 const fewReplications = 50;
 
-/** Three to six sentences that a reader at the bedside came for, times and volumes strong, each with its range. */
+/** A few sentences that a reader at the bedside came for, times and volumes strong, each with its range. */
 export function answers(data: AnswerData): Sentence[] {
 	const hasFill = data.dressing.regimens.some((regimen) => regimen.fillMl > 0);
 	return [
 		...howSure(data),
 		canisterAnswer(data),
 		...(hasFill ? [solutionAnswer(data), returnAnswer(data)] : []),
+		...plannedAnswers(data),
 		alarmAnswer(data),
 		offAnswer(data),
 	];

@@ -1,6 +1,8 @@
 import ICAL from "ical.js";
 import type { DayResult } from "../analysis/day-result.ts";
 import type { PlannedOrder, SupplyResult } from "../analysis/supply-result.ts";
+import { type Clock, percentWords } from "../charts/index.ts";
+import { likeliestWords, type Need } from "./change-words.ts";
 import { dateAt, dateTimeAt } from "./dates.ts";
 import { folded } from "./fold.ts";
 
@@ -56,21 +58,21 @@ export function dayCalendar(result: DayResult): string {
 	const at = (minutes: number) => dateTimeAt(minutes, scenario);
 	const entries = result.projection.dressings.flatMap(
 		(dressing, d): Entry[] => [
-			...dressing.canisterChanges
+			...dressing.canisterNeeds
 				.filter(
 					({ probabilityWithinHorizon }) => probabilityWithinHorizon >= 0.5,
 				)
 				.map(
-					(change): Entry => ({
-						uid: `canister-${d + 1}-${change.ordinal}`,
+					(need): Entry => ({
+						uid: `canister-${d + 1}-${need.ordinal}`,
 						summary: `${dressing.id}: canister likely to need changing`,
-						description: `Change ${change.ordinal}, most likely at ${at(change.p50Min).slice(11)}; eight in ten days within this window.`,
-						start: at(change.p10Min),
-						end: at(Math.max(change.p90Min, change.p10Min + 15)),
+						description: needWords(need, scenario),
+						start: at(need.p10Min),
+						end: at(Math.max(need.p90Min, need.p10Min + 15)),
 						category: "canister",
 					}),
 				),
-			...(result.dressings[d]?.dressingChanges ?? []).map(
+			...(result.dressings[d]?.schedule.dressingChanges ?? []).map(
 				(change, i): Entry => ({
 					uid: `dressing-${d + 1}-${i + 1}`,
 					summary: `${dressing.id}: dressing change`,
@@ -83,6 +85,16 @@ export function dayCalendar(result: DayResult): string {
 		],
 	);
 	return calendar(scenario, entries);
+}
+
+/** When within its window a canister is likeliest to be wanted, and how sure that is. */
+function needWords(need: Need, scenario: Clock): string {
+	const likeliest = likeliestWords(need, scenario);
+	const often =
+		need.probabilityWithinHorizon < 1
+			? ` It comes on ${percentWords(need.probabilityWithinHorizon)} of the days.`
+			: "";
+	return `Change ${need.ordinal}${likeliest === "" ? "" : `, likeliest ${likeliest}`}; of the days on which it comes eight in ten lie within this window.${often}`;
 }
 
 const pieceWords = (order: PlannedOrder) =>

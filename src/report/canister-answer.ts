@@ -1,8 +1,7 @@
-import type { ChangeTime, Spread } from "../analysis/day-result.ts";
+import type { Spread } from "../analysis/day-result.ts";
 import {
 	type Clock,
 	clockTime,
-	isInstant,
 	percentWords,
 	plainNumber,
 	rangeWords,
@@ -11,15 +10,14 @@ import {
 } from "../charts/index.ts";
 import type { AnswerData } from "./answer-data.ts";
 import { likely, unlikely, varies } from "./answer-data.ts";
+import { likeliestWords, type Need } from "./change-words.ts";
 import { type Piece, type Sentence, strong } from "./sentence.ts";
 import { spreadRange } from "./spread-words.ts";
 
 /** When the canister next needs changing, or how full it will be where it does not. */
 export function canisterAnswer(data: AnswerData): Sentence {
 	const { projection, clock, dressing } = data;
-	const first = projection.canisterChanges.find(
-		(change) => change.ordinal === 1,
-	);
+	const [first] = projection.canisterNeeds;
 	const until = clockTime(clock.horizonMin, clock);
 	if (first === undefined || first.probabilityWithinHorizon < unlikely) {
 		const content = projection.totals.toCanisterMl;
@@ -35,9 +33,9 @@ export function canisterAnswer(data: AnswerData): Sentence {
 			`${chance}; ${volumeWords(content.p50)}${spreadRange(content, volumeWords)} of its ${volumeWords(dressing.canisterMl)} will be in it.`,
 		];
 	}
-	const when = changeWhen(first, clock);
+	const when = needWhen(first, clock);
 	const later = laterChanges(projection.totals.canisterChanges);
-	if (!varies(data)) return ["Canister: changed ", ...when, `.${later}`];
+	if (!varies(data)) return ["Canister: needs changing ", ...when, `.${later}`];
 	if (first.probabilityWithinHorizon >= likely)
 		return ["Canister: likely to need changing ", ...when, `.${later}`];
 	const chance = percentWords(first.probabilityWithinHorizon);
@@ -50,11 +48,13 @@ export function canisterAnswer(data: AnswerData): Sentence {
 	];
 }
 
-/** 'between 19:05 and 21:40, most likely 20:15', or 'at 19:00'. */
-function changeWhen(change: ChangeTime, clock: Clock): Piece[] {
-	const range = strong(timeRange(change.p10Min, change.p90Min, clock));
-	if (isInstant(change.p10Min, change.p90Min, clock)) return [range];
-	return [range, ", most likely ", strong(clockTime(change.p50Min, clock))];
+/** 'between 19:05 and 21:40, likeliest between 19:34 and 19:38 (42 % of the days) or at 21:00 (31 %)', or 'at 19:00'. */
+function needWhen(need: Need, clock: Clock): Piece[] {
+	const range = strong(timeRange(need.p10Min, need.p90Min, clock));
+	const likeliest = likeliestWords(need, clock);
+	return likeliest === ""
+		? [range]
+		: [range, ", likeliest ", strong(likeliest)];
 }
 
 function laterChanges(changes: Spread): string {

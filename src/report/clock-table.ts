@@ -1,21 +1,28 @@
 import type {
 	ChangeTime,
-	DressingDay,
+	DayResult,
 	DressingProjection,
 	DressingSummary,
+	ListedHappening,
+	Schedule,
 } from "../analysis/day-result.ts";
 import {
 	type Clock,
 	clockTime,
 	dayWords,
-	percentWords,
+	isInstant,
 	rangeWords,
+	regimenWords,
 	shiftsBetween,
 	timeOfDay,
 	timeRange,
 	volumeNumber,
 	volumeWords,
 } from "../charts/index.ts";
+import { chanceOf, likeliestWords } from "./change-words.ts";
+import type { DressingParts } from "./dressing-parts.ts";
+import { waits } from "./dressing-words.ts";
+import { happeningWords, soundsWords } from "./happening-words.ts";
 
 /** One line of what happens next. */
 export interface ClockRow {
@@ -27,27 +34,50 @@ export interface ClockRow {
 
 export interface ClockData {
 	readonly clock: Clock;
-	readonly roundsClockMin: readonly number[];
 	readonly dressing: DressingSummary;
-	readonly day: DressingDay;
+	readonly schedule: Schedule;
 	readonly projection: DressingProjection;
+	/** Listed for this dressing. */
+	readonly happenings: readonly ListedHappening[];
+	/** When the patient goes home; null where nobody does. */
+	readonly homeMin: number | null;
 }
 
-const leastProbability = 0.3;
+/** What the clock table of a dressing is made from. */
+export const clockData = (
+	result: DayResult,
+	{ summary, day, projection }: DressingParts,
+): ClockData => ({
+	clock: result.scenario,
+	dressing: summary,
+	schedule: day.schedule,
+	projection,
+	happenings: result.scenario.happenings.filter(
+		({ dressing }) => dressing === summary.id,
+	),
+	homeMin: result.home?.fromMin ?? null,
+});
 
-/** What happens next, in order of time: each cycle a row, rounds, likely changes of canister and solution, dressing changes. */
+/** A change is told where it comes in at least this share of the days. */
+const leastProbability = 0.3;
+/** Chance that moves a fill by less is not told, min. */
+const leastShiftMin = 5;
+
+/**
+ * What happens next, in order of time: the undisturbed schedule with what is planned in it, for each fill how far chance
+ * moves it, rounds with what the canister will hold, and when a canister is likely to need changing.
+ */
 export function clockRows(data: ClockData): ClockRow[] {
 	return [
-		...cycleRows(data),
+		...takeoverRows(data),
+		...happeningRows(data),
 		...roundRows(data),
-		...changeRows(data.projection.canisterChanges, data.clock, canisterLook),
-		...changeRows(data.projection.sourceChanges, data.clock, sourceLook),
-		...data.day.dressingChanges.map((change) => ({
-			atMin: change.startMin,
-			what: `Dressing change until ${timeOfDay(change.endMin, data.clock)}`,
-			volume: "",
-			look: "wound bed and edges; one kit at hand",
-		})),
+		...canisterRows(data),
+		...sourceRows(data),
+		...changeRows(data),
+		...homeRows(data),
+		// A fill that begins with a round comes after it.
+		...cycleRows(data),
 	].sort((a, b) => a.atMin - b.atMin);
 }
 
@@ -59,26 +89,38 @@ export function sheetEndMin(clock: Clock): number {
 	return ends.find((end) => end >= 360) ?? clock.horizonMin;
 }
 
-type Phase = DressingDay["phases"][number];
+type Phase = Schedule["phases"][number];
 
-function cycleRows({ day, clock, dressing }: ClockData): ClockRow[] {
+/** The regimen in force at a time of the undisturbed day. */
+function regimenAt(atMin: number, { dressing, schedule }: ClockData) {
+	const last = schedule.takeovers.findLast((one) => one.atMin <= atMin);
+	return dressing.regimens[last?.regimen ?? 0];
+}
+
+function cycleRows(data: ClockData): ClockRow[] {
+	const { schedule, clock, projection } = data;
 	const rows: ClockRow[] = [];
-	day.phases.forEach((phase, index) => {
+	schedule.phases.forEach((phase, index) => {
 		if (phase.phase !== "fill") return;
-		const rest = day.phases.slice(index + 1, index + 3);
+		const rest = schedule.phases.slice(index + 1, index + 3);
 		const dwell = rest.find((next) => next.phase === "dwell");
 		const drain = rest.find((next) => next.phase === "drain");
+		const moved = movedWords(
+			phase.startMin,
+			projection.fills[rows.length],
+			clock,
+		);
 		rows.push({
 			atMin: phase.startMin,
-			what: cycleWords(phase, dwell, drain, clock),
-			volume: `${volumeNumber(levelChange(day, phase))} mL in`,
+			what: `${cycleWords(phase, dwell, drain, clock)}${moved === "" ? "" : `; ${moved}`}`,
+			volume: `${volumeNumber(regimenAt(phase.startMin, data)?.fillMl ?? 0)} mL in`,
 			look:
 				rows.length === 0
 					? `first fill: no pooling under the drape, edges dry; ${drainLook(drain, clock)}`
 					: `edges dry; ${drainLook(drain, clock)}`,
 		});
 	});
-	if (rows.length > 0 || dressing.regimens.length === 0) return rows;
+	if (data.dressing.regimens[0]?.fillMl !== 0) return rows;
 	return [
 		{
 			atMin: 0,
@@ -86,7 +128,27 @@ function cycleRows({ day, clock, dressing }: ClockData): ClockRow[] {
 			volume: "",
 			look: "foam collapsed, edges sealed, the set depth held",
 		},
+		...rows,
 	];
+}
+
+/** Where chance carries what the schedule has at a time: 'eight days in ten between 10:02 and 10:31'; '' where that is hardly away from it. */
+function movedWords(
+	atMin: number,
+	time: ChangeTime | undefined,
+	clock: Clock,
+): string {
+	if (time === undefined) return "";
+	const { p10Min, p90Min } = time;
+	if (
+		Math.max(Math.abs(p10Min - atMin), Math.abs(p90Min - atMin)) <=
+		leastShiftMin
+	)
+		return "";
+	const range = timeRange(p10Min, p90Min, clock);
+	return isInstant(p10Min, p90Min, clock)
+		? `as simulated ${range}`
+		: `eight days in ten ${range}`;
 }
 
 function cycleWords(
@@ -106,99 +168,128 @@ const drainLook = (drain: Phase | undefined, clock: Clock): string =>
 		? "foam draws down again"
 		: `drawn down by ${timeOfDay(Math.ceil(drain.endMin), clock)}`;
 
-/** What the source gave during a fill, read from the curve. */
-function levelChange(day: DressingDay, fill: Phase): number {
-	const { atMin, sourceMl } = day.curve;
-	let poured = 0;
-	for (let index = 1; index < atMin.length; index++) {
-		const [from, to] = [atMin[index - 1] ?? 0, atMin[index] ?? 0];
-		if (from < fill.startMin - 1e-9 || to > fill.endMin + 1e-9) continue;
-		poured += Math.max(0, (sourceMl[index - 1] ?? 0) - (sourceMl[index] ?? 0));
-	}
-	return poured;
-}
-
-function roundRows({
-	clock,
-	roundsClockMin,
-	projection,
-	dressing,
-}: ClockData): ClockRow[] {
-	const rows: ClockRow[] = [];
-	for (
-		let midnight = -1440;
-		midnight < clock.startClockMin + clock.horizonMin;
-		midnight += 1440
-	)
-		for (const round of roundsClockMin) {
-			const atMin = midnight + round - clock.startClockMin;
-			if (atMin < 1 || atMin >= clock.horizonMin) continue;
-			rows.push({
+const takeoverRows = (data: ClockData): ClockRow[] =>
+	data.schedule.takeovers.flatMap((takeover) => {
+		const { fromMin, atMin } = takeover;
+		const next = data.dressing.regimens[takeover.regimen];
+		if (next === undefined) return [];
+		return [
+			{
 				atMin,
-				what: "Round",
+				what: `Regimen changes: ${regimenWords(next)}`,
 				volume: "",
-				look: roundLook(projection, dressing, atMin),
-			});
-		}
-	return rows;
-}
+				look: waits(takeover)
+					? `set for ${clockTime(fromMin, data.clock)}; the cycle that runs then is finished first`
+					: "settings of the unit against the prescription",
+			},
+		];
+	});
 
-/** Coarser steps than this say nothing of the hour of a round. */
-const coarsestStepMin = 60;
+/** What the scenario lists; changes of bag and dressing stand in the schedule already. */
+const happeningRows = ({
+	happenings,
+	schedule,
+	clock,
+}: ClockData): ClockRow[] =>
+	happenings
+		.filter(
+			({ what }) => what !== "source-change" && what !== "dressing-change",
+		)
+		.map((happening) => ({
+			atMin: happening.atMin,
+			what: happeningWords(happening, clock),
+			volume: "",
+			look:
+				soundsWords(happening, schedule, clock) ||
+				(happening.planned
+					? "lines free, then seal and depth"
+					: "what the unit says, then find and mend it"),
+		}));
 
-/** The content that a canister is likely to hold when a round comes by. */
-function roundLook(
-	{ canisterLevel }: DressingProjection,
-	dressing: DressingSummary,
-	atMin: number,
-): string {
+function roundRows({ projection, dressing }: ClockData): ClockRow[] {
 	const rest = dressing.regimens.some((regimen) => regimen.fillMl > 0)
 		? "solution, edges"
 		: "edges";
-	// The level just before the round: at the round itself a change may already have emptied it.
-	const index = Math.max(0, Math.ceil(atMin / canisterLevel.stepMin) - 1);
-	const [low, high] = [canisterLevel.p10Ml[index], canisterLevel.p90Ml[index]];
-	if (
-		low === undefined ||
-		high === undefined ||
-		canisterLevel.stepMin > coarsestStepMin
-	)
-		return `canister, ${rest}`;
-	return `canister ${rangeWords(low, high, volumeNumber)} of ${volumeWords(dressing.canisterMl)}; ${rest}`;
+	return projection.rounds.map(({ atMin, p10Ml, p90Ml }) => ({
+		atMin,
+		what: "Round",
+		volume: "",
+		look: `canister ${rangeWords(p10Ml, p90Ml, volumeNumber)} of ${volumeWords(dressing.canisterMl)}; ${rest}`,
+	}));
 }
 
-interface ChangeLook {
-	readonly what: string;
-	readonly look: string;
-}
+/** From when on a new canister should be at hand, and when it is likeliest to be wanted. */
+const canisterRows = ({ projection, clock }: ClockData): ClockRow[] =>
+	projection.canisterNeeds
+		.filter(
+			({ probabilityWithinHorizon }) =>
+				probabilityWithinHorizon >= leastProbability,
+		)
+		.map((need) => {
+			const likeliest = likeliestWords(need, clock);
+			const until = isInstant(need.p10Min, need.p90Min, clock)
+				? ""
+				: `, until ${clockTime(need.p90Min, clock)}`;
+			return {
+				atMin: need.p10Min,
+				what: `Canister likely to need changing${until}${chanceOf(need)}`,
+				volume: "",
+				look: `${likeliest === "" ? "" : `likeliest ${likeliest}; `}new canister at hand`,
+			};
+		});
 
-const canisterLook: ChangeLook = {
-	what: "Canister likely to need changing",
-	look: "new canister at hand",
-};
-const sourceLook: ChangeLook = {
-	what: "Solution likely to be renewed",
-	look: "new bag at hand",
-};
+const bagLooks = {
+	empty: "the old one runs empty in this fill",
+	round: "the old one holds less than a fill",
+	expired: "the old one has hung its time",
+	scripted: "planned",
+} as const;
 
-const changeRows = (
-	changes: readonly ChangeTime[],
-	clock: Clock,
-	words: ChangeLook,
-): ClockRow[] =>
-	changes
-		.filter((change) => change.probabilityWithinHorizon >= leastProbability)
-		.map((change) => ({
-			atMin: change.p50Min,
-			what: words.what,
+/** New bags of the schedule, how far chance moves them, and those that chance alone brings. */
+function sourceRows({ schedule, projection, clock }: ClockData): ClockRow[] {
+	const planned = schedule.sourceChanges.map(({ atMin, reason }, i) => {
+		const moved = movedWords(atMin, projection.sourceChanges[i], clock);
+		return {
+			atMin,
+			what: `New bag of solution${moved === "" ? "" : `; ${moved}`}`,
 			volume: "",
-			look: `${timeRange(change.p10Min, change.p90Min, clock)}${chanceWords(change)}; ${words.look}`,
+			look: `${bagLooks[reason]}; new bag at hand`,
+		};
+	});
+	const more = projection.sourceChanges
+		.slice(planned.length)
+		.filter(
+			({ probabilityWithinHorizon }) =>
+				probabilityWithinHorizon >= leastProbability,
+		)
+		.map((change) => ({
+			atMin: change.p10Min,
+			what: `Solution likely to be renewed${chanceOf(change)}`,
+			volume: "",
+			look: `${timeRange(change.p10Min, change.p90Min, clock)}; new bag at hand`,
 		}));
+	return [...planned, ...more];
+}
 
-const chanceWords = (change: ChangeTime): string =>
-	change.probabilityWithinHorizon < 0.95
-		? ` (${percentWords(change.probabilityWithinHorizon)})`
-		: "";
+const changeRows = ({ schedule, clock }: ClockData): ClockRow[] =>
+	schedule.dressingChanges.map((change) => ({
+		atMin: change.startMin,
+		what: `Dressing change until ${timeOfDay(change.endMin, clock)}`,
+		volume: "",
+		look: "wound bed and edges; one kit at hand",
+	}));
+
+const homeRows = ({ homeMin, clock }: ClockData): ClockRow[] =>
+	homeMin === null || homeMin >= clock.horizonMin
+		? []
+		: [
+				{
+					atMin: homeMin,
+					what: "Goes home",
+					volume: "",
+					look: "what to send along stands under The plan",
+				},
+			];
 
 /** The times of rows as a table writes them: the day with the first row of each day, then the time alone. */
 export function rowTimes(rows: readonly ClockRow[], clock: Clock): string[] {

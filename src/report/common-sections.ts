@@ -96,7 +96,10 @@ export const dayFacts = ({
 		`${projection.replications}, chance ${scenario.chance}; half-widths stand in the tables above`,
 	],
 	["Version", `slackwater ${scenario.version}, ${format}`],
-	["Trace of the drawn day", `${trace.events} events, ${trace.hash}`],
+	[
+		"Trace of the drawn day",
+		`replication ${trace.replication}, ${trace.events} events, ${trace.hash}`,
+	],
 	["Solution", scenario.solution],
 ];
 

@@ -4,6 +4,7 @@ import {
 	atLeast0,
 	cautions,
 	closed,
+	count,
 	list,
 	number,
 	numberOrNull,
@@ -129,6 +130,10 @@ export const compareJsonSchema: Schema = {
 			format: { const: "slackwater/compare@1" },
 			scenario,
 			replications: atLeast1,
+			trace: object({
+				replication: count,
+				typicalOf: { type: ["integer", "null"], minimum: 1 },
+			}),
 			currency: textOrNull,
 			measures: list(measure),
 			regimens: list(regimenResult),

@@ -1,4 +1,4 @@
-import type { DayResult } from "../analysis/day-result.ts";
+import type { ChangeTime, DayResult } from "../analysis/day-result.ts";
 import { assumptionsTable, type Cell, csvTable } from "./csv-table.ts";
 import { totalNames } from "./totals-table.ts";
 
@@ -8,6 +8,7 @@ export function dayTables(result: DayResult): {
 } {
 	return {
 		"phases.csv": phases(result),
+		"schedule.csv": schedule(result),
 		"alarms.csv": alarms(result),
 		"changes.csv": changes(result),
 		"totals.csv": totals(result),
@@ -55,6 +56,40 @@ const phases = (result: DayResult): string =>
 		),
 	);
 
+/** The undisturbed day: phases, and what is planned in it. */
+const schedule = (result: DayResult): string =>
+	csvTable(
+		["dressing", "what", "name", "startMin", "endMin"],
+		result.dressings.flatMap(({ id, schedule: day }) => {
+			const rows: [string, string, string, number, number][] = [
+				...day.phases.map(({ phase, startMin, endMin }) =>
+					row("phase", phase, startMin, endMin),
+				),
+				...day.pauses.map(({ reason, startMin, endMin }) =>
+					row("pause", reason, startMin, endMin),
+				),
+				...day.alarms.map(({ condition, startMin, endMin }) =>
+					row("alarm", condition, startMin, endMin),
+				),
+				...day.sourceChanges.map(({ atMin, reason }) =>
+					row("source", reason, atMin, atMin),
+				),
+				...day.takeovers.map(({ regimen, atMin }) =>
+					row("regimen", String(regimen + 1), atMin, atMin),
+				),
+			];
+			return rows.sort((a, b) => a[3] - b[3]);
+			function row(
+				what: string,
+				name: string,
+				startMin: number,
+				endMin: number,
+			): [string, string, string, number, number] {
+				return [id, what, name, startMin, endMin];
+			}
+		}),
+	);
+
 const alarms = (result: DayResult): string =>
 	csvTable(
 		["dressing", "condition", "priority", "startMin", "endMin", "endedBy"],
@@ -70,7 +105,7 @@ const alarms = (result: DayResult): string =>
 		),
 	);
 
-/** Changes of the traced day, then those projected, told apart by `basis`. */
+/** Changes of the drawn day, then those projected, told apart by `basis`; a canister is due before it is changed. */
 const changes = (result: DayResult): string =>
 	csvTable(
 		[
@@ -105,11 +140,11 @@ const changes = (result: DayResult): string =>
 				null,
 				wastedMl,
 			];
-			const expected = (what: string, times: typeof projected): Cell[][] =>
-				(what === "canister"
-					? times?.canisterChanges
-					: times?.sourceChanges
-				)?.map((change) => [
+			const expected = (
+				what: string,
+				times: readonly ChangeTime[] | undefined,
+			): Cell[][] =>
+				times?.map((change) => [
 					day.id,
 					what,
 					"projected",
@@ -137,8 +172,9 @@ const changes = (result: DayResult): string =>
 				...day.dressingChanges.map((change, at) =>
 					traced("dressing", change.startMin, at + 1, null, null),
 				),
-				...expected("canister", projected),
-				...expected("source", projected),
+				...expected("canister-due", projected?.canisterNeeds),
+				...expected("canister", projected?.canisterChanges),
+				...expected("source", projected?.sourceChanges),
 			];
 		}),
 	);
@@ -173,6 +209,7 @@ const alarmBins = (result: DayResult): string =>
 			"probability",
 			"low95",
 			"high95",
+			"byChance",
 		],
 		result.projection.dressings.flatMap((dressing) =>
 			dressing.alarms.flatMap((alarm) =>
@@ -184,6 +221,7 @@ const alarmBins = (result: DayResult): string =>
 					bin.probability,
 					bin.low,
 					bin.high,
+					bin.chance,
 				]),
 			),
 		),

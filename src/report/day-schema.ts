@@ -102,6 +102,9 @@ const dressingDay = object({
 		}),
 	),
 	dressingChanges: list(object(span)),
+	takeovers: list(
+		object({ regimen: count, fromMin: atLeast0, atMin: atLeast0 }),
+	),
 	totals: totalsOf(number),
 	curve: object({
 		atMin: list(atLeast0),
@@ -112,6 +115,16 @@ const dressingDay = object({
 	}),
 });
 
+const {
+	id: _id,
+	notices: _notices,
+	totals: _totals,
+	curve: _curve,
+	...scheduled
+} = dressingDay.properties ?? {};
+
+const perDay = { meanPerDay: atLeast0, halfWidth95: numberOrNull };
+
 const projection = object({
 	replications: { type: "integer", minimum: 1 },
 	dressings: list(
@@ -119,14 +132,35 @@ const projection = object({
 			id: text,
 			totals: totalsOf(spread),
 			canisterChanges: list(changeTime),
+			canisterNeeds: list(
+				object({
+					...changeTime.properties,
+					windows: list(object({ ...span, probability: share })),
+				}),
+			),
+			fills: list(changeTime),
+			rounds: list(
+				object({
+					atMin: atLeast0,
+					p10Ml: number,
+					p50Ml: number,
+					p90Ml: number,
+				}),
+			),
 			sourceChanges: list(changeTime),
 			alarms: list(
 				object({
 					condition,
-					meanPerDay: atLeast0,
-					halfWidth95: numberOrNull,
+					...perDay,
+					byChance: object(perDay),
 					bins: list(
-						object({ ...span, probability: share, low: share, high: share }),
+						object({
+							...span,
+							probability: share,
+							low: share,
+							high: share,
+							chance: share,
+						}),
 					),
 					windows: list(object({ ...span, peakProbability: share })),
 				}),
@@ -151,8 +185,15 @@ export const dayJsonSchema: Schema = {
 	...object({
 		format: { const: "slackwater/day@1" },
 		scenario,
-		trace: object({ events: count, hash: text }),
-		dressings: list(dressingDay),
+		trace: object({
+			replication: count,
+			typicalOf: { type: ["integer", "null"], minimum: 1 },
+			events: count,
+			hash: text,
+		}),
+		dressings: list(
+			object({ ...dressingDay.properties, schedule: object(scheduled) }),
+		),
 		projection,
 		home: {
 			anyOf: [

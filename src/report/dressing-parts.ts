@@ -1,6 +1,6 @@
 import type {
 	DayResult,
-	DressingDay,
+	DrawnDressing,
 	DressingProjection,
 	DressingSummary,
 } from "../analysis/day-result.ts";
@@ -10,7 +10,7 @@ import type { AnswerData } from "./answer-data.ts";
 export interface DressingParts {
 	readonly index: number;
 	readonly summary: DressingSummary;
-	readonly day: DressingDay;
+	readonly day: DrawnDressing;
 	readonly projection: DressingProjection;
 }
 
@@ -39,6 +39,10 @@ export const answerData = (
 	day: parts.day,
 	projection: parts.projection,
 	replications: result.projection.replications,
+	homeMin: result.home?.fromMin ?? null,
+	happenings: result.scenario.happenings.filter(
+		({ dressing }) => dressing === parts.summary.id,
+	),
 });
 
 /** Id of the heading of a dressing. */

@@ -1,4 +1,4 @@
-import type { DressingSummary } from "../analysis/day-result.ts";
+import type { DressingSummary, Schedule } from "../analysis/day-result.ts";
 import {
 	type Clock,
 	clockTime,
@@ -13,20 +13,34 @@ const tissueWords: { readonly [tissue: string]: string } = {
 	"exposed-organ": "exposed organ",
 };
 
-/** The regimen, or the list of regimens with the time from which each holds, in one line; with the drawdown unless that is told elsewhere. */
+/** Whether a regimen takes over later than its own time: the running cycle is finished first. */
+export const waits = ({
+	fromMin,
+	atMin,
+}: Schedule["takeovers"][number]): boolean => atMin - fromMin >= 0.5;
+
+/**
+ * The regimen, or the list of regimens with the time from which each holds, in one line; with the drawdown unless that is
+ * told elsewhere, and with the times at which later ones really take over where those are known.
+ */
 export function regimenLine(
 	dressing: Pick<DressingSummary, "regimens">,
 	clock: Clock,
 	withDrawdown = true,
+	takeovers: Schedule["takeovers"] = [],
 ): string {
 	const [first, ...later] = dressing.regimens;
 	if (first === undefined) return "no regimen";
 	const begin = first.begin === "fill" ? ", beginning with a fill" : "";
-	const takeovers = later.map(
-		(regimen) =>
-			`; from ${clockTime(regimen.fromMin, clock)} ${regimenWords(regimen)}`,
-	);
-	return `${regimenWords(first)}${begin}${withDrawdown ? `; ${first.drawdown} drawdown` : ""}${takeovers.join("")}`;
+	const next = later.map((regimen, i) => {
+		const takeover = takeovers.find((one) => one.regimen === i + 1);
+		const waited =
+			takeover !== undefined && waits(takeover)
+				? ` (set for ${clockTime(regimen.fromMin, clock)})`
+				: "";
+		return `; from ${clockTime(takeover?.atMin ?? regimen.fromMin, clock)}${waited} ${regimenWords(regimen)}`;
+	});
+	return `${regimenWords(first)}${begin}${withDrawdown ? `; ${first.drawdown} drawdown` : ""}${next.join("")}`;
 }
 
 /** Wound, foam and unit in one line. */

@@ -2,6 +2,7 @@ import type { DayResult } from "../analysis/day-result.ts";
 import { sparkline } from "../charts/index.ts";
 import { alarmAnswer } from "./alarm-answer.ts";
 import { canisterAnswer } from "./canister-answer.ts";
+import { dressingCautions } from "./caution.ts";
 import { answerData, type DressingParts, idOf } from "./dressing-parts.ts";
 import { regimenLine } from "./dressing-words.ts";
 import { htmlElement, sentenceNodes } from "./html-element.ts";
@@ -26,7 +27,7 @@ export function overviewSection(
 		);
 		const data = answerData(result, parts);
 		const words: Sentence = [
-			`${regimenLine(parts.summary, scenario)}. `,
+			`${regimenLine(parts.summary, scenario, true, parts.day.schedule.takeovers)}. `,
 			...canisterAnswer(data),
 			" ",
 			...alarmAnswer(data),
@@ -37,7 +38,13 @@ export function overviewSection(
 			{},
 			htmlElement(document, "a", { href: `#${id}` }, parts.summary.id),
 			chart,
-			htmlElement(document, "span", {}, ...sentenceNodes(document, words)),
+			htmlElement(
+				document,
+				"div",
+				{},
+				htmlElement(document, "p", {}, ...sentenceNodes(document, words)),
+				...dressingCautions(result, parts.summary.id, document),
+			),
 		);
 	});
 	return htmlElement(

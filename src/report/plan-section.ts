@@ -1,11 +1,13 @@
-import type { DayResult } from "../analysis/day-result.ts";
+import type { DayResult, Schedule } from "../analysis/day-result.ts";
 import {
+	type Clock,
 	clockTime,
 	counted,
 	durationWords,
 	regimenWords,
 } from "../charts/index.ts";
 import { suppliesTable } from "./common-sections.ts";
+import { waits } from "./dressing-words.ts";
 import { htmlElement, htmlTable } from "./html-element.ts";
 import { section } from "./section.ts";
 
@@ -19,15 +21,31 @@ export function planSection(
 		({ regimens }) => regimens.length > 1,
 	);
 	if (!follows && home === null) return null;
+	const schedules = result.dressings.map(({ schedule }) => schedule);
 	const steps = scenario.dressings.flatMap((dressing, place) => [
 		...dressing.regimens
 			.filter(({ fromMin }) => fromMin < scenario.horizonMin)
-			.map((regimen) => ({
-				atMin: regimen.fromMin,
-				dressing: dressing.id,
-				what: regimenWords(regimen),
-			})),
-		...(result.dressings[place]?.dressingChanges ?? []).map((change) => ({
+			.flatMap((regimen, i) => {
+				if (i === 0)
+					return [
+						{
+							atMin: regimen.fromMin,
+							dressing: dressing.id,
+							what: regimenWords(regimen),
+						},
+					];
+				const takeover = schedules[place]?.takeovers.find(
+					(one) => one.regimen === i,
+				);
+				return [
+					{
+						atMin: takeover?.atMin ?? regimen.fromMin,
+						dressing: dressing.id,
+						what: `${regimenWords(regimen)}${takeoverWords(takeover, scenario)}`,
+					},
+				];
+			}),
+		...(schedules[place]?.dressingChanges ?? []).map((change) => ({
 			atMin: change.startMin,
 			dressing: dressing.id,
 			what: `dressing changed, ${durationWords(change.endMin - change.startMin)} off suction`,
@@ -41,7 +59,8 @@ export function planSection(
 		});
 	const table = htmlTable(document, {
 		id: "plan",
-		caption: "What holds from when, and when dressings are changed.",
+		caption:
+			"What holds from when, and when dressings are changed, where nothing comes between.",
 		columns: [
 			{ heading: "From" },
 			{ heading: "Dressing" },
@@ -63,6 +82,17 @@ export function planSection(
 		table,
 		...(home === null ? [] : sendHome(home, result, document)),
 	);
+}
+
+/** Where a regimen does not take over at its own time. */
+function takeoverWords(
+	takeover: Schedule["takeovers"][number] | undefined,
+	clock: Clock,
+): string {
+	if (takeover === undefined) return " (not before the end of the time shown)";
+	return waits(takeover)
+		? ` (set for ${clockTime(takeover.fromMin, clock)}; the cycle that ran then was finished first)`
+		: "";
 }
 
 function sendHome(

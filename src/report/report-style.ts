@@ -59,7 +59,7 @@ figcaption{font-size:.9rem;margin-top:.35rem;max-width:110ch}
 .overview li{display:flex;flex-wrap:wrap;gap:.35rem 1.25rem;align-items:center;padding:.6rem 0;border-bottom:1px solid var(--sw-rule)}
 .overview svg{flex:none;width:15rem;max-width:100%;height:24px}
 .overview a{font-weight:650;min-width:8rem;overflow-wrap:anywhere}
-.overview span{flex:1 1 18rem}
+.overview li>div{flex:1 1 18rem}.overview li p{margin:0}
 details{margin-top:.75rem}
 summary{cursor:pointer}
 dl{display:grid;grid-template-columns:max-content 1fr;gap:.2rem 1.25rem;margin:0 0 1rem}

@@ -86,6 +86,15 @@ export const scenario = object({
 		}),
 	),
 	roundsClockMin: list(atLeast0),
+	happenings: list(
+		object({
+			atMin: atLeast0,
+			dressing: text,
+			what: text,
+			forMin: numberOrNull,
+			planned: { type: "boolean" },
+		}),
+	),
 	supplies: list(supply),
 });
 

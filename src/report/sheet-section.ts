@@ -1,13 +1,15 @@
 import type { DayResult } from "../analysis/day-result.ts";
 import { clockTime, waterLineChart, waterLineLegend } from "../charts/index.ts";
 import { answers } from "./answers.ts";
-import { cautionInALine } from "./caution.ts";
+import { cautionInALine, dressingCautions } from "./caution.ts";
 import {
 	type ClockRow,
+	clockData,
 	clockRows,
 	rowTimes,
 	sheetEndMin,
 } from "./clock-table.ts";
+import { drawnWords } from "./drawn-words.ts";
 import {
 	answerData,
 	type DressingParts,
@@ -51,8 +53,11 @@ export function sheetSection(
 		element(
 			"p",
 			{},
-			unbroken(`${capital(regimenLine(parts.summary, scenario))}.`),
+			unbroken(
+				`${capital(regimenLine(parts.summary, scenario, true, parts.day.schedule.takeovers))}.`,
+			),
 		),
+		...dressingCautions(result, parts.summary.id, document),
 		element(
 			"p",
 			{ class: "facts" },
@@ -85,14 +90,8 @@ function answersSection(
 	document: Document,
 ): HTMLElement {
 	const sentences = answers(answerData(result, parts));
-	const cautions = result.cautions.filter(
-		(caution) => caution.dressing === parts.summary.id,
-	);
 	const items = sentences.map((sentence) =>
 		htmlElement(document, "li", {}, ...sentenceNodes(document, sentence)),
-	);
-	const warnings = cautions.map((caution) =>
-		htmlElement(document, "p", { class: "caution" }, caution.text),
 	);
 	return section(
 		document,
@@ -100,7 +99,6 @@ function answersSection(
 		"Answers",
 		headingOf(parts),
 		htmlElement(document, "ul", {}, ...items),
-		...warnings,
 	);
 }
 
@@ -113,20 +111,14 @@ export function clockSection(
 	const { scenario } = result;
 	const id = `${idOf(parts)}-clock`;
 	const under = headingOf(parts);
-	const rows = clockRows({
-		clock: scenario,
-		roundsClockMin: scenario.roundsClockMin,
-		dressing: parts.summary,
-		day: parts.day,
-		projection: parts.projection,
-	});
+	const rows = clockRows(clockData(result, parts));
 	const endMin = sheetEndMin(scenario);
 	const first = rows.filter((row) => row.atMin < endMin).slice(0, mostOnSheet);
 	const later = rows.slice(first.length, first.length + mostLater);
 	const left = rows.length - first.length - later.length;
 	const until = clockTime(Math.min(endMin, scenario.horizonMin), scenario);
-	const caption = `What comes next, until ${until}, as the drawn day runs: an alarm or a pause moves what follows it.`;
-	const more = left > 0 ? `, then ${left} more in phases.csv` : "";
+	const caption = `What comes next, until ${until}, where nothing comes between; a fill that chance moves by more than 5 min says so.`;
+	const more = left > 0 ? `, then ${left} more in schedule.csv` : "";
 	const details =
 		later.length === 0
 			? null
@@ -217,7 +209,7 @@ function chartSection(
 	});
 	const drawn =
 		projection.replications > 1
-			? ` Drawn is one day of ${projection.replications}; the band and the change times come from all of them.`
+			? ` ${drawnWords(result)} The band and the change times come from all ${projection.replications}.`
 			: "";
 	const caption = htmlElement(document, "figcaption", {}, `${legend}${drawn}`);
 	const figure = htmlElement(

@@ -49,6 +49,8 @@ interface Standing {
 export class Alarms {
 	/** Alarms that withhold a fill. */
 	withholding = 0;
+	/** Conditions that something the scenario lists may bring about now: a listed break, leak, kink, clog or bleeding. */
+	readonly listed = new Set<Condition>();
 	/** Since the last reset. */
 	raised = 0;
 	nightCalls = 0;
@@ -152,6 +154,7 @@ export class Alarms {
 
 	reset(): void {
 		for (const standing of this.#all) standing.since = never;
+		this.listed.clear();
 		this.withholding = 0;
 		this.raised = 0;
 		this.nightCalls = 0;
@@ -170,7 +173,12 @@ export class Alarms {
 		standing.since = now;
 		this.raised++;
 		if (condition !== "suction-absent") this.withholding++;
-		this.#observer().alarmStarts(this.#dressing, condition, now);
+		this.#observer().alarmStarts(
+			this.#dressing,
+			condition,
+			now,
+			this.listed.has(condition),
+		);
 		if (standing.response !== null)
 			this.#callNurse(standing, standing.response);
 		this.#watched.reviewFill();
@@ -180,6 +188,7 @@ export class Alarms {
 	end(condition: Condition, ending: Ending): void {
 		const standing = this.#find(condition);
 		for (const timer of standing.timers) timer.rewind();
+		if (this.listed.size > 0) this.listed.delete(condition);
 		if (standing.since < 0) return;
 		this.#observer().alarmEnds(
 			this.#dressing,

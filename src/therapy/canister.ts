@@ -1,4 +1,5 @@
 import type { EventId } from "../engine/index.ts";
+import { never } from "./never.ts";
 import type { CanisterReason } from "./observer.ts";
 import { order } from "./order.ts";
 import type { Whole } from "./part.ts";
@@ -13,6 +14,8 @@ export class Canister {
 	/** 0 below the notice, 1 noted, 2 at capacity. */
 	#mark = 0;
 	#reason: CanisterReason = "round";
+	/** Since when a change is due; `never` where none is. */
+	#due = never;
 	readonly #eReaches: EventId;
 	readonly #eChanged: EventId;
 
@@ -39,6 +42,7 @@ export class Canister {
 		this.size = sizeMl;
 		this.changes = 0;
 		this.#mark = 0;
+		this.#due = never;
 	}
 
 	/** Asks when the next mark is reached, within `limitMin` minutes. */
@@ -63,6 +67,7 @@ export class Canister {
 		if (this.#mark === 1)
 			whole.observer.notice(whole.index, "canister-nearly-full", whole.sim.now);
 		else {
+			if (this.#due < 0) this.#due = whole.sim.now;
 			whole.pause("canister");
 			whole.alarms.raise("canister-at-capacity");
 		}
@@ -76,7 +81,10 @@ export class Canister {
 		whole.liquid.canister = 0;
 		this.#mark = 0;
 		this.changes++;
-		whole.observer.canisterChange(whole.index, reason, whole.sim.now);
+		const now = whole.sim.now;
+		const due = this.#due < 0 ? now : this.#due;
+		this.#due = never;
+		whole.observer.canisterChange(whole.index, reason, now, due);
 		whole.sim.cancel(this.#eChanged);
 		whole.alarms.end(
 			"canister-at-capacity",
@@ -92,6 +100,7 @@ export class Canister {
 		const whole = this.#whole;
 		if (whole.sim.isPending(this.#eChanged) || !whole.has("canister")) return;
 		whole.alarms.nurseMin += whole.constants["hands.canister"];
+		if (this.#due < 0) this.#due = whole.sim.now;
 		if (whole.phase !== "suction" && whole.phase !== "drain") {
 			whole.need("canister", reason, (sizeMl) => this.change(reason, sizeMl));
 			return;

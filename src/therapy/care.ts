@@ -1,6 +1,7 @@
 import type { EventId, Simulation } from "../engine/index.ts";
 import type { Happening, Scenario } from "../scenario/index.ts";
 import { nextClock } from "./clock.ts";
+import type { Condition } from "./conditions.ts";
 import type { DressingProcess } from "./dressing.ts";
 import { order } from "./order.ts";
 
@@ -110,6 +111,17 @@ function script(happening: Happening, process: DressingProcess, at: At): void {
 	const { atMin, what } = happening;
 	const scripted = (action: () => void) =>
 		at(atMin, `scripted ${what}`, order.scripted, action);
+	/** What a listed happening may bring about is not put down to chance; on a dressing that is being changed it acts on nothing. */
+	const bringing = (
+		conditions: readonly Condition[],
+		action: () => void,
+	): void =>
+		scripted(() => {
+			if (process.phase !== "change")
+				for (const condition of conditions)
+					process.alarms.listed.add(condition);
+			action();
+		});
 	switch (happening.what) {
 		case "turn":
 		case "transfer": {
@@ -118,10 +130,10 @@ function script(happening: Happening, process: DressingProcess, at: At): void {
 			break;
 		}
 		case "kink-fill":
-			scripted(() => process.kink("fill"));
+			bringing(["fill-path-obstructed"], () => process.kink("fill"));
 			break;
 		case "kink-suction":
-			scripted(() => process.kink("suction"));
+			bringing(["suction-path-obstructed"], () => process.kink("suction"));
 			break;
 		case "canister-change":
 			scripted(() => process.canister.changeAsAtRound("scripted"));
@@ -133,23 +145,29 @@ function script(happening: Happening, process: DressingProcess, at: At): void {
 			scripted(() => process.changeDressing());
 			break;
 		case "breach":
-			scripted(() => process.breach(happening.size));
+			bringing(["seal-leak", "depth-not-held"], () =>
+				process.breach(happening.size),
+			);
 			break;
 		case "clog":
-			scripted(() => process.port.add(happening.share));
+			bringing(["suction-path-obstructed"], () =>
+				process.port.add(happening.share),
+			);
 			break;
 		case "off":
-			scripted(() => process.switchOff(true));
-			at(atMin + happening.forMin, "switched on again", order.scripted, () =>
-				process.switchOff(false),
-			);
+			bringing(["suction-absent"], () => process.switchOff(true));
+			at(atMin + happening.forMin, "switched on again", order.scripted, () => {
+				process.switchOff(false);
+				process.alarms.listed.delete("suction-absent");
+			});
 			break;
 		case "bleed": {
 			const rate = happening.volumeMl / happening.forMin;
-			scripted(() => process.bleed(rate));
-			at(atMin + happening.forMin, "bleeding stops", order.scripted, () =>
-				process.bleed(-rate),
-			);
+			bringing(["large-output"], () => process.bleed(rate));
+			at(atMin + happening.forMin, "bleeding stops", order.scripted, () => {
+				process.bleed(-rate);
+				process.alarms.listed.delete("large-output");
+			});
 			break;
 		}
 	}

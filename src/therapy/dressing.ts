@@ -393,6 +393,11 @@ export class DressingProcess implements Watched, Whole {
 		return this.liquid.canisterAfter(at - this.#anchor, this.air);
 	}
 
+	/** Exudate that has come since the last reset, mL. */
+	exudateAt(at: number): number {
+		return this.liquid.exudate + this.liquid.exudateRate * (at - this.#anchor);
+	}
+
 	sourceAt(at: number): number {
 		return this.liquid.sourceAfter(at - this.#anchor);
 	}

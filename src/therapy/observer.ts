@@ -24,7 +24,13 @@ export interface Observer {
 		end: number,
 	): void;
 	notice(dressing: number, notice: Notice, at: number): void;
-	alarmStarts(dressing: number, condition: Condition, at: number): void;
+	/** `listed`: a happening that the scenario lists brings it, not chance. */
+	alarmStarts(
+		dressing: number,
+		condition: Condition,
+		at: number,
+		listed: boolean,
+	): void;
 	alarmEnds(
 		dressing: number,
 		condition: Condition,
@@ -32,7 +38,13 @@ export interface Observer {
 		end: number,
 		ending: Ending,
 	): void;
-	canisterChange(dressing: number, reason: CanisterReason, at: number): void;
+	/** `due`: since when it was at capacity, or the round or script that asked for the change. */
+	canisterChange(
+		dressing: number,
+		reason: CanisterReason,
+		at: number,
+		due: number,
+	): void;
 	sourceChange(
 		dressing: number,
 		reason: SourceReason,

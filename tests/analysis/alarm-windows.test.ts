@@ -6,13 +6,15 @@ const halfHours = (...probabilities: number[]) =>
 	probabilities.map((probability, i) => ({
 		startMin: 30 * i,
 		endMin: 30 * (i + 1),
-		probability,
+		// What the scenario lists counts among all, not by chance.
+		probability: Math.min(1, probability + 0.2),
+		chance: probability,
 		low: 0,
 		high: 1,
 	}));
 
 describe("likely windows of an alarm", () => {
-	test("are runs of half-hours above the level, each with its peak", () => {
+	test("are runs of half-hours whose chance is above the level, each with its peak", () => {
 		expect(
 			alarmWindows(halfHours(0.06, 0.2, 0.1, 0.01, 0, 0.07, 0.04)),
 		).toEqual([

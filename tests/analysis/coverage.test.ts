@@ -63,7 +63,13 @@ test("the 95 % interval of a paired difference holds the value of a long run as 
 			scenario,
 			arms,
 			gathering.groups(blocksOfStudy)[0],
-			{ measures: [], targets: [], restsOn: null, version: "" },
+			{
+				measures: [],
+				targets: [],
+				restsOn: null,
+				drawn: { replication: 0, typicalOf: null },
+				version: "",
+			},
 		);
 		differences.forEach(({ measure, low95, high95 }, place) => {
 			if (low95 === null || high95 === null) return;

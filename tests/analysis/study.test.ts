@@ -29,6 +29,7 @@ const asked = {
 	measures: mainMeasures,
 	targets: [],
 	restsOn: null,
+	drawn: { replication: 0, typicalOf: null },
 	version: "1.2.3",
 };
 

@@ -4,10 +4,12 @@ import type {
 	Condition,
 	DayCurve,
 	DayResult,
+	DrawnDressing,
 	DressingDay,
 	DressingProjection,
 	DressingSummary,
 	ScenarioSummary,
+	Schedule,
 	Spread,
 	TotalName,
 	Totals,
@@ -295,6 +297,45 @@ function projectionOf(
 			p90Min: Math.min(plan.horizonMin, atMin * 1.06),
 			probabilityWithinHorizon: atMin === changeMin ? 0.97 : 0.6,
 		})),
+		canisterNeeds: plan.canisterChangesMin.map((atMin, index) => {
+			const first = atMin === changeMin;
+			return {
+				ordinal: index + 1,
+				p10Min: atMin * 0.93,
+				p50Min: atMin,
+				p90Min: Math.min(plan.horizonMin, atMin * 1.06),
+				probabilityWithinHorizon: first ? 0.97 : 0.6,
+				windows: [
+					{
+						startMin: atMin * 0.95,
+						endMin: atMin * 0.96,
+						probability: first ? 0.4 : 0.2,
+					},
+					{
+						startMin: atMin,
+						endMin: atMin,
+						probability: first ? 0.3 : 0.15,
+					},
+				],
+			};
+		}),
+		fills: phasesOf(plan)
+			.filter(({ phase }) => phase === "fill")
+			.map(({ startMin }, index) => ({
+				ordinal: index + 1,
+				p10Min: startMin,
+				p50Min: startMin,
+				p90Min: startMin + index,
+				probabilityWithinHorizon: 1,
+			})),
+		rounds: [240, 480, 720, 960, 1200]
+			.filter((atMin) => atMin < plan.horizonMin)
+			.map((atMin) => ({
+				atMin,
+				p10Ml: at(atMin) * 0.8,
+				p50Ml: at(atMin),
+				p90Ml: Math.min(plan.canisterMl, at(atMin) * 1.2),
+			})),
 		sourceChanges: [],
 		alarms: conditions.map((condition) => alarmsOf(plan, condition)),
 		canisterLevel: {
@@ -325,6 +366,7 @@ function alarmsOf(plan: Planned, condition: Condition): AlarmProjection {
 				probability: kept,
 				low: kept * 0.7,
 				high: Math.min(1, kept * 1.3 + 0.008),
+				chance: kept,
 			};
 		},
 	);
@@ -356,6 +398,10 @@ function alarmsOf(plan: Planned, condition: Condition): AlarmProjection {
 		condition,
 		meanPerDay: mean,
 		halfWidth95: mean === 0 ? 0 : mean * 0.15 + 0.01,
+		byChance: {
+			meanPerDay: mean,
+			halfWidth95: mean === 0 ? 0 : mean * 0.15 + 0.01,
+		},
 		bins,
 		windows,
 	};
@@ -447,7 +493,18 @@ export function dayResult(
 		const phases = phasesOf(plan);
 		const curve = curveOf(plan, phases);
 		const totals = totalsOf(plan, phases, curve);
-		const day: DressingDay = {
+		const schedule: Schedule = {
+			phases,
+			pauses: plan.offs.map((off) => ({ reason: "off", ...off })),
+			alarms: [],
+			canisterChanges: [],
+			sourceChanges: [],
+			dressingChanges: plan.dressingChanges,
+			takeovers: [],
+		};
+		const day: DrawnDressing = {
+			schedule,
+			takeovers: [],
 			id: plan.id,
 			phases,
 			pauses: plan.offs.map((off) => ({ reason: "off", ...off })),
@@ -477,6 +534,7 @@ export function dayResult(
 			chance: "on",
 			solution: "saline",
 			dressings: full.map(summaryOf),
+			happenings: [],
 			roundsClockMin: [180, 420, 660, 900, 1140, 1380],
 			supplies: [
 				{ item: "canister 1000 mL", p50: 1, p90: 2, packSize: 5, packs: 1 },
@@ -491,7 +549,12 @@ export function dayResult(
 			],
 			...scenario,
 		},
-		trace: { events: 812, hash: "5f0c1d2e9a7b4c68" },
+		trace: {
+			replication: 17,
+			typicalOf: replications,
+			events: 812,
+			hash: "5f0c1d2e9a7b4c68",
+		},
 		dressings: days.map(({ day }) => day),
 		home: null,
 		projection: {

@@ -1,6 +1,5 @@
 import { describe, expect, test } from "vitest";
 import type {
-	ChangeTime,
 	DayResult,
 	DressingProjection,
 } from "../../src/analysis/day-result.ts";
@@ -36,6 +35,8 @@ function said(
 		day,
 		projection: { ...projection, ...change(projection) },
 		replications: result.projection.replications,
+		happenings: result.scenario.happenings,
+		homeMin: result.home?.fromMin ?? null,
 	}).map(sentenceText);
 }
 
@@ -44,39 +45,70 @@ const change = (
 	p50Min: number,
 	p90Min: number,
 	probabilityWithinHorizon: number,
-): ChangeTime => ({
+	windows: DressingProjection["canisterNeeds"][number]["windows"] = [],
+): DressingProjection["canisterNeeds"][number] => ({
 	ordinal: 1,
 	p10Min,
 	p50Min,
 	p90Min,
 	probabilityWithinHorizon,
+	windows,
 });
 
 describe("the canister", () => {
 	test("is said to need changing between two times, with the likeliest", () => {
 		expect(
 			said(quietDay(), () => ({
-				canisterChanges: [change(725, 795, 880, 0.98)],
+				canisterNeeds: [
+					change(725, 795, 880, 0.98, [
+						{ startMin: 754, endMin: 758, probability: 0.42 },
+						{ startMin: 880, endMin: 880, probability: 0.31 },
+					]),
+				],
 			})),
 		).toContain(
-			"Canister: likely to need changing between 19:05 and 21:40, most likely 20:15.",
+			"Canister: likely to need changing between 19:05 and 21:40, likeliest between 19:34 and 19:38 (42 % of the days) or at 21:40 (31 %).",
 		);
+	});
+
+	test("has no likeliest time where one window is the whole range", () => {
+		expect(
+			said(quietDay(), () => ({
+				canisterNeeds: [
+					change(725, 795, 880, 0.98, [
+						{ startMin: 720, endMin: 890, probability: 0.9 },
+					]),
+				],
+			})),
+		).toContain("Canister: likely to need changing between 19:05 and 21:40.");
+	});
+
+	test("is said to be due when it is, not when it has been changed", () => {
+		const sentences = said(quietDay(), () => ({
+			canisterChanges: [change(100, 100, 100, 1)],
+			canisterNeeds: [change(90, 90, 90, 1)],
+		}));
+		expect(sentences).toContain("Canister: likely to need changing at 08:30.");
 	});
 
 	test("may need changing where it does in some of the days", () => {
 		expect(
 			said(quietDay(), () => ({
-				canisterChanges: [change(1200, 1320, 1420, 0.54)],
+				canisterNeeds: [
+					change(1200, 1320, 1420, 0.54, [
+						{ startMin: 1300, endMin: 1322, probability: 0.25 },
+					]),
+				],
 			})),
 		).toContain(
-			"Canister: may need changing (54 %); if so, Tue between 03:00 and 06:40, most likely Tue 05:00.",
+			"Canister: may need changing (54 %); if so, Tue between 03:00 and 06:40, likeliest between 04:40 and 05:02 (25 % of the days).",
 		);
 	});
 
 	test("needs no change where hardly any day has one, and its content is said", () => {
 		expect(
 			said(quietDay(), () => ({
-				canisterChanges: [change(1400, 1410, 1420, 0.004)],
+				canisterNeeds: [change(1400, 1410, 1420, 0.004)],
 			})),
 		).toContain(
 			"Canister: no change likely before Tue 07:00 (<1 %); 706 mL (between 635 mL and 776 mL) of its 1000 mL will be in it.",
@@ -86,7 +118,7 @@ describe("the canister", () => {
 	test("names the day, and how many changes there are, over weeks", () => {
 		const [first] = said(longWash());
 		expect(first).toBe(
-			"Canister: likely to need changing Tue 3 March between 05:19 and 08:26, most likely Tue 3 March 07:00. Over the whole time between 24 and 30 changes.",
+			"Canister: likely to need changing Tue 3 March between 05:19 and 08:26, likeliest between 05:48 and 06:02 (40 % of the days) or at 07:00 (30 %). Over the whole time between 24 and 30 changes.",
 		);
 	});
 });
@@ -131,8 +163,29 @@ describe("the solution", () => {
 
 describe("alarms", () => {
 	test("are likeliest in the window with the highest peak", () => {
-		expect(said(troubledDay())).toContain(
+		expect(
+			said(troubledDay(), ({ alarms }) => ({
+				alarms: alarms.filter(({ condition }) => condition === "seal-leak"),
+			})),
+		).toContain(
 			"An alarm is likeliest between 12:30 and 14:00: seal leak, up to 34 % in a half-hour.",
+		);
+	});
+
+	test("name a second window that is at least half as likely", () => {
+		expect(
+			said(troubledDay(), ({ alarms }) => ({
+				alarms: alarms.map((alarm) =>
+					alarm.condition === "canister-at-capacity"
+						? {
+								...alarm,
+								windows: [{ startMin: 600, endMin: 660, peakProbability: 0.2 }],
+							}
+						: alarm,
+				),
+			})),
+		).toContain(
+			"An alarm is likeliest between 12:30 and 14:00: seal leak, up to 34 % in a half-hour; then between 17:00 and 18:00: canister at capacity, up to 20 % in a half-hour.",
 		);
 	});
 

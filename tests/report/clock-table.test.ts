@@ -1,28 +1,24 @@
 import { expect, test } from "vitest";
 import type { DayResult } from "../../src/analysis/day-result.ts";
 import {
+	type ClockData,
+	clockData,
 	clockRows,
 	rowTimes,
 	sheetEndMin,
 } from "../../src/report/clock-table.ts";
+import { dressingParts } from "../../src/report/dressing-parts.ts";
 import { dayResult, quietDay, stepDown } from "../charts/fixture.ts";
 
-function rowsOf(result: DayResult) {
-	const [dressing, day, projection] = [
-		result.scenario.dressings[0],
-		result.dressings[0],
-		result.projection.dressings[0],
-	];
-	if (dressing === undefined || day === undefined || projection === undefined)
-		throw new Error("a result without a dressing");
+function rowsOf(
+	result: DayResult,
+	change: (data: ClockData) => Partial<ClockData> = () => ({}),
+) {
+	const [parts] = dressingParts(result);
+	if (parts === undefined) throw new Error("a result without a dressing");
 	const clock = result.scenario;
-	const rows = clockRows({
-		clock,
-		roundsClockMin: clock.roundsClockMin,
-		dressing,
-		day,
-		projection,
-	});
+	const data = clockData(result, parts);
+	const rows = clockRows({ ...data, ...change(data) });
 	return rows.map((row, index) => ({
 		...row,
 		time: rowTimes(rows, clock)[index],
@@ -48,8 +44,70 @@ test("rounds and the likely canister change stand among the fills in order of ti
 		look: "canister between 46 and 69 of 1000 mL; solution, edges",
 	});
 	expect(rows.find((row) => row.what.startsWith("Canister"))?.look).toBe(
-		"Tue between 01:36 and 04:12; new canister at hand",
+		"likeliest between 02:00 and 02:12 (40 % of the days) or at 03:00 (30 %); new canister at hand",
 	);
+});
+
+test("a fill that chance moves by more than five minutes says so", () => {
+	const moved = (p10Min: number, p90Min: number) =>
+		rowsOf(quietDay(), ({ projection }) => ({
+			projection: {
+				...projection,
+				fills: projection.fills.map((fill) => ({ ...fill, p10Min, p90Min })),
+			},
+		}))[0].what;
+	expect(moved(120, 125)).toBe("Fill; drains at 09:06");
+	expect(moved(120, 125.1)).toBe(
+		"Fill; drains at 09:06; eight days in ten between 09:00 and 09:05",
+	);
+	expect(moved(127, 127)).toBe("Fill; drains at 09:06; as simulated at 09:07");
+});
+
+test("what the scenario lists stands among the rows, with the alarm that it brings", () => {
+	const rows = rowsOf(quietDay(), ({ schedule }) => ({
+		schedule: {
+			...schedule,
+			alarms: [
+				{
+					condition: "suction-absent",
+					priority: "medium",
+					startMin: 320,
+					endMin: 345,
+					endedBy: "by-itself",
+				},
+			],
+		},
+		happenings: [
+			{
+				atMin: 60,
+				dressing: "thigh",
+				what: "transfer",
+				forMin: null,
+				planned: true,
+			},
+			{ atMin: 300, dressing: "thigh", what: "off", forMin: 45, planned: true },
+			{
+				atMin: 400,
+				dressing: "thigh",
+				what: "kink-fill",
+				forMin: null,
+				planned: false,
+			},
+		],
+		homeMin: 700,
+	}));
+	expect(rows.find(({ atMin }) => atMin === 60)).toMatchObject({
+		time: "08:00",
+		what: "Transfer (planned)",
+	});
+	expect(rows.find(({ atMin }) => atMin === 300)).toMatchObject({
+		what: "Therapy off until 12:45 (planned)",
+		look: "suction absent sounds at 12:20",
+	});
+	expect(rows.find(({ atMin }) => atMin === 400)?.what).toBe(
+		"Listed failure: the fill line is kinked",
+	);
+	expect(rows.find(({ atMin }) => atMin === 700)?.what).toBe("Goes home");
 });
 
 test("the day is written with its first row only", () => {

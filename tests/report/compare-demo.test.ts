@@ -37,6 +37,7 @@ test(`the comparison in reports/ has the numbers of this version ${again}`, () =
 		measures: mainMeasures,
 		targets: [],
 		restsOn: result.restsOn,
+		drawn: result.trace,
 		version: version(),
 	});
 	expect(JSON.parse(JSON.stringify(now))).toEqual(result);
@@ -46,7 +47,7 @@ test(`its report is drawn as this version draws it ${again}`, () => {
 	const files = reportFiles({
 		kind: "compare",
 		result,
-		drawings: compareDrawings(arms, version()),
+		drawings: compareDrawings(arms, result.trace.replication, version()),
 	});
 	expect(Object.keys(files).sort()).toEqual(readdirSync(folder).sort());
 	for (const [name, text] of Object.entries(files))

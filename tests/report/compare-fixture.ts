@@ -188,6 +188,7 @@ export function comparison(plan: ComparePlan = {}): {
 		format: "slackwater/compare@1",
 		scenario: base.scenario,
 		replications: 400,
+		trace: { replication: 17, typicalOf: 400 },
 		currency: "EUR",
 		measures: plan.measures ?? mainMeasures,
 		regimens: names.map((name, index) => {

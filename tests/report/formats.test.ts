@@ -62,7 +62,11 @@ describe("the tables", () => {
 			(day?.phases.length ?? 0) + (day?.pauses.length ?? 0),
 		);
 		expect(count("alarms.csv")).toBe(5);
-		expect(count("changes.csv")).toBe(2);
+		// One traced, one projected; it is due before it is done.
+		expect(count("changes.csv")).toBe(3);
+		expect(count("schedule.csv")).toBe(
+			(day?.schedule.phases.length ?? 0) + (day?.schedule.pauses.length ?? 0),
+		);
 		expect(count("totals.csv")).toBe(Object.keys(day?.totals ?? {}).length);
 		expect(count("alarm-bins.csv")).toBe(
 			projection?.alarms.reduce((sum, alarm) => sum + alarm.bins.length, 0),
@@ -136,7 +140,10 @@ describe("day.json", () => {
 	test("refuses a number that JSON cannot hold, and says where", () => {
 		const result = {
 			...quietDay(),
-			trace: { events: Number.POSITIVE_INFINITY, hash: "" },
+			trace: {
+				...quietDay().trace,
+				events: Number.POSITIVE_INFINITY,
+			},
 		};
 		expect(() => dayJson(result)).toThrow(
 			"no JSON for Infinity at result.trace.events",
