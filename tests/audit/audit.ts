@@ -57,7 +57,12 @@ export function auditDay(text: string): Fault[] {
 			scenario,
 		),
 		...checkFiles(tables, dayFiles(scope)),
-		...checkCalendar("day.ics", readCalendar(calendar), dayEntries(scope)),
+		...checkCalendar(
+			"day.ics",
+			readCalendar(calendar),
+			dayEntries(scope),
+			scenario,
+		),
 	];
 }
 
@@ -101,6 +106,7 @@ export function auditWard(text: string): Fault[] {
 			"orders.ics",
 			readCalendar(calendar),
 			supplyEntries(scope),
+			scenario,
 		),
 		...checkBundle(bundle, scope),
 	];

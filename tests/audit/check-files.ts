@@ -1,4 +1,6 @@
 import type { Fault } from "./check.ts";
+import type { Clock } from "./clock.ts";
+import { isSaidBy, type Said, shown } from "./pattern.ts";
 import type { CalendarEvent } from "./read-files.ts";
 
 /** What a cell of a CSV file holds: a number at full precision, a text, true or false, or nothing. */
@@ -70,40 +72,50 @@ export function wallClock(start: string, atMin: number): string {
 export const wallDate = (start: string, atMin: number): string =>
 	wallClock(start, atMin).slice(0, 10);
 
+/** An entry as it was derived; its description is a sentence to be read. */
+export interface EventSaid extends Omit<CalendarEvent, "uid" | "description"> {
+	readonly description: Said;
+}
+
 /** Entries of a calendar, in whatever order; no two may have one name. */
 export function checkCalendar(
 	document: string,
 	written: readonly CalendarEvent[],
-	said: readonly Omit<CalendarEvent, "uid">[],
+	said: readonly EventSaid[],
+	clock: Clock,
 ): Fault[] {
-	const line = (event: Omit<CalendarEvent, "uid">): string =>
-		[
-			event.category,
-			event.summary,
-			event.start,
-			event.end,
-			event.description,
-		].join(" | ");
-	const left = said.map(line);
+	const line = (event: Omit<CalendarEvent, "uid" | "description">): string =>
+		[event.category, event.summary, event.start, event.end].join(" | ");
+	const left = [...said];
 	const faults: Fault[] = [];
 	for (const event of written) {
-		const at = left.indexOf(line(event));
+		const at = left.findIndex(
+			(one) =>
+				line(one) === line(event) &&
+				isSaidBy(event.description, one.description, clock),
+		);
 		if (at === -1)
 			faults.push({
 				document,
 				where: event.uid,
-				said: line(event),
+				said: `${line(event)} | ${event.description}`,
 				derived:
-					left.find((other) =>
-						other.startsWith(`${event.category} | ${event.summary}`),
-					) ?? "no such entry",
+					left
+						.filter(({ summary }) => summary === event.summary)
+						.map((one) => `${line(one)} | ${shown([one.description])}`)[0] ??
+					"no such entry",
 			});
 		else left.splice(at, 1);
 	}
 	for (const one of left)
-		faults.push({ document, where: "nowhere", said: "nothing", derived: one });
+		faults.push({
+			document,
+			where: "nowhere",
+			said: "nothing",
+			derived: `${line(one)} | ${shown([one.description])}`,
+		});
 	const names = written.map(({ uid }) => uid);
-	for (const uid of names)
+	for (const uid of new Set(names))
 		if (names.indexOf(uid) !== names.lastIndexOf(uid))
 			faults.push({
 				document,

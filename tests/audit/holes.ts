@@ -334,6 +334,34 @@ export const holes: { readonly [name: string]: Hole } = {
 				: `minutes ${from} to ${to}`;
 		},
 	},
+	/** A range of times after a day has been named: a bare time is on that day. */
+	rangeon: {
+		reach: at(rangeText),
+		check: (written, expected, clock) => {
+			if (!isOnDay(expected))
+				throw new TypeError("a range on a day needs that day");
+			const read = readRange(written, clock);
+			const bare =
+				/^(?:at|between) \d/u.test(written) && !/and [A-Z]/u.test(written);
+			const shift = bare ? expected.day * 1440 : 0;
+			return minutesApart(read[0] + shift, expected.from) &&
+				minutesApart(read[1] + shift, expected.to)
+				? null
+				: `minutes ${expected.from} to ${expected.to}`;
+		},
+	},
+	/** The time of a row: a bare one is on the day of the row before. */
+	rowtime: {
+		reach: at(clockText),
+		check: (written, expected, clock) => {
+			if (!isOnDay(expected))
+				throw new TypeError("the time of a row needs the day before it");
+			const shift = /^\d/u.test(written) ? expected.day * 1440 : 0;
+			return minutesApart(readClock(written, clock) + shift, expected.from)
+				? null
+				: `minute ${expected.from}`;
+		},
+	},
 	mlspread: spreadOf(volume, checkVolume, (value) =>
 		Math.abs(value) < 9.95 ? 0.05 : value >= 10_000 ? 50 : 0.5,
 	),
@@ -345,6 +373,16 @@ export const holes: { readonly [name: string]: Hole } = {
 	),
 	between: betweenOf(plain, checkNumber),
 };
+
+/** A time or a range of times, and the day that a reader has in mind by then, counted from that of the start. */
+export interface OnDay {
+	readonly from: number;
+	readonly to: number;
+	readonly day: number;
+}
+
+const isOnDay = (value: unknown): value is OnDay =>
+	typeof value === "object" && value !== null && "day" in value;
 
 /** '2.5 fills', '1 fill': tenths, and the plural that goes with what is written. */
 export function countHole(one: string, many: string): Hole {

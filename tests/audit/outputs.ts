@@ -9,6 +9,7 @@ import {
 	comparisonStudy,
 	type DayResult,
 	dayResult,
+	drawnOf,
 	findRules,
 	type GroupSums,
 	mainMeasures,
@@ -101,6 +102,10 @@ export function writtenComparison(
 	const arms = armsOf(scenario);
 	const [sums] = ran(comparisonStudy(arms), blockCount(scenario));
 	if (sums === undefined) throw new Error("no group was run");
+	const drawn = drawnOf(
+		arms.map((arm) => arm.scenario),
+		scenario.replications,
+	);
 	const varied = rests ? restsOnStudy(arms) : null;
 	const result = compareResult(scenario, arms, sums, {
 		measures: all ? measureNames : mainMeasures,
@@ -109,9 +114,10 @@ export function writtenComparison(
 			varied === null
 				? null
 				: restsOn(arms, varied, ran(varied.study, blockCount(scenario))),
+		drawn,
 		version,
 	});
-	const drawings = compareDrawings(arms, version);
+	const drawings = compareDrawings(arms, drawn.replication, version);
 	return {
 		scenario,
 		result: JSON.parse(compareJson(result)),

@@ -198,23 +198,21 @@ function walk(
 	return [at, used];
 }
 
+/** Whether a text is what was said, from end to end. */
+export const isSaidBy = (text: string, said: Said, clock: Clock): boolean =>
+	saidReaches(text, 0, said, clock) === text.length;
+
 /** The values in words, for a failure. */
 export const shown = (values: Values): string =>
-	values
-		.map((value) =>
-			typeof value === "object" && value !== null && "value" in value
-				? String(value.value)
-				: isSaid(value)
-					? `${value[0]} (${shown(value.slice(1))})`
-					: isListed(value)
-						? value.items
-								.map((item) => `${item[0]} (${shown(item.slice(1))})`)
-								.join(value.between)
-						: Array.isArray(value)
-							? value.join(" … ")
-							: String(value),
-		)
-		.join(" | ");
+	values.map(shownValue).join(" | ");
+
+function shownValue(value: unknown): string {
+	if (isSaid(value)) return `${value[0]} (${shown(value.slice(1))})`;
+	if (isListed(value)) return value.items.map(shownValue).join(value.between);
+	if (Array.isArray(value)) return value.map(shownValue).join(" … ");
+	if (typeof value !== "object" || value === null) return String(value);
+	return "value" in value ? String(value.value) : JSON.stringify(value);
+}
 
 /**
  * The signs with which something said can begin, so that it need not be tried elsewhere; null where it may be any.

@@ -109,6 +109,10 @@ const dressing = (horizonH: number) =>
 		age: some(one("0 h", "20 h", "45 h")),
 	});
 
+/** Whether the course of the canister, half-hour by half-hour, reaches the end. */
+const isInHalfHours = (horizonH: number): boolean =>
+	Number.isInteger(2 * horizonH) && horizonH <= 48;
+
 const happening = (names: readonly string[], horizonH: number) =>
 	fc
 		.record({
@@ -122,7 +126,7 @@ const happening = (names: readonly string[], horizonH: number) =>
 					"turn",
 					"kink-fill",
 					"kink-suction",
-					"canister-change",
+					isInHalfHours(horizonH) ? "canister-change" : "turn",
 					"source-change",
 					"dressing-change",
 				).map((what) => ({ ...base, what })),

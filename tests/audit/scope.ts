@@ -2,7 +2,7 @@ import type {
 	Assumption,
 	Caution,
 	DayResult,
-	DressingDay,
+	DrawnDressing,
 	DressingProjection,
 	DressingSummary,
 } from "../../src/analysis/day-result.ts";
@@ -28,7 +28,7 @@ export interface DressingScope extends DayScope {
 	readonly index: number;
 	readonly dressing: Dressing;
 	readonly summary: DressingSummary;
-	readonly day: DressingDay;
+	readonly day: DrawnDressing;
 	readonly projection: DressingProjection;
 }
 

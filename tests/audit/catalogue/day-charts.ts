@@ -257,7 +257,7 @@ export const changeLabels: Entry<DressingScope>[] = [
 	fixedWords("likely change"),
 	fixedWords("changes"),
 	entry("change {n}: {range}[[ (if at all: {percent})]]", ({ projection }) =>
-		projection.canisterChanges.map(
+		projection.canisterNeeds.map(
 			({ ordinal, p10Min, p90Min, probabilityWithinHorizon: chance }) => [
 				ordinal,
 				[p10Min, p90Min],
@@ -283,8 +283,8 @@ export function cellsOf(
 			endMin: last.endMin,
 			probability:
 				some.length === 1
-					? first.probability
-					: 1 - some.reduce((none, bin) => none * (1 - bin.probability), 1),
+					? first.chance
+					: 1 - some.reduce((none, bin) => none * (1 - bin.chance), 1),
 		});
 	}
 	return cells;
@@ -313,13 +313,13 @@ export const heatWords: Entry<DressingScope>[] = [
 ];
 
 const cameAny = ({ projection }: DressingScope): boolean =>
-	projection.alarms.some(({ meanPerDay }) => meanPerDay > 0);
+	projection.alarms.some(({ byChance }) => byChance.meanPerDay > 0);
 
 function windowsOf({ projection }: DressingScope): Listed {
 	return listed(
 		projection.alarms
-			.filter(({ meanPerDay }) => meanPerDay > 0)
-			.toSorted((a, b) => b.meanPerDay - a.meanPerDay)
+			.filter(({ byChance }) => byChance.meanPerDay > 0)
+			.toSorted((a, b) => b.byChance.meanPerDay - a.byChance.meanPerDay)
 			.flatMap(({ condition, windows }) =>
 				windows.map(
 					({ startMin, endMin, peakProbability }): Said => [
@@ -340,7 +340,7 @@ const edges = [0.5, 2, 5, 10, 20, 40];
 export const heatLabels: Entry<DressingScope>[] = [
 	entry("{text}", ({ projection }) =>
 		projection.alarms
-			.filter(({ meanPerDay }) => meanPerDay > 0)
+			.filter(({ byChance }) => byChance.meanPerDay > 0)
 			.map(({ condition }) => [conditionName(condition)]),
 	),
 	entry("{range}: {percent}", ({ projection, scenario }) =>

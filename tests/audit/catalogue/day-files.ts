@@ -1,8 +1,13 @@
 import type { Assumption } from "../../../src/analysis/day-result.ts";
-import { type Cell, type CsvSaid, wallClock } from "../check-files.ts";
-import type { CalendarEvent } from "../read-files.ts";
+import {
+	type Cell,
+	type CsvSaid,
+	type EventSaid,
+	wallClock,
+} from "../check-files.ts";
 import { type DayScope, dressingScopes } from "../scope.ts";
 import { totals } from "../vocabulary.ts";
+import { likeliestSaid } from "./day-words.ts";
 
 export const assumptionsCsv = (
 	assumptions: readonly Assumption[],
@@ -59,6 +64,36 @@ export function dayFiles(scope: DayScope): {
 					.toSorted((a, b) => a[2] - b[2])
 					.map((row) => [day.id, ...row]),
 			),
+		},
+		"schedule.csv": {
+			head: ["dressing", "what", "name", "startMin", "endMin"],
+			rows: all.flatMap(({ day: { id, schedule } }) => {
+				type Row = [what: string, name: string, from: number, to: number];
+				return [
+					...schedule.phases.map(
+						(one): Row => ["phase", one.phase, one.startMin, one.endMin],
+					),
+					...schedule.pauses.map(
+						(one): Row => ["pause", one.reason, one.startMin, one.endMin],
+					),
+					...schedule.alarms.map(
+						(one): Row => ["alarm", one.condition, one.startMin, one.endMin],
+					),
+					...schedule.sourceChanges.map(
+						(one): Row => ["source", one.reason, one.atMin, one.atMin],
+					),
+					...schedule.takeovers.map(
+						(one): Row => [
+							"regimen",
+							String(one.regimen + 1),
+							one.atMin,
+							one.atMin,
+						],
+					),
+				]
+					.toSorted((a, b) => a[2] - b[2])
+					.map((row) => [id, ...row]);
+			}),
 		},
 		"alarms.csv": {
 			head: [
@@ -130,10 +165,16 @@ export function dayFiles(scope: DayScope): {
 					null,
 					null,
 				]),
-				...(["canisterChanges", "sourceChanges"] as const).flatMap((kind) =>
+				...(
+					[
+						["canisterNeeds", "canister-due"],
+						["canisterChanges", "canister"],
+						["sourceChanges", "source"],
+					] as const
+				).flatMap(([kind, what]) =>
 					projection[kind].map((one) => [
 						day.id,
-						kind === "canisterChanges" ? "canister" : "source",
+						what,
 						"projected",
 						one.ordinal,
 						null,
@@ -182,6 +223,7 @@ export function dayFiles(scope: DayScope): {
 				"probability",
 				"low95",
 				"high95",
+				"byChance",
 			],
 			rows: all.flatMap(({ day, projection }) =>
 				projection.alarms.flatMap(({ condition, bins }) =>
@@ -193,6 +235,7 @@ export function dayFiles(scope: DayScope): {
 						bin.probability,
 						bin.low,
 						bin.high,
+						bin.chance,
 					]),
 				),
 			),
@@ -202,24 +245,36 @@ export function dayFiles(scope: DayScope): {
 }
 
 /** `day.ics`: windows of likely changes, and dressing changes. */
-export const dayEntries = (scope: DayScope): Omit<CalendarEvent, "uid">[] => {
-	const { start } = scope.scenario;
+export const dayEntries = (scope: DayScope): EventSaid[] => {
+	const { scenario } = scope;
+	const { start } = scenario;
 	return dressingScopes(scope).flatMap(({ dressing, day, projection }) => [
-		...projection.canisterChanges
+		...projection.canisterNeeds
 			.filter(({ probabilityWithinHorizon }) => probabilityWithinHorizon >= 0.5)
-			.map(({ ordinal, p10Min, p50Min, p90Min }) => ({
-				summary: `${dressing.id}: canister likely to need changing`,
-				description: `Change ${ordinal}, most likely at ${wallClock(start, p50Min).slice(11, 16)}; eight in ten days within this window.`,
-				start: wallClock(start, p10Min),
-				end: wallClock(start, Math.max(p90Min, p10Min + 15)),
-				category: "canister",
-			})),
-		...day.dressingChanges.map(({ startMin, endMin }) => ({
-			summary: `${dressing.id}: dressing change`,
-			description: "Have a kit at hand.",
-			start: wallClock(start, startMin),
-			end: wallClock(start, endMin),
-			category: "dressing change",
-		})),
+			.map((need): EventSaid => {
+				const { ordinal, p10Min, p90Min } = need;
+				const chance = need.probabilityWithinHorizon;
+				return {
+					summary: `${dressing.id}: canister likely to need changing`,
+					description: [
+						"Change {n}[[, likeliest {said}]]; of the days on which it comes eight in ten lie within this window.[[ It comes on {percent} of the days.]]",
+						ordinal,
+						likeliestSaid(need, scenario),
+						chance < 1 ? chance : undefined,
+					],
+					start: wallClock(start, p10Min),
+					end: wallClock(start, Math.max(p90Min, p10Min + 15)),
+					category: "canister",
+				};
+			}),
+		...day.schedule.dressingChanges.map(
+			({ startMin, endMin }): EventSaid => ({
+				summary: `${dressing.id}: dressing change`,
+				description: ["Have a kit at hand."],
+				start: wallClock(start, startMin),
+				end: wallClock(start, endMin),
+				category: "dressing change",
+			}),
+		),
 	]);
 };

@@ -1,7 +1,7 @@
 import { type Catalogue, type CellSaid, entry, fixedWords } from "../check.ts";
 import { fixed } from "../holes.ts";
 import { listed, type Said } from "../pattern.ts";
-import type { DayScope, DressingScope } from "../scope.ts";
+import { type DayScope, type DressingScope, dressingScopes } from "../scope.ts";
 import { conditionName, totals } from "../vocabulary.ts";
 import {
 	assumptionsTable,
@@ -9,6 +9,7 @@ import {
 	raisedCautions,
 	sourcesWords,
 } from "./common.ts";
+import { alarmWindows, dayAnswers } from "./day-answers.ts";
 import {
 	changeLabels,
 	firstRegimen,
@@ -18,7 +19,9 @@ import {
 	waterLineLabels,
 	waterLineWords,
 } from "./day-charts.ts";
-import { dressingSaid, regimenSaid, regimensSaid } from "./regimen.ts";
+import { clockTables, clockWords } from "./day-clock.ts";
+import { isLate, listingsOf, planLineSaid, takeoverOf } from "./day-words.ts";
+import { dressingSaid, regimenSaid } from "./regimen.ts";
 
 const several = ({ scenario }: DayScope): boolean =>
 	scenario.dressings.length > 1;
@@ -55,8 +58,8 @@ export const dayCatalogue: Catalogue<DayScope, DressingScope> = {
 			(scope) => [[many(scope), scope.scenario.chance ? "on" : "off"]],
 		),
 		fixedWords("Trace of the drawn day"),
-		entry("{n} events, {text}", ({ result: { trace } }) => [
-			[trace.events, trace.hash],
+		entry("replication {n}, {n} events, {text}", ({ result: { trace } }) => [
+			[trace.replication, trace.events, trace.hash],
 		]),
 		fixedWords("Solution"),
 		entry("{text}", ({ scenario }) => [[scenario.solution.name]]),
@@ -70,7 +73,7 @@ export const dayCatalogue: Catalogue<DayScope, DressingScope> = {
 		),
 		fixedWords("The plan", hasPlan),
 		fixedWords(
-			"What holds from when, and when dressings are changed.",
+			"What holds from when, and when dressings are changed, where nothing comes between.",
 			hasPlan,
 		),
 		entry(
@@ -121,11 +124,23 @@ export const dayCatalogue: Catalogue<DayScope, DressingScope> = {
 			(scope) => many(scope) > 1,
 		),
 		entry(
-			"Drawn is one day of {n}; the band and the change times come from all of them.",
-			(scope) => (many(scope) > 1 ? [[many(scope)]] : []),
+			"Drawn is replication {n}, of the first {count:replication} the one whose courses of canister content, exudate and alarms lie nearest the median.",
+			(scope) => {
+				const { replication, typicalOf } = scope.result.trace;
+				return many(scope) > 1 && typicalOf !== null
+					? [[replication, fixed(Math.min(400, many(scope)), 0)]]
+					: [];
+			},
+		),
+		entry("Drawn is replication {n}, as asked for.", (scope) => {
+			const { replication, typicalOf } = scope.result.trace;
+			return many(scope) > 1 && typicalOf === null ? [[replication]] : [];
+		}),
+		entry("The band and the change times come from all {n}.", (scope) =>
+			many(scope) > 1 ? [[many(scope)]] : [],
 		),
 		entry("Dressing {text}", ({ dressing }) => [[dressing.id]]),
-		entry("{said}.", ({ dressing }) => [[regimensSaid(dressing.regimens)]]),
+		entry("{said}.", (scope) => [[planLineSaid(scope)]]),
 		entry("{said}.", ({ dressing, scenario }) => [
 			[dressingSaid(dressing, scenario.constants["foam.capacity"], "capital")],
 		]),
@@ -139,19 +154,28 @@ export const dayCatalogue: Catalogue<DayScope, DressingScope> = {
 				.filter((caution) => caution.dressing === dressing.id)
 				.map(({ text }) => [text]),
 		),
-		fixedWords("On the clock"),
+		...dayAnswers,
+		...clockWords,
 		fixedWords("Water line"),
 		fixedWords("Likely alarms"),
 		fixedWords("Totals"),
 		fixedWords("Handed over by"),
 		fixedWords("at (time)"),
 		fixedWords("Taken over by"),
-		entry("No alarm came in any of {n} replications.", (scope) =>
-			many(scope) > 1 && noAlarm(scope) ? [[many(scope)]] : [],
+		entry(
+			"No alarm came[[ {text}]] in any of {n} replications.",
+			(scope) =>
+				many(scope) > 1 && noAlarm(scope)
+					? [[byChance(scope), many(scope)]]
+					: [],
+			true,
+		),
+		entry("No alarm came[[ {text}]] in the one replication.", (scope) =>
+			many(scope) === 1 && noAlarm(scope) ? [[byChance(scope)]] : [],
 		),
 		fixedWords(
-			"No alarm came in the one replication.",
-			(scope) => many(scope) === 1 && noAlarm(scope),
+			"What the scenario lists brings no cell.",
+			(scope) => !noAlarm(scope) && byChance(scope) !== undefined,
 		),
 		entry("Chance of alarms on {text}", (scope) =>
 			noAlarm(scope) ? [] : [[scope.dressing.id]],
@@ -165,9 +189,9 @@ export const dayCatalogue: Catalogue<DayScope, DressingScope> = {
 			"Where half-hours are merged they are taken as independent.",
 			(scope) => !noAlarm(scope),
 		),
-		fixedWords(
-			"Alarms that start in 24 h, mean with its 95 % half-width (±), and the times when one starts with more than 5 % in a half-hour.",
-			(scope) => !noAlarm(scope),
+		entry(
+			"Alarms that start[[ {text}]] in 24 h, mean with its 95 % half-width (±), and the times when one starts with more than 5 % in a half-hour.",
+			(scope) => (noAlarm(scope) ? [] : [[byChance(scope)]]),
 		),
 		entry(
 			"Totals of the time shown over {count:replication}: mean with its 95 % half-width (±), the values that one day in ten (P10), half (P50) and nine in ten (P90) stay at or below, and the one day that is drawn.",
@@ -234,38 +258,47 @@ export const dayCatalogue: Catalogue<DayScope, DressingScope> = {
 		{
 			id: /-alarms-table$/u,
 			columns: () => ["Condition", "In 24 h", "±", "Likely times"],
-			rows: ({ projection }) =>
-				projection.alarms
-					.filter(({ meanPerDay }) => meanPerDay > 0)
-					.toSorted((a, b) => b.meanPerDay - a.meanPerDay)
-					.map(({ condition, meanPerDay, halfWidth95, windows }) => [
-						conditionName(condition),
-						["{n}", fixed(meanPerDay, 3)],
-						halfWidth95 === null ? "" : ["{n}", fixed(halfWidth95, 3)],
-						windows.length === 0
-							? "at no time in particular"
-							: [
-									"{said}[[, and {n} more]]",
-									listed(
-										windows
-											.slice(0, 6)
-											.map(
-												({ startMin, endMin, peakProbability }): Said => [
-													"{range} (up to {percent})",
-													[startMin, endMin],
-													peakProbability,
-												],
-											),
-									),
-									windows.length > 6 ? windows.length - 6 : undefined,
-								],
-					]),
+			rows: (scope) =>
+				scope.projection.alarms
+					.filter(({ byChance: { meanPerDay } }) => meanPerDay > 0)
+					.toSorted((a, b) => b.byChance.meanPerDay - a.byChance.meanPerDay)
+					.map(({ condition, byChance: { meanPerDay, halfWidth95 } }) => {
+						const windows = alarmWindows(scope)
+							.filter((one) => one.condition === condition)
+							.toSorted((a, b) => a.startMin - b.startMin);
+						return [
+							conditionName(condition),
+							["{n}", fixed(meanPerDay, 3)],
+							halfWidth95 === null ? "" : ["{n}", fixed(halfWidth95, 3)],
+							windows.length === 0
+								? "at no time in particular"
+								: [
+										"{said}[[, and {n} more]]",
+										listed(
+											windows
+												.slice(0, 6)
+												.map(
+													({ startMin, endMin, peak }): Said => [
+														"{range} (up to {percent})",
+														[startMin, endMin],
+														peak,
+													],
+												),
+										),
+										windows.length > 6 ? windows.length - 6 : undefined,
+									],
+						];
+					}),
 		},
+		...clockTables,
 	],
 };
 
+const byChance = (scope: DressingScope): string | undefined =>
+	listingsOf(scope).length > 0 ? "by chance" : undefined;
+
 const noAlarm = ({ projection }: DressingScope): boolean =>
-	projection.alarms.every(({ meanPerDay }) => meanPerDay === 0);
+	projection.alarms.every(({ byChance: { meanPerDay } }) => meanPerDay === 0);
 
 function goesHome({ scenario }: DayScope): boolean {
 	return scenario.home !== null;
@@ -278,19 +311,32 @@ function hasPlan(scope: DayScope): boolean {
 	);
 }
 
-function planRows({ scenario, result }: DayScope): CellSaid[][] {
+function planRows(scope: DayScope): CellSaid[][] {
+	const { scenario } = scope;
 	const rows = [
-		...scenario.dressings.flatMap((dressing, place) => [
-			...dressing.regimens
+		...dressingScopes(scope).flatMap((one) => [
+			...one.dressing.regimens
 				.filter(({ fromMin }) => fromMin < scenario.horizonMin)
-				.map((regimen) => ({
-					atMin: regimen.fromMin,
-					of: dressing.id,
-					what: ["{said}", regimenSaid(regimen)] as const,
-				})),
-			...(result.dressings[place]?.dressingChanges ?? []).map((change) => ({
+				.map((regimen, i) => {
+					const atMin = i === 0 ? 0 : takeoverOf(one, i);
+					return {
+						atMin: atMin ?? regimen.fromMin,
+						of: one.dressing.id,
+						what: [
+							"{said}[[ ({text})]][[ (set for {clock}; the cycle that ran then was finished first)]]",
+							regimenSaid(regimen),
+							atMin === null
+								? "not before the end of the time shown"
+								: undefined,
+							atMin !== null && isLate(regimen, atMin)
+								? regimen.fromMin
+								: undefined,
+						] as const,
+					};
+				}),
+			...one.day.schedule.dressingChanges.map((change) => ({
 				atMin: change.startMin,
-				of: dressing.id,
+				of: one.dressing.id,
 				what: [
 					"dressing changed, {duration} off suction",
 					change.endMin - change.startMin,

@@ -7,10 +7,11 @@ import type { Fault } from "../check.ts";
 import {
 	type Cell,
 	type CsvSaid,
+	type EventSaid,
 	wallClock,
 	wallDate,
 } from "../check-files.ts";
-import type { CalendarEvent } from "../read-files.ts";
+import { listed, type Said } from "../pattern.ts";
 import { assumptionsCsv } from "./day-files.ts";
 import type { SupplyScope } from "./supply.ts";
 
@@ -191,31 +192,43 @@ const pieces = (order: PlannedOrder): string =>
 export function supplyEntries({
 	scenario: { start },
 	result: { orders },
-}: SupplyScope): Omit<CalendarEvent, "uid">[] {
+}: SupplyScope): EventSaid[] {
 	const groups = (keyOf: (order: PlannedOrder) => string) =>
 		[...new Set(orders.map(keyOf))].map((key) =>
 			orders.filter((order) => keyOf(order) === key),
 		);
 	return [
-		...groups(({ atMin }) => String(atMin)).map((some) => ({
-			summary: `Order: ${some.map(pieces).join("; ")}`,
-			description: some
-				.map(
-					(order) =>
-						`${pieces(order)} (${order.packs * order.packSize} pieces), expected on ${wallDate(start, order.arrivesMin)}`,
-				)
-				.join("\n"),
-			start: wallClock(start, some[0]?.atMin ?? 0),
-			end: wallClock(start, (some[0]?.atMin ?? 0) + 30),
-			category: "order",
-		})),
-		...groups(({ arrivesMin }) => wallDate(start, arrivesMin)).map((some) => ({
-			summary: `Delivery: ${some.map(pieces).join("; ")}`,
-			description: "Look at the dates on the packs; oldest to the front.",
-			start: wallDate(start, some[0]?.arrivesMin ?? 0),
-			end: wallDate(start, (some[0]?.arrivesMin ?? 0) + 1440),
-			category: "delivery",
-		})),
+		...groups(({ atMin }) => String(atMin)).map(
+			(some): EventSaid => ({
+				summary: `Order: ${some.map(pieces).join("; ")}`,
+				description: [
+					"{said}",
+					listed(
+						some.map(
+							(order): Said => [
+								"{text} ({n} pieces), expected on {text}",
+								pieces(order),
+								order.packs * order.packSize,
+								wallDate(start, order.arrivesMin),
+							],
+						),
+						"\n",
+					),
+				],
+				start: wallClock(start, some[0]?.atMin ?? 0),
+				end: wallClock(start, (some[0]?.atMin ?? 0) + 30),
+				category: "order",
+			}),
+		),
+		...groups(({ arrivesMin }) => wallDate(start, arrivesMin)).map(
+			(some): EventSaid => ({
+				summary: `Delivery: ${some.map(pieces).join("; ")}`,
+				description: ["Look at the dates on the packs; oldest to the front."],
+				start: wallDate(start, some[0]?.arrivesMin ?? 0),
+				end: wallDate(start, (some[0]?.arrivesMin ?? 0) + 1440),
+				category: "delivery",
+			}),
+		),
 	];
 }
 
