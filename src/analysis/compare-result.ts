@@ -34,12 +34,17 @@ export type RegimenSummary =
 
 export interface RegimenResult {
 	readonly name: string;
-	/** The first regimen of the first dressing that it is laid over. */
+	/** The regimen that the first dressing which it changes begins with; where it changes none, the first dressing of all. */
 	readonly regimen: RegimenSummary;
+	/** Dressings that begin with `regimen`; the others have their own, under `dressings`. */
+	readonly regimenOf: readonly string[];
+	/** Every dressing, then `all` where there are several: its settings are those that every dressing has, else null (and no regimens). */
 	readonly dressings: readonly {
 		readonly id: string;
-		readonly canisterMl: number;
-		readonly sourceMl: number;
+		/** What it begins with: the first of `regimens`. */
+		readonly regimen: RegimenSummary | null;
+		readonly canisterMl: number | null;
+		readonly sourceMl: number | null;
 		readonly regimens: readonly RegimenSummary[];
 		readonly totals: { readonly [N in TotalName]: Spread };
 		/** Every measure, the totals again among them. */

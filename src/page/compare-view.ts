@@ -11,6 +11,8 @@ import { type Pair, pairBetween } from "../report/compare-parts.ts";
 import { questionOf } from "../report/compare-question.ts";
 import { differenceSections } from "../report/difference-section.ts";
 import { htmlElement, unbroken } from "../report/html-element.ts";
+import { joinedWords } from "../report/joined-words.ts";
+import { regimenLines } from "../report/regimen-lines.ts";
 import { roundShare } from "../report/round-share.ts";
 import { silenceSection } from "../report/silence-section.ts";
 import { spanWords } from "../report/span-words.ts";
@@ -52,6 +54,7 @@ export class CompareView {
 	readonly #facts: HTMLElement;
 	readonly #selects: readonly [HTMLSelectElement, HTMLSelectElement];
 	readonly #sliders: readonly [Sliders, Sliders];
+	readonly #settings: readonly [HTMLElement, HTMLElement];
 	readonly #dressing: HTMLSelectElement;
 	readonly #lines: HTMLElement;
 	readonly #differences: HTMLElement;
@@ -83,6 +86,7 @@ export class CompareView {
 				(setting, written) => turns.drag(this.#pair[place], setting, written),
 				() => turns.drop(),
 			);
+			const settings = element("div", { class: "facts" });
 			const block = element(
 				"div",
 				{ class: "side" },
@@ -97,12 +101,14 @@ export class CompareView {
 					select,
 				),
 				sliders.element,
+				settings,
 			);
-			return { select, sliders, block };
+			return { select, sliders, settings, block };
 		};
 		const [a, b] = [side(0), side(1)];
 		this.#selects = [a.select, b.select];
 		this.#sliders = [a.sliders, b.sliders];
+		this.#settings = [a.settings, b.settings];
 		this.#heading = element("h2", { id: "compare-heading" }, "");
 		this.#facts = element("p", { class: "facts" });
 		this.#dressing = htmlElement(document, "select", {
@@ -352,6 +358,28 @@ export class CompareView {
 			: pairBetween(result, ...this.#pair);
 	}
 
+	/** Where a regimen sets dressings differently, how it sets each, and whose settings its sliders show. */
+	#writeSettings(
+		place: HTMLElement,
+		result: CompareResult,
+		regimen: CompareResult["regimens"][number] | undefined,
+	): void {
+		const isOne =
+			regimen === undefined ||
+			regimen.regimenOf.length === result.scenario.dressings.length;
+		const lines = isOne
+			? []
+			: [
+					...regimenLines(regimen, result),
+					`The sliders stand where they are set for ${joinedWords(regimen.regimenOf)}`,
+				];
+		place.replaceChildren(
+			...lines.map((line) =>
+				htmlElement(this.#document, "p", {}, unbroken(`${line}.`)),
+			),
+		);
+	}
+
 	#writeDifferences(): void {
 		const result = this.#shown?.result;
 		const pair = this.#compared();
@@ -363,6 +391,9 @@ export class CompareView {
 		this.#facts.textContent = unbroken(
 			`${spanWords(result.scenario)} ${counted(result.replications, "replication")}, chance ${result.scenario.chance}, the same patients under each. Seed ${result.scenario.seed}.`,
 		);
+		this.#settings.forEach((place, side) => {
+			this.#writeSettings(place, result, regimens[side]);
+		});
 		this.#differences.replaceChildren(
 			...differenceSections(result, [{ ...pair, index: 0 }], this.#document),
 			silenceSection(result, this.#document),

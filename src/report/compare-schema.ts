@@ -25,6 +25,7 @@ const shareOrNull: Schema = {
 	minimum: 0,
 	maximum: 1,
 };
+const atLeast0OrNull: Schema = { type: ["number", "null"], minimum: 0 };
 const atLeast1: Schema = { type: "integer", minimum: 1 };
 
 const spreads = (names: readonly string[], optional: boolean): Schema =>
@@ -39,12 +40,14 @@ const regimenResult = closed(
 	object({
 		name: text,
 		regimen,
+		regimenOf: list(text),
 		dressings: list(
 			closed(
 				object({
 					id: text,
-					canisterMl: atLeast0,
-					sourceMl: atLeast0,
+					regimen: { ...regimen, type: ["object", "null"] },
+					canisterMl: atLeast0OrNull,
+					sourceMl: atLeast0OrNull,
 					regimens: list(regimen),
 					totals: spreads(totalNames, false),
 					measures: spreads(measureNames, true),

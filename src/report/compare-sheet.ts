@@ -6,7 +6,7 @@ import { dressingLine } from "./dressing-words.ts";
 import { isFragile } from "./fragile.ts";
 import { htmlElement, unbroken } from "./html-element.ts";
 import { mainDifferences } from "./main-differences.ts";
-import { commonDrawdown, regimenLines } from "./regimen-lines.ts";
+import { commonDrawdown, regimenLines, sizesDiffer } from "./regimen-lines.ts";
 import { sentenceStart } from "./sentence.ts";
 import { sheetPart } from "./sheet-part.ts";
 import { silenceSection } from "./silence-section.ts";
@@ -48,7 +48,7 @@ function regimensSection(
 			"p",
 			{ class: "facts" },
 			unbroken(
-				`${several ? `${dressing.id}: ` : ""}${sentenceStart(dressingLine(dressing))}${shared}.`,
+				`${several ? `${dressing.id}: ` : ""}${sentenceStart(dressingLine(dressing, !sizesDiffer(result)))}${shared}.`,
 			),
 		),
 	);

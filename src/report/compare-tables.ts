@@ -83,7 +83,7 @@ const regimens = (result: CompareResult): string =>
 		],
 		result.regimens.flatMap(({ name, dressings }) =>
 			dressings.flatMap((dressing) => {
-				const first = dressing.regimens[0];
+				const first = dressing.regimen;
 				return measureNames.flatMap((measure) => {
 					const spread = dressing.measures[measure];
 					if (spread === undefined) return [];
