@@ -105,7 +105,7 @@ export interface RestsOn {
 	readonly leftOut: readonly { readonly name: string; readonly why: string }[];
 }
 
-/** One assumption at half and at twice its value, under the same random numbers. */
+/** One assumption at half and at twice its value (a cause without it, too), under the same random numbers. */
 export interface RestsOnRow {
 	readonly name: string;
 	readonly meaning: string;
@@ -119,8 +119,12 @@ export interface RestsOnRow {
 		readonly base: number;
 		readonly half: number | null;
 		readonly twice: number | null;
+		/** Without it: at 0, where it is an assumed rate or chance of something that goes wrong; else null. */
+		readonly without: number | null;
 		/** True where the verdict at half or twice is of another direction than that of the comparison: a difference that is lost, found or turned round. */
 		readonly turns: boolean;
+		/** True where the verdict hangs on this one cause: without it the difference is lost or turned round. */
+		readonly hangs: boolean;
 	}[];
 }
 

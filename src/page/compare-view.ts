@@ -64,6 +64,8 @@ export class CompareView {
 	#pair: readonly [string, string] = ["", ""];
 	#shown: Shown | null = null;
 	#whole: CompareResult | null = null;
+	/** What the differences shown rest on; null until it is tried. */
+	#tried: RestsOn | null = null;
 
 	constructor(document: Document, frames: Frames, turns: ComparisonTurns) {
 		this.#document = document;
@@ -200,6 +202,7 @@ export class CompareView {
 	/** Shows what two regimens, or all of them, came to. `steady`: nothing is being dragged. */
 	show(shown: Shown, steady: boolean): void {
 		this.#shown = shown;
+		this.#tried = null;
 		this.#restsOn.clear();
 		this.#whole = steady ? shown.result : null;
 		this.#save.disabled = !steady;
@@ -347,7 +350,9 @@ export class CompareView {
 		const pair = this.#compared();
 		const result = this.#shown?.result;
 		if (pair === undefined || result === undefined) return;
+		this.#tried = restsOn;
 		this.#restsOn.show(result, restsOn, pair);
+		this.#frames.plan("differences", () => this.#writeDifferences());
 	}
 
 	/** The pair that is looked at, in the order in which it was chosen. */
@@ -395,7 +400,11 @@ export class CompareView {
 			this.#writeSettings(place, result, regimens[side]);
 		});
 		this.#differences.replaceChildren(
-			...differenceSections(result, [{ ...pair, index: 0 }], this.#document),
+			...differenceSections(
+				{ ...result, restsOn: this.#tried },
+				[{ ...pair, index: 0 }],
+				this.#document,
+			),
 			silenceSection(result, this.#document),
 		);
 	}

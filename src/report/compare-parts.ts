@@ -1,6 +1,7 @@
 import type { CompareResult, Difference } from "../analysis/compare-result.ts";
 import type { MeasureName } from "../analysis/measures.ts";
 import type { DifferenceRow } from "../charts/index.ts";
+import { fragileMark, isFragile } from "./fragile.ts";
 import { type MeasureScale, unitWords } from "./measure-number.ts";
 import { betterIs, measureWords } from "./measure-words.ts";
 import { differenceDecimals, isFound, verdictWords } from "./verdict-words.ts";
@@ -122,6 +123,17 @@ export const rowOf = (
 	tone: toneOf(difference),
 	decimals: differenceDecimals(difference),
 });
+
+/** The same with a mark where the verdict rests on assumed numbers, as far as that was looked into. */
+export function markedRow(
+	difference: Difference,
+	result: CompareResult,
+): DifferenceRow {
+	const row = rowOf(difference, compareScale(result));
+	return isFragile(difference, result.restsOn)
+		? { ...row, verdict: `${row.verdict}; ${fragileMark}` }
+		: row;
+}
 
 function toneOf(difference: Difference): DifferenceRow["tone"] {
 	if (isFound(difference)) return "difference";

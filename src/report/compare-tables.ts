@@ -131,7 +131,9 @@ const restsOn = ({
 			"base",
 			"half",
 			"twice",
+			"without",
 			"turns",
+			"hangs",
 		],
 		rows.flatMap((row) =>
 			row.effects.map((effect) => [
@@ -147,7 +149,9 @@ const restsOn = ({
 				effect.base,
 				effect.half,
 				effect.twice,
+				effect.without,
 				effect.turns,
+				effect.hangs,
 			]),
 		),
 	);

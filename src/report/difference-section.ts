@@ -1,7 +1,13 @@
 import type { CompareResult, Difference } from "../analysis/compare-result.ts";
 import { counted, differenceRows, percentWords } from "../charts/index.ts";
 import { twoWidthFigure } from "./chart-figure.ts";
-import { askedFor, compareScale, type Pair, rowOf } from "./compare-parts.ts";
+import {
+	askedFor,
+	compareScale,
+	markedRow,
+	type Pair,
+} from "./compare-parts.ts";
+import { fragileSentence, isFragile } from "./fragile.ts";
 import { htmlElement, htmlTable } from "./html-element.ts";
 import {
 	type MeasureScale,
@@ -53,14 +59,14 @@ function ofOwner(
 				: `Dressing ${owner}. `;
 	const figure = twoWidthFigure(document, {
 		id,
-		caption: whose,
+		caption: `${whose}${differences.some((one) => isFragile(one, result.restsOn)) ? fragileSentence : ""}`,
 		draw: (options) =>
 			differenceRows(
 				{
 					title: `${whose}${pair.a} against ${pair.b}`,
 					a: pair.a,
 					b: pair.b,
-					rows: differences.map((one) => rowOf(one, scale)),
+					rows: differences.map((one) => markedRow(one, result)),
 				},
 				document,
 				options,

@@ -122,6 +122,8 @@ const assumed: readonly (readonly [string, string, number, string])[] = [
 	["kink.fill", "kinks of the fill line", 0.004, "/h"],
 ];
 
+const blocked: MeasureName = "alarms.fill-path-obstructed";
+
 function restsOnRows(owners: readonly string[]): RestsOnRow[] {
 	return assumed.map(([name, meaning, value, unit], index) => ({
 		name,
@@ -133,7 +135,10 @@ function restsOnRows(owners: readonly string[]): RestsOnRow[] {
 			mainMeasures.map((measure) => {
 				const [a, b] = rows[measure] ?? nothing;
 				const base = a - b;
-				const isMoved = index < 4 && /alarms|breach|night|nurse/.test(measure);
+				const isMoved =
+					index < 4 &&
+					/alarms|breach|night|nurse/.test(measure) &&
+					measure !== blocked;
 				return {
 					dressing,
 					measure,
@@ -145,6 +150,9 @@ function restsOnRows(owners: readonly string[]): RestsOnRow[] {
 							: isMoved
 								? base * (1 - 0.3 * (4 - index))
 								: base,
+					// All blocked fill lines come from the last of the causes.
+					without: index < 4 ? null : measure === blocked ? 0 : base,
+					hangs: index === 4 && measure === blocked,
 					turns: isMoved && index === 0 && measure !== "breaches",
 				};
 			}),
