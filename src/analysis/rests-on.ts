@@ -97,10 +97,7 @@ export function restsOn(
 						turns: [half, twice].some(
 							(one) => one !== null && one.direction !== base.direction,
 						),
-						hangs:
-							without !== null &&
-							base.direction !== 0 &&
-							without.direction !== base.direction,
+						hangs: without !== null && hangsOn(base, without),
 					};
 				}),
 			}),
@@ -117,11 +114,20 @@ export function restsOn(
 	};
 }
 
+/** Whether a difference that was found is not without a cause, and that cause makes at least half of it: near the edge of what can be told any little change loses one. */
+const hangsOn = (base: Found, without: Found): boolean =>
+	base.direction !== 0 &&
+	without.direction !== base.direction &&
+	without.mean * base.direction <= Math.abs(base.mean) / 2;
+
+interface Found {
+	readonly mean: number;
+	/** Sign of the mean where its interval leaves nought out, else 0. */
+	readonly direction: number;
+}
+
 /** The mean difference, and its sign where the interval of the mean leaves nought out. */
-function differenceOf(
-	{ pairs: [pair] }: GroupSums,
-	at: number,
-): { readonly mean: number; readonly direction: number } {
+function differenceOf({ pairs: [pair] }: GroupSums, at: number): Found {
 	const { moments } = pair;
 	const mean = moments.mean[at];
 	const interval = meanInterval(moments.at(at));

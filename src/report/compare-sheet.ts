@@ -1,7 +1,7 @@
 import type { CompareResult } from "../analysis/compare-result.ts";
 import { differenceRows } from "../charts/index.ts";
 import { twoWidthFigure } from "./chart-figure.ts";
-import { markedRow, type Pair } from "./compare-parts.ts";
+import { type Pair, rowOf, togetherWords } from "./compare-parts.ts";
 import { dressingLine } from "./dressing-words.ts";
 import { fragileSentence, isFragile } from "./fragile.ts";
 import { htmlElement, unbroken } from "./html-element.ts";
@@ -68,9 +68,9 @@ function differencesSection(
 ): HTMLElement {
 	const [owner = "all"] = pair.owners;
 	const { differences, why } = mainDifferences(result, pair, owner);
-	const whose = pair.owners.length > 1 ? "All dressings together. " : "";
+	const whose = pair.owners.length > 1 ? togetherWords : "";
 	const fragile = differences.filter((one) => isFragile(one, result.restsOn));
-	const rows = differences.map((one) => markedRow(one, result));
+	const rows = differences.map((one) => rowOf(one, result));
 	const warning = fragile.length === 0 ? "" : ` ${fragileSentence}`;
 	const figure = twoWidthFigure(document, {
 		id: "main-differences",

@@ -10,6 +10,7 @@ import {
 	sweepResult,
 	sweepStudy,
 } from "../../src/analysis/index.ts";
+import { compareScale, rowOf } from "../../src/report/compare-parts.ts";
 import { questionOf } from "../../src/report/compare-question.ts";
 import {
 	compareHtml,
@@ -19,6 +20,7 @@ import {
 	sweepJson,
 	sweepJsonSchema,
 } from "../../src/report/index.ts";
+import { unitWords } from "../../src/report/measure-number.ts";
 import { pointsTable } from "../../src/report/points-table.ts";
 import { regimenLines } from "../../src/report/regimen-lines.ts";
 import { sweepQuestion } from "../../src/report/sweep-question.ts";
@@ -163,6 +165,27 @@ describe("a comparison of two unlike dressings", () => {
 			canisterMl: "1000",
 		});
 		expect(row("alike", "all")).toMatchObject({ fillMl: "40" });
+	});
+});
+
+describe("the means of regimens", () => {
+	const scale = compareScale(result);
+	test("have the digits of their own intervals, not those of the difference, in which the patients cancel out", () => {
+		let compared = 0;
+		for (const one of result.differences.filter(({ a }) => a === "now")) {
+			const row = rowOf(one, result);
+			[one.a, one.b].forEach((name, side) => {
+				const spread = dressing(name, one.dressing)?.measures[one.measure];
+				const half = spread?.halfWidth95 ?? 0;
+				const digits = row.decimals?.[side] ?? 0;
+				if (half < 1e-9) return;
+				compared++;
+				// A half-width has at most two significant digits.
+				expect(half * 10 ** digits, one.measure).toBeLessThan(100);
+			});
+			expect(row.unit).toBe(unitWords(one.measure, scale));
+		}
+		expect(compared).toBeGreaterThan(200);
 	});
 });
 

@@ -221,7 +221,7 @@ describe("the report of a comparison", () => {
 			[...(quantities?.querySelectorAll("td.number") ?? [])].map(textOf),
 		).toEqual(["64.5 (mostly 64.2)", "92.65 (90 to 92.5)", "11"]);
 		expect(textOf(quantities?.querySelector("caption"))).toContain(
-			"or what all of these come to; a few other days can draw the mean beyond it",
+			"or what all of these come to; a few others can draw the mean beyond it",
 		);
 	});
 
