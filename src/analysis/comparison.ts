@@ -1,5 +1,5 @@
 import type { ConstantName } from "../physics/index.ts";
-import type { Scenario } from "../scenario/index.ts";
+import type { Dressing, Scenario } from "../scenario/index.ts";
 import type { Arm } from "./arms.ts";
 import { assumptionsOf } from "./assumptions.ts";
 import { comparisonCautions } from "./compare-cautions.ts";
@@ -116,14 +116,18 @@ function regimenResult(
 	return {
 		name,
 		regimen: regimenSummary(first.regimens[0]),
+		regimenOf: arm.dressings
+			.filter(
+				({ regimens }) =>
+					JSON.stringify(regimens[0]) === JSON.stringify(first.regimens[0]),
+			)
+			.map(({ id }) => id),
 		dressings: owners.map((id, owner) => {
-			const dressing = arm.dressings[owner] ?? first;
+			const dressing: Dressing | undefined = arm.dressings[owner];
 			const spreads = measureNames.map((_, place) => spreadAt(owner, place));
 			return {
 				id,
-				canisterMl: dressing.canisterMl,
-				sourceMl: dressing.sourceMl,
-				regimens: dressing.regimens.map(regimenSummary),
+				...settingsOf(dressing === undefined ? arm.dressings : [dressing]),
 				totals: Object.fromEntries(
 					totalNames.map((total, place) => [total, spreads[place]]),
 				) as { [N in TotalName]: Spread }, // fromEntries forgets the names that totalNames lists
@@ -134,6 +138,30 @@ function regimenResult(
 				),
 			};
 		}),
+	};
+}
+
+/** What some dressings are set to where they are set alike; nothing is said of what they are not set alike in. */
+function settingsOf(
+	dressings: readonly Dressing[],
+): Pick<
+	RegimenResult["dressings"][number],
+	"regimen" | "canisterMl" | "sourceMl" | "regimens"
+> {
+	const [first] = dressings;
+	const alike = (of: (dressing: Dressing) => unknown) =>
+		dressings.every(
+			(one) => JSON.stringify(of(one)) === JSON.stringify(of(first)),
+		);
+	return {
+		regimen: alike(({ regimens }) => regimens[0])
+			? regimenSummary(first.regimens[0])
+			: null,
+		canisterMl: alike(({ canisterMl }) => canisterMl) ? first.canisterMl : null,
+		sourceMl: alike(({ sourceMl }) => sourceMl) ? first.sourceMl : null,
+		regimens: alike(({ regimens }) => regimens)
+			? first.regimens.map((regimen) => regimenSummary(regimen))
+			: [],
 	};
 }
 

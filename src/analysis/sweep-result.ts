@@ -94,15 +94,19 @@ export interface SweepPoint extends SweepValues {
 	readonly clock: SweepClock | null;
 }
 
+export interface SweepSettings {
+	readonly depthMmHg: number;
+	readonly fillMl: number;
+	readonly dwellMin: number | null;
+	readonly suctionMin: number | null;
+}
+
 export interface SweepMark extends SweepValues {
 	readonly mark: "current" | "usual";
-	/** Regimen in words of settings. */
-	readonly regimen: {
-		readonly depthMmHg: number;
-		readonly fillMl: number;
-		readonly dwellMin: number | null;
-		readonly suctionMin: number | null;
-	};
+	/** Regimen in words of settings; of the first dressing that is varied where they have not all the same. */
+	readonly regimen: SweepSettings;
+	/** Each dressing's own where they have not all the same; else none. */
+	readonly dressings: readonly (SweepSettings & { readonly id: string })[];
 	/** Place in `points`; null where it is not on the grid. */
 	readonly point: number | null;
 }

@@ -187,16 +187,23 @@ function mark(
 	points: readonly SweepPoint[],
 	values: SweepValues,
 ): SweepMark {
-	const dressing =
-		scenario.dressings.find(({ id }) => id === plan.dressing) ??
-		scenario.dressings[0];
-	const { depthMmHg, fillMl, dwellMin, suctionMin } = regimenSummary(
-		dressing.regimens[0],
+	const settings = scenario.dressings
+		.filter(({ id }) => plan.dressing === null || id === plan.dressing)
+		.map((dressing) => {
+			const { depthMmHg, fillMl, dwellMin, suctionMin } = regimenSummary(
+				dressing.regimens[0],
+			);
+			return { id: dressing.id, depthMmHg, fillMl, dwellMin, suctionMin };
+		});
+	const [{ id: _, ...regimen }] = settings;
+	const isShared = settings.every(
+		({ id: _own, ...own }) => JSON.stringify(own) === JSON.stringify(regimen),
 	);
 	const point = points.findIndex((one) => one[which]);
 	return {
 		mark: which,
-		regimen: { depthMmHg, fillMl, dwellMin, suctionMin },
+		regimen,
+		dressings: isShared ? [] : settings,
 		point: point < 0 ? null : point,
 		...values,
 	};

@@ -18,6 +18,7 @@ export {
 	constantsWith,
 	type Provenance,
 } from "./constants.ts";
+export { supportedDigits } from "./digits.ts";
 export {
 	conductance,
 	type Draining,

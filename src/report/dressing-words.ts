@@ -43,15 +43,19 @@ export function regimenLine(
 	return `${regimenWords(first)}${begin}${withDrawdown ? `; ${first.drawdown} drawdown` : ""}${next.join("")}`;
 }
 
-/** Wound, foam and unit in one line. */
-export function dressingLine(dressing: DressingSummary): string {
+/** Wound, foam and unit in one line; without the unit where regimens come with units of their own. */
+export function dressingLine(
+	dressing: DressingSummary,
+	withUnit = true,
+): string {
 	const tissue = tissueWords[dressing.tissue] ?? dressing.tissue;
 	const hasFill = dressing.regimens.some((regimen) => regimen.fillMl > 0);
+	const unit = hasFill
+		? `canister ${volumeWords(dressing.canisterMl)}, solution ${volumeWords(dressing.sourceMl)}`
+		: `canister ${volumeWords(dressing.canisterMl)}`;
 	return [
 		`${tissue}, about ${volumeWords(dressing.exudateMlPerDay)} of exudate a day, ${dressing.slough === "clean" ? "clean" : `${dressing.slough} slough`}, ${dressing.difficulty} seal`,
 		`foam ${volumeWords(dressing.foamVolumeMl)}, takes ${volumeWords(dressing.capacityMl)} before it pools`,
-		hasFill
-			? `canister ${volumeWords(dressing.canisterMl)}, solution ${volumeWords(dressing.sourceMl)}`
-			: `canister ${volumeWords(dressing.canisterMl)}`,
+		...(withUnit ? [unit] : []),
 	].join("; ");
 }

@@ -13,10 +13,12 @@ export function regimenLines(
 ): string[] {
 	const sized = sizesDiffer(result);
 	const drawdown = commonDrawdown(result);
-	const lines = regimen.dressings.map((dressing) => {
-		const sizes = sized
-			? `; canister ${volumeWords(dressing.canisterMl)}, solution ${volumeWords(dressing.sourceMl)}`
-			: "";
+	const lines = ownSettings(regimen, result).map((dressing) => {
+		const { canisterMl, sourceMl } = dressing;
+		const sizes =
+			sized && canisterMl !== null && sourceMl !== null
+				? `; canister ${volumeWords(canisterMl)}, solution ${volumeWords(sourceMl)}`
+				: "";
 		return {
 			id: dressing.id,
 			line: `${regimenLine(dressing, result.scenario, drawdown === null)}${sizes}`,
@@ -28,6 +30,12 @@ export function regimenLines(
 		return [sentenceStart(first.line)];
 	return lines.map(({ id, line }) => `${id}: ${line}`);
 }
+
+/** How a regimen sets each dressing: all of them together are not set to anything. */
+export const ownSettings = (
+	{ dressings }: RegimenResult,
+	{ scenario }: CompareResult,
+): RegimenResult["dressings"] => dressings.slice(0, scenario.dressings.length);
 
 /** The drawdown of all regimens, which is then told once; null where they differ in it. */
 export function commonDrawdown({ regimens }: CompareResult): string | null {
@@ -41,7 +49,8 @@ export function commonDrawdown({ regimens }: CompareResult): string | null {
 	return first === undefined || others.length > 0 ? null : first;
 }
 
-const sizesDiffer = ({ regimens }: CompareResult): boolean =>
+/** Whether regimens come with other canisters or bags than each other. */
+export const sizesDiffer = ({ regimens }: CompareResult): boolean =>
 	new Set(
 		regimens.map(({ dressings }) =>
 			JSON.stringify(dressings.map((each) => [each.canisterMl, each.sourceMl])),

@@ -31,6 +31,14 @@ function repeatedIds(dressings: readonly unknown[]): Found[] {
 	return dressings.flatMap((dressing, i) => {
 		const id = idOf(asMap(dressing).id);
 		if (id === undefined) return [];
+		if (id === "all" && dressings.length > 1)
+			return [
+				found(
+					["dressings", i, "id"],
+					"an id of its own: all stands for the dressings together",
+					received(id),
+				),
+			];
 		const before = first.get(id);
 		if (before === undefined) first.set(id, i);
 		return before === undefined
