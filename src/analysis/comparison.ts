@@ -106,7 +106,7 @@ function regimenResult(
 	const first = arm.dressings[Math.max(0, changed)];
 	return {
 		name,
-		regimen: regimenSummary(first.regimens[0]),
+		regimen: regimenSummary(first.regimens[0], first, arm.constants),
 		dressings: owners.map((id, owner) => {
 			const dressing = arm.dressings[owner] ?? first;
 			const spreads = measureNames.map((_, place) => spreadAt(owner, place));
@@ -114,7 +114,9 @@ function regimenResult(
 				id,
 				canisterMl: dressing.canisterMl,
 				sourceMl: dressing.sourceMl,
-				regimens: dressing.regimens.map(regimenSummary),
+				regimens: dressing.regimens.map((regimen) =>
+					regimenSummary(regimen, dressing, arm.constants),
+				),
 				totals: Object.fromEntries(
 					totalNames.map((total, place) => [total, spreads[place]]),
 				) as { [N in TotalName]: Spread }, // fromEntries forgets the names that totalNames lists

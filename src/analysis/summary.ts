@@ -1,4 +1,5 @@
-import type { Regimen, Scenario } from "../scenario/index.ts";
+import { airToThin, type Constants, drawdownMin } from "../physics/index.ts";
+import type { Dressing, Regimen, Scenario } from "../scenario/index.ts";
 import type { DressingSummary, ScenarioSummary, Supply } from "./day-result.ts";
 
 /** What a report says of the scenario it was made from. */
@@ -28,7 +29,9 @@ export function summaryOf(
 			difficulty: dressing.difficulty,
 			canisterMl: dressing.canisterMl,
 			sourceMl: dressing.sourceMl,
-			regimens: dressing.regimens.map(regimenSummary),
+			regimens: dressing.regimens.map((regimen) =>
+				regimenSummary(regimen, dressing, scenario.constants),
+			),
 		})),
 		roundsClockMin: scenario.care.roundsClockMin,
 		supplies,
@@ -37,7 +40,17 @@ export function summaryOf(
 
 export function regimenSummary(
 	regimen: Regimen,
+	dressing: Dressing,
+	constants: Constants,
 ): DressingSummary["regimens"][number] {
+	const airL = airToThin(
+		constants,
+		constants["foam.capacity"] * dressing.foamVolumeMl,
+		dressing.canisterMl,
+		0,
+	);
+	const seconds =
+		60 * drawdownMin(regimen.drawdown, regimen.depthMmHg, airL, constants);
 	return {
 		fromMin: regimen.fromMin,
 		begin: regimen.begin,
@@ -46,5 +59,6 @@ export function regimenSummary(
 		dwellMin: regimen.fillMl > 0 ? regimen.dwellMin : null,
 		suctionMin: regimen.fillMl > 0 ? regimen.suctionMin : null,
 		drawdown: regimen.drawdown,
+		drawdownSec: Number.isFinite(seconds) ? seconds : null,
 	};
 }

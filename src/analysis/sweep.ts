@@ -192,6 +192,8 @@ function mark(
 		scenario.dressings[0];
 	const { depthMmHg, fillMl, dwellMin, suctionMin } = regimenSummary(
 		dressing.regimens[0],
+		dressing,
+		scenario.constants,
 	);
 	const point = points.findIndex((one) => one[which]);
 	return {

@@ -18,6 +18,7 @@ export {
 	constantsWith,
 	type Provenance,
 } from "./constants.ts";
+export { airToThin, drawdownMin } from "./drawdown.ts";
 export {
 	conductance,
 	type Draining,

@@ -5,6 +5,7 @@ import {
 	regimenWords,
 	volumeWords,
 } from "../charts/index.ts";
+import { drawdownWords } from "./drawdown-words.ts";
 
 const tissueWords: { readonly [tissue: string]: string } = {
 	"soft-tissue": "soft tissue",
@@ -22,11 +23,17 @@ export function regimenLine(
 	const [first, ...later] = dressing.regimens;
 	if (first === undefined) return "no regimen";
 	const begin = first.begin === "fill" ? ", beginning with a fill" : "";
-	const takeovers = later.map(
-		(regimen) =>
-			`; from ${clockTime(regimen.fromMin, clock)} ${regimenWords(regimen)}`,
-	);
-	return `${regimenWords(first)}${begin}${withDrawdown ? `; ${first.drawdown} drawdown` : ""}${takeovers.join("")}`;
+	const takeovers = later.map((regimen, i) => {
+		const before = dressing.regimens[i];
+		// Told again where it is another, or leads to another depth.
+		const again =
+			withDrawdown &&
+			before !== undefined &&
+			(before.drawdown !== regimen.drawdown ||
+				before.depthMmHg !== regimen.depthMmHg);
+		return `; from ${clockTime(regimen.fromMin, clock)} ${regimenWords(regimen)}${again ? `; ${drawdownWords(regimen)}` : ""}`;
+	});
+	return `${regimenWords(first)}${begin}${withDrawdown ? `; ${drawdownWords(first)}` : ""}${takeovers.join("")}`;
 }
 
 /** Wound, foam and unit in one line. */

@@ -30,7 +30,7 @@ export function regimenLines(
 }
 
 /** The drawdown of all regimens, which is then told once; null where they differ in it. */
-export function commonDrawdown({ regimens }: CompareResult): string | null {
+export function commonDrawdown({ regimens }: CompareResult): number | null {
 	const [first, ...others] = new Set(
 		regimens.flatMap(({ dressings }) =>
 			dressings.flatMap((dressing) =>

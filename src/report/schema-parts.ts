@@ -49,7 +49,8 @@ export const regimen = object({
 	fillMl: atLeast0,
 	dwellMin: numberOrNull,
 	suctionMin: numberOrNull,
-	drawdown: text,
+	drawdown: { type: "number", exclusiveMinimum: 0, maximum: 1 },
+	drawdownSec: numberOrNull,
 });
 
 export const supply = object({

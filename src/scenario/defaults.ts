@@ -45,7 +45,12 @@ export const defaults = {
 	"dressings[].wound.difficulty": ofProject("ordinary"),
 	"dressings[].wound.outflow": ofProject("none"),
 	"dressings[].regimen.begin": practice("suction"),
-	"dressings[].regimen.drawdown": ofProject("standard"),
+	// Stands for the constant of that name, with whatever value the file gives it: see `fill.ts`.
+	"dressings[].regimen.drawdown": {
+		write: "15 %",
+		provenance: "assumed",
+		source: "assumed: the constant pump.drawdown",
+	},
 	"dressings[].unit.canister": ofProject("1000 mL"),
 	"dressings[].unit.source": ofProject("1000 mL"),
 	"dressings[].age": ofProject("0 h"),

@@ -1,5 +1,8 @@
+import { assumptionRule } from "./assumptions.ts";
 import { type Default, type DefaultPath, defaults } from "./defaults.ts";
+import { percent } from "./drawdown.ts";
 import { type Keys, valueAt } from "./path.ts";
+import { judge } from "./quantity.ts";
 
 /** A default that stands in for a value that the file leaves out. */
 export interface Filled {
@@ -16,10 +19,22 @@ export function filledDefaults(data: unknown): Filled[] {
 		if (there === null) return [];
 		return spread(data, there.split(".")).flatMap((keys) =>
 			valueAt(data, keys) === undefined && !isReference(data, keys)
-				? [{ keys, default: defaults[path] }]
+				? [{ keys, default: defaultAt(path, data) }]
 				: [],
 		);
 	});
+}
+
+/** A default; that of the drawdown is a constant, which the file may have set. */
+function defaultAt(path: DefaultPath, data: unknown): Default {
+	if (path !== "dressings[].regimen.drawdown") return defaults[path];
+	const judged = judge(
+		valueAt(data, ["assumptions", "pump.drawdown"]),
+		assumptionRule("pump.drawdown"),
+	);
+	return judged.ok
+		? { ...defaults[path], write: percent(judged.value) }
+		: defaults[path];
 }
 
 /** Where a default stands in the file of a day; null where it has no place there. */

@@ -8,7 +8,7 @@ export type RegimenFile = z.output<typeof regimen> & {
 };
 export type PartialRegimenFile = z.output<typeof partialRegimen>;
 
-/** A regimen with the suggested fill worked out. */
+/** A regimen with the suggested fill and the drawdown worked out. */
 export function resolveRegimen(
 	file: RegimenFile,
 	foamVolumeMl: number,
@@ -31,7 +31,8 @@ export function resolveRegimen(
 			fillMl === 0
 				? Number.POSITIVE_INFINITY
 				: (file.suction ?? Number.POSITIVE_INFINITY),
-		drawdown: file.drawdown,
+		drawdown: file.drawdown ?? constants["pump.drawdown"],
+		drawdownGiven: file.drawdown !== undefined,
 	};
 }
 

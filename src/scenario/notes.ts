@@ -58,7 +58,10 @@ export function notesOf(scenario: Scenario): string[] {
 /** Regimens of `compare:` that say the same as another. */
 function equal({ compare }: Scenario): string[] {
 	const said = compare.map(({ name: _, dressing: __, ...settings }) =>
-		JSON.stringify(settings),
+		JSON.stringify(settings, (key, value) =>
+			// Whether a number was given or worked out makes no other day.
+			key === "fillSuggested" || key === "drawdownGiven" ? undefined : value,
+		),
 	);
 	return compare.flatMap(({ name }, i) => {
 		const first = said.indexOf(said[i]);

@@ -45,7 +45,6 @@ export type Tissue =
 	| "exposed-organ";
 type Slough = "clean" | "ordinary" | "heavy";
 type Difficulty = "easy" | "ordinary" | "awkward";
-type Drawdown = "gentle" | "standard" | "brisk";
 
 export interface Dressing {
 	readonly id: string;
@@ -87,7 +86,10 @@ export interface Regimen {
 	readonly dwellMin: number;
 	/** Suction period, timed from pump start; Infinity where the fill is 0. */
 	readonly suctionMin: number;
-	readonly drawdown: Drawdown;
+	/** Share of the pump's flow that is let work in a drawdown, 0…1. */
+	readonly drawdown: number;
+	/** False where it is the constant `pump.drawdown`. */
+	readonly drawdownGiven: boolean;
 }
 
 /** A regimen of `compare:`, laid over the first regimen of one dressing or of all. */

@@ -1,6 +1,7 @@
 import * as z from "zod";
 import { readQuantity } from "../physics/index.ts";
 import { defaults } from "./defaults.ts";
+import { drawdown } from "./drawdown.ts";
 import { choice, name, record } from "./leaf.ts";
 import {
 	judge,
@@ -82,10 +83,7 @@ export const settings = {
 		"7 d",
 		"2 h",
 	),
-	drawdown: choice(
-		["gentle", "standard", "brisk"],
-		"how fast the air leaves the foam",
-	),
+	drawdown,
 };
 
 export const regimenShape = {
@@ -94,9 +92,7 @@ export const regimenShape = {
 	fill: settings.fill,
 	dwell: settings.dwell.optional(),
 	suction: settings.suction.optional(),
-	drawdown: settings.drawdown.prefault(
-		defaults["dressings[].regimen.drawdown"].write,
-	),
+	drawdown: settings.drawdown.optional(),
 };
 
 export const regimen = record("a regimen", regimenShape);

@@ -5,7 +5,7 @@ import {
 	type Simulation,
 	Stream,
 } from "../engine/index.ts";
-import { type Constants, weeping } from "../physics/index.ts";
+import { airToThin, type Constants, weeping } from "../physics/index.ts";
 import type { Dressing, Regimen, Scenario } from "../scenario/index.ts";
 import { Air } from "./air-state.ts";
 import { Alarms, type Watched } from "./alarms.ts";
@@ -745,8 +745,7 @@ export class DressingProcess implements Watched, Whole {
 		this.#pumpSince = now;
 		air.pumpStart(
 			now,
-			k["line.volume"] +
-				(liquid.capacity + this.canister.size - liquid.canister) / 1000,
+			airToThin(k, liquid.capacity, this.canister.size, liquid.canister),
 		);
 		this.alarms.drain.rewind();
 		this.#drainCounted = 0;
@@ -818,7 +817,7 @@ export class DressingProcess implements Watched, Whole {
 	#setRegimen(): void {
 		this.regimen = this.#spec.regimens[this.#regimenIndex];
 		this.air.setDepth = this.regimen.depthMmHg;
-		this.air.drawdownShare = this.constants[`pump.${this.regimen.drawdown}`];
+		this.air.drawdownShare = this.regimen.drawdown;
 	}
 
 	/** The latest regimen whose time has passed takes over, if it is not in force yet. */

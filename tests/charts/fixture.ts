@@ -381,7 +381,8 @@ function summaryOf(plan: Planned): DressingSummary {
 				fillMl: plan.fillMl,
 				dwellMin: plan.fillMl === 0 ? null : plan.dwellMin,
 				suctionMin: plan.fillMl === 0 ? null : plan.suctionMin,
-				drawdown: "standard",
+				drawdown: 0.15,
+				drawdownSec: 43,
 			},
 		],
 	};

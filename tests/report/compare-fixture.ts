@@ -235,7 +235,7 @@ export function comparison(plan: ComparePlan = {}): {
 						rows: restsOnRows(owners),
 						leftOut: [
 							{ name: "air.ambient", why: "published: not in doubt" },
-							{ name: "pump.gentle", why: "no regimen draws down gently" },
+							{ name: "pump.drawdown", why: "every regimen gives its own" },
 						],
 					},
 		precision: [

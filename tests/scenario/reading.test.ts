@@ -40,7 +40,7 @@ describe("the least scenario", () => {
 		});
 	});
 
-	test("begins in suction with a standard drawdown", () => {
+	test("begins in suction with a drawdown of 15 %", () => {
 		expect(dressing?.regimens).toEqual([
 			{
 				fromMin: 0,
@@ -50,7 +50,8 @@ describe("the least scenario", () => {
 				fillSuggested: false,
 				dwellMin: 5,
 				suctionMin: 120,
-				drawdown: "standard",
+				drawdown: 0.15,
+				drawdownGiven: false,
 			},
 		]);
 	});

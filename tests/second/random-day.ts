@@ -20,11 +20,7 @@ const regimen: fc.Arbitrary<Regimen> = fc
 		fillMl: fc.constantFrom(0, 20, 35, 50, 50, 60, 90, 120),
 		dwellMin: tenths(1, 30),
 		suctionMin: tenths(20, 300).map((min) => min + 0.0137), // off the grid: no two events by mere arithmetic at one instant
-		drawdown: fc.constantFrom<"gentle" | "standard" | "brisk">(
-			"gentle",
-			"standard",
-			"brisk",
-		),
+		drawdown: fc.constantFrom(0.005, 0.02, 0.05, 0.15, 0.15, 0.5, 1),
 	})
 	.map((r) => ({
 		...shortDwell,

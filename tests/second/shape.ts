@@ -10,7 +10,8 @@ export interface SecondRegimen {
 	fillMl: number;
 	dwellMin: number;
 	suctionMin: number;
-	drawdown: "gentle" | "standard" | "brisk";
+	/** Share of the pump's flow that is let work while suction is drawn down. */
+	drawdown: number;
 }
 
 export interface SecondDressing {

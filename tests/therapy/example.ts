@@ -10,7 +10,8 @@ export const shortDwell: Regimen = {
 	fillSuggested: false,
 	dwellMin: 5,
 	suctionMin: 120,
-	drawdown: "standard",
+	drawdown: 0.15,
+	drawdownGiven: false,
 };
 
 export const longDwell: Regimen = {
