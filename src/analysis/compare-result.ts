@@ -40,6 +40,9 @@ export interface RegimenResult {
 		readonly id: string;
 		readonly canisterMl: number;
 		readonly sourceMl: number;
+		/** What they hold at the start. */
+		readonly canisterHoldsMl: number;
+		readonly sourceLeftMl: number;
 		readonly regimens: readonly RegimenSummary[];
 		readonly totals: { readonly [N in TotalName]: Spread };
 		/** Every measure, the totals again among them. */

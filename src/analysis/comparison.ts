@@ -114,6 +114,8 @@ function regimenResult(
 				id,
 				canisterMl: dressing.canisterMl,
 				sourceMl: dressing.sourceMl,
+				canisterHoldsMl: dressing.canisterHoldsMl,
+				sourceLeftMl: dressing.sourceLeftMl ?? dressing.sourceMl,
 				regimens: dressing.regimens.map((regimen) =>
 					regimenSummary(regimen, dressing, arm.constants),
 				),

@@ -70,6 +70,9 @@ export interface DressingSummary {
 	readonly difficulty: string;
 	readonly canisterMl: number;
 	readonly sourceMl: number;
+	/** What the canister holds and what is left in the source at the start. */
+	readonly canisterHoldsMl: number;
+	readonly sourceLeftMl: number;
 	readonly regimens: readonly {
 		readonly fromMin: number;
 		readonly begin: "suction" | "fill";

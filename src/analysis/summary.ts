@@ -29,6 +29,8 @@ export function summaryOf(
 			difficulty: dressing.difficulty,
 			canisterMl: dressing.canisterMl,
 			sourceMl: dressing.sourceMl,
+			canisterHoldsMl: dressing.canisterHoldsMl,
+			sourceLeftMl: dressing.sourceLeftMl ?? dressing.sourceMl,
 			regimens: dressing.regimens.map((regimen) =>
 				regimenSummary(regimen, dressing, scenario.constants),
 			),
@@ -47,7 +49,7 @@ export function regimenSummary(
 		constants,
 		constants["foam.capacity"] * dressing.foamVolumeMl,
 		dressing.canisterMl,
-		0,
+		dressing.canisterHoldsMl,
 	);
 	const seconds =
 		60 * drawdownMin(regimen.drawdown, regimen.depthMmHg, airL, constants);

@@ -5,17 +5,19 @@ import { canisterAnswer } from "./canister-answer.ts";
 import { type Sentence, strong } from "./sentence.ts";
 import { returnAnswer, solutionAnswer } from "./solution-answer.ts";
 import { spreadRange } from "./spread-words.ts";
+import { startAnswer } from "./start-answer.ts";
 
 /** Fewer replications than this, and the ranges are called rough. */
 const fewReplications = 50;
 
-/** Three to six sentences that a reader at the bedside came for, times and volumes strong, each with its range. */
+/** Four to seven sentences that a reader at the bedside came for, times and volumes strong, each with its range. */
 export function answers(data: AnswerData): Sentence[] {
 	const hasFill = data.dressing.regimens.some((regimen) => regimen.fillMl > 0);
 	return [
 		...howSure(data),
 		canisterAnswer(data),
 		...(hasFill ? [solutionAnswer(data), returnAnswer(data)] : []),
+		startAnswer(data.dressing),
 		alarmAnswer(data),
 		offAnswer(data),
 	];

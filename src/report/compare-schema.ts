@@ -45,6 +45,8 @@ const regimenResult = closed(
 					id: text,
 					canisterMl: atLeast0,
 					sourceMl: atLeast0,
+					canisterHoldsMl: atLeast0,
+					sourceLeftMl: atLeast0,
 					regimens: list(regimen),
 					totals: spreads(totalNames, false),
 					measures: spreads(measureNames, true),

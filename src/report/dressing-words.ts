@@ -36,6 +36,23 @@ export function regimenLine(
 	return `${regimenWords(first)}${begin}${withDrawdown ? `; ${drawdownWords(first)}` : ""}${takeovers.join("")}`;
 }
 
+type Content = Pick<
+	DressingSummary,
+	"canisterMl" | "canisterHoldsMl" | "sourceMl" | "sourceLeftMl"
+>;
+
+/** 'canister 1000 mL', with what it holds at the start where that is something. */
+export const canisterWords = (of: Content): string =>
+	of.canisterHoldsMl === 0
+		? `canister ${volumeWords(of.canisterMl)}`
+		: `canister ${volumeWords(of.canisterMl)} that holds ${volumeWords(of.canisterHoldsMl)}`;
+
+/** 'solution 1000 mL', with what is left at the start where it is not full. */
+export const sourceWords = (of: Content): string =>
+	of.sourceLeftMl >= of.sourceMl
+		? `solution ${volumeWords(of.sourceMl)}`
+		: `solution ${volumeWords(of.sourceMl)} with ${volumeWords(of.sourceLeftMl)} left`;
+
 /** Wound, foam and unit in one line. */
 export function dressingLine(dressing: DressingSummary): string {
 	const tissue = tissueWords[dressing.tissue] ?? dressing.tissue;
@@ -44,7 +61,7 @@ export function dressingLine(dressing: DressingSummary): string {
 		`${tissue}, about ${volumeWords(dressing.exudateMlPerDay)} of exudate a day, ${dressing.slough === "clean" ? "clean" : `${dressing.slough} slough`}, ${dressing.difficulty} seal`,
 		`foam ${volumeWords(dressing.foamVolumeMl)}, takes ${volumeWords(dressing.capacityMl)} before it pools`,
 		hasFill
-			? `canister ${volumeWords(dressing.canisterMl)}, solution ${volumeWords(dressing.sourceMl)}`
-			: `canister ${volumeWords(dressing.canisterMl)}`,
+			? `${canisterWords(dressing)}, ${sourceWords(dressing)}`
+			: canisterWords(dressing),
 	].join("; ");
 }

@@ -2,8 +2,7 @@ import type {
 	CompareResult,
 	RegimenResult,
 } from "../analysis/compare-result.ts";
-import { volumeWords } from "../charts/index.ts";
-import { regimenLine } from "./dressing-words.ts";
+import { canisterWords, regimenLine, sourceWords } from "./dressing-words.ts";
 import { sentenceStart } from "./sentence.ts";
 
 /** A regimen in one line, or a line for each dressing where they are set differently; canister and bag where the regimens differ in them. */
@@ -15,7 +14,7 @@ export function regimenLines(
 	const drawdown = commonDrawdown(result);
 	const lines = regimen.dressings.map((dressing) => {
 		const sizes = sized
-			? `; canister ${volumeWords(dressing.canisterMl)}, solution ${volumeWords(dressing.sourceMl)}`
+			? `; ${canisterWords(dressing)}, ${sourceWords(dressing)}`
 			: "";
 		return {
 			id: dressing.id,
@@ -44,6 +43,13 @@ export function commonDrawdown({ regimens }: CompareResult): number | null {
 const sizesDiffer = ({ regimens }: CompareResult): boolean =>
 	new Set(
 		regimens.map(({ dressings }) =>
-			JSON.stringify(dressings.map((each) => [each.canisterMl, each.sourceMl])),
+			JSON.stringify(
+				dressings.map((each) => [
+					each.canisterMl,
+					each.canisterHoldsMl,
+					each.sourceMl,
+					each.sourceLeftMl,
+				]),
+			),
 		),
 	).size > 1;

@@ -83,6 +83,8 @@ export const scenario = object({
 			difficulty: text,
 			canisterMl: atLeast0,
 			sourceMl: atLeast0,
+			canisterHoldsMl: atLeast0,
+			sourceLeftMl: atLeast0,
 			regimens: list(regimen),
 		}),
 	),

@@ -52,7 +52,10 @@ export const defaults = {
 		source: "assumed: the constant pump.drawdown",
 	},
 	"dressings[].unit.canister": ofProject("1000 mL"),
+	"dressings[].unit.holds": ofProject("0 mL"),
 	"dressings[].unit.source": ofProject("1000 mL"),
+	// The whole of the source, whatever its size: see `fill.ts`.
+	"dressings[].unit.left": ofProject("1000 mL"),
 	"dressings[].age": ofProject("0 h"),
 	"care.response.day": assumed("4 min"),
 	"care.response.night": assumed("7 min"),

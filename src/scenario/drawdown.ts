@@ -45,9 +45,10 @@ export const drawdown = z
 			);
 		const judged = judge(raw, rule);
 		if (judged.ok) return judged.value;
-		const bare = typeof raw === "number" || /^[\d.]+$/u.test(step);
-		const meant = `${step === "" ? String(raw) : step} %`;
-		return bare && judge(meant, rule).ok
+		const bare = typeof raw === "number" ? String(raw) : step;
+		const meant = `${bare} %`;
+		// 15 alone was meant as a percentage.
+		return /^[\d.]+$/u.test(bare) && judge(meant, rule).ok
 			? refuse(context, raw, judged.expected, meant)
 			: refuse(context, raw, judged.expected, judged.suggestion);
 	})

@@ -19,14 +19,20 @@ export function filledDefaults(data: unknown): Filled[] {
 		if (there === null) return [];
 		return spread(data, there.split(".")).flatMap((keys) =>
 			valueAt(data, keys) === undefined && !isReference(data, keys)
-				? [{ keys, default: defaultAt(path, data) }]
+				? [{ keys, default: defaultAt(path, data, keys) }]
 				: [],
 		);
 	});
 }
 
-/** A default; that of the drawdown is a constant, which the file may have set. */
-function defaultAt(path: DefaultPath, data: unknown): Default {
+/** A default; that of the drawdown is a constant, which the file may have set, and a source is full, whatever its size. */
+function defaultAt(path: DefaultPath, data: unknown, keys: Keys): Default {
+	if (path === "dressings[].unit.left") {
+		const size = valueAt(data, [...keys.slice(0, -1), "source"]);
+		return typeof size === "string"
+			? { ...defaults[path], write: size }
+			: defaults[path];
+	}
 	if (path !== "dressings[].regimen.drawdown") return defaults[path];
 	const judged = judge(
 		valueAt(data, ["assumptions", "pump.drawdown"]),
@@ -47,6 +53,8 @@ function ofWard(path: DefaultPath): string | null {
 	if (path === "ward.horizon" || path === "ward.replications")
 		return path.slice("ward.".length);
 	if (path === "dressings[].patient") return null;
+	// Every therapy of a ward begins with a new canister and a new source.
+	if (/\.unit\.(?:holds|left)$/u.test(path)) return null;
 	return path.replace(/^dressings\[\]/u, "ward.kinds[]");
 }
 

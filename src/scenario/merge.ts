@@ -41,7 +41,14 @@ export function laidOver(
 	patch: PartialRegimenFile,
 	regimens: readonly RegimenFile[],
 ): RegimenFile[] {
-	const { dressing: _, canister: __, source: ___, ...settings } = patch;
+	const {
+		dressing: _,
+		canister: __,
+		source: ___,
+		holds: ____,
+		left: _____,
+		...settings
+	} = patch;
 	const given = Object.fromEntries(
 		Object.entries(settings).filter(([, value]) => value !== undefined),
 	);

@@ -48,6 +48,8 @@ export function resolve(file: ScenarioFile, data: unknown): Scenario {
 				dressing: patch.dressing ?? null,
 				canisterMl: patch.canister ?? null,
 				sourceMl: patch.source ?? null,
+				canisterHoldsMl: patch.holds ?? null,
+				sourceLeftMl: patch.left ?? null,
 				regimens: Object.fromEntries(
 					file.dressings.map((dressing) => {
 						const meant =
@@ -148,6 +150,9 @@ export function resolveDressing(
 		),
 		canisterMl: unit.canister,
 		sourceMl: unit.source,
+		canisterHoldsMl: unit.holds,
+		sourceLeftMl:
+			unit.left !== undefined && unit.left < unit.source ? unit.left : null,
 		ageMin: file.age,
 	};
 }

@@ -70,6 +70,10 @@ export interface Dressing {
 	readonly regimens: readonly Regimen[];
 	readonly canisterMl: number;
 	readonly sourceMl: number;
+	/** What the canister holds at the start. */
+	readonly canisterHoldsMl: number;
+	/** What is left in the source at the start; null: it is full. */
+	readonly sourceLeftMl: number | null;
 	/** Age of the dressing at the start. */
 	readonly ageMin: number;
 }
@@ -101,6 +105,9 @@ export interface RegimenPatch {
 	/** Size of canister and source of the dressings it is laid over; null: as they are. */
 	readonly canisterMl: number | null;
 	readonly sourceMl: number | null;
+	/** What they hold at the start; null: as in the scenario. */
+	readonly canisterHoldsMl: number | null;
+	readonly sourceLeftMl: number | null;
 }
 
 /** Values of each setting that is varied; every one is run with every other. */

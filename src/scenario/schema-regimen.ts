@@ -124,6 +124,20 @@ export const sourceSize = volume(
 	"1000 mL",
 );
 
+/** What the canister holds when the day begins. */
+export const canisterHolds = volume(
+	"what the canister holds at the start",
+	"0 mL",
+	"20 L",
+	"120 mL",
+);
+export const sourceLeft = volume(
+	"what is left in the source of solution at the start; full where it is left out",
+	"0 mL",
+	"20 L",
+	"640 mL",
+);
+
 /** A regimen of `compare:`: what it leaves out stays as it is. */
 export const partialRegimen = record("a partial regimen", {
 	dressing: name(
@@ -137,5 +151,7 @@ export const partialRegimen = record("a partial regimen", {
 	suction: settings.suction.optional(),
 	drawdown: settings.drawdown.optional(),
 	canister: canisterSize.optional(),
+	holds: canisterHolds.optional(),
 	source: sourceSize.optional(),
+	left: sourceLeft.optional(),
 });

@@ -373,6 +373,8 @@ function summaryOf(plan: Planned): DressingSummary {
 		difficulty: "ordinary",
 		canisterMl: plan.canisterMl,
 		sourceMl: plan.sourceMl,
+		canisterHoldsMl: 0,
+		sourceLeftMl: plan.sourceMl,
 		regimens: [
 			{
 				fromMin: 0,

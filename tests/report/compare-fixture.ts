@@ -204,6 +204,8 @@ export function comparison(plan: ComparePlan = {}): {
 					id: dressing.id,
 					canisterMl: dressing.canisterMl,
 					sourceMl: dressing.sourceMl,
+					canisterHoldsMl: dressing.canisterHoldsMl,
+					sourceLeftMl: dressing.sourceLeftMl,
 					regimens: dressing.regimens,
 					totals: Object.fromEntries(
 						totalNames.map((total) => [total, spread(mean(total))]),

@@ -81,7 +81,9 @@ const dressing = fc.record({
 	unit: optional(
 		fc.record({
 			canister: optional(amount(["mL"], 300, 1500)),
+			holds: optional(amount(["mL"], 0, 299)),
 			source: optional(amount(["mL"], 300, 1500)),
+			left: optional(amount(["mL"], 0, 300)),
 		}),
 	),
 	age: optional(amount(["h"], 0, 90)),

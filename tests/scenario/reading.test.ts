@@ -36,6 +36,8 @@ describe("the least scenario", () => {
 			foamVolumeMl: 240,
 			canisterMl: 1000,
 			sourceMl: 1000,
+			canisterHoldsMl: 0,
+			sourceLeftMl: null,
 			ageMin: 0,
 		});
 	});

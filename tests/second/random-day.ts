@@ -59,10 +59,18 @@ const dressing: fc.Arbitrary<Dressing> = fc
 		foamVolumeMl: fc.constantFrom(60, 150, 240, 400),
 		canisterMl: fc.constantFrom(300, 500, 1000),
 		sourceMl: fc.constantFrom(130, 230, 500, 1000),
+		/** Shares of the sizes. */
+		holds: fc.constantFrom(0, 0, 0.23, 0.61, 0.87, 0.93),
+		left: fc.constantFrom(null, null, 0, 0.07, 0.42, 0.77),
 		ageMin: fc.constantFrom(0, 0, 600, 2000),
 		regimens,
 	})
-	.map((d) => ({ ...thigh, ...d }));
+	.map(({ holds, left, ...d }) => ({
+		...thigh,
+		...d,
+		canisterHoldsMl: holds * d.canisterMl,
+		sourceLeftMl: left === null ? null : left * d.sourceMl,
+	}));
 
 const happening: fc.Arbitrary<Happening> = fc.oneof(
 	fc.record({

@@ -39,6 +39,8 @@ const dressing = (over: Partial<SecondDressing> = {}): SecondDressing => ({
 	outflow: null,
 	canisterMl: 1000,
 	sourceMl: 1000,
+	holdsMl: 0,
+	leftMl: over.sourceMl ?? 1000,
 	ageMin: 0,
 	regimens: [regimen()],
 	...over,

@@ -25,6 +25,10 @@ export interface SecondDressing {
 	outflow: { totalMlPerDay: number; burstsPerDay: number } | null;
 	canisterMl: number;
 	sourceMl: number;
+	/** What the canister holds at the start. */
+	holdsMl: number;
+	/** What is left in the source at the start. */
+	leftMl: number;
 	ageMin: number;
 	regimens: SecondRegimen[];
 }

@@ -41,6 +41,8 @@ export const thigh: Dressing = {
 	regimens: [shortDwell],
 	canisterMl: 1000,
 	sourceMl: 1000,
+	canisterHoldsMl: 0,
+	sourceLeftMl: null,
 	ageMin: 0,
 };
 
