@@ -104,7 +104,7 @@ export function markWords({ regimen }: SweepMark): string {
 
 export const markNames: { readonly [M in SweepMark["mark"]]: string } = {
 	current: "the current regimen",
-	usual: "common practice",
+	usual: "the site's usual regimen",
 };
 
 /** The value that a mark has on an axis; null where it has none. */

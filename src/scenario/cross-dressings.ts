@@ -20,7 +20,7 @@ import {
 import { unknownDressing } from "./unknown-dressing.ts";
 import { deepestHeld } from "./vary.ts";
 
-/** Dressings, their regimens and the partial regimens of `compare:`. */
+/** Dressings, their regimens and the partial regimens of `compare:` and `usual:`. */
 export function crossDressings(data: unknown): Found[] {
 	const root = asMap(data);
 	const dressings = asList(root.dressings);
@@ -30,7 +30,10 @@ export function crossDressings(data: unknown): Found[] {
 		...dressings.flatMap((dressing, i) =>
 			ofDressing(asMap(dressing), ["dressings", i], constants),
 		),
-		...ofCompare(root.compare, dressings, constants),
+		...Object.entries(asMap(root.compare)).flatMap(([name, patch]) =>
+			ofPatch(patch, ["compare", name], dressings, constants),
+		),
+		...ofPatch(root.usual, ["usual"], dressings, constants),
 	];
 }
 
@@ -210,35 +213,33 @@ function contentOf(
 }
 
 /** Every partial regimen names a dressing that is there, and leaves each regimen that it is laid over complete. */
-function ofCompare(
-	compare: unknown,
+function ofPatch(
+	value: unknown,
+	keys: Keys,
 	dressings: readonly unknown[],
 	constants: Constants,
 ): Found[] {
 	const ids = dressings.map((dressing) => idOf(asMap(dressing).id));
-	return Object.entries(asMap(compare)).flatMap(([name, value]) => {
-		const { dressing: named, ...patch } = asMap(value);
-		const keys = ["compare", name];
-		const meant = idOf(named);
-		if (meant !== undefined && !ids.includes(meant))
-			return [unknownDressing([...keys, "dressing"], meant, ids)];
-		const bases = dressings
-			.filter((_, i) => meant === undefined || ids[i] === meant)
-			.map((dressing) => {
-				const { regimen } = asMap(dressing);
-				return asMap(Array.isArray(regimen) ? regimen[0] : regimen);
-			});
-		const incomplete = bases.flatMap((base) =>
-			"fill" in patch && base.fill === "none"
-				? ofRegimen({ ...base, ...patch }, keys, constants)
-				: [],
-		);
-		return [
-			...incomplete,
-			...reachable(patch.depth, [...keys, "depth"], constants),
-			...contentOf(patch, dressings, meant, keys),
-		];
-	});
+	const { dressing: named, ...patch } = asMap(value);
+	const meant = idOf(named);
+	if (meant !== undefined && !ids.includes(meant))
+		return [unknownDressing([...keys, "dressing"], meant, ids)];
+	const bases = dressings
+		.filter((_, i) => meant === undefined || ids[i] === meant)
+		.map((dressing) => {
+			const { regimen } = asMap(dressing);
+			return asMap(Array.isArray(regimen) ? regimen[0] : regimen);
+		});
+	const incomplete = bases.flatMap((base) =>
+		"fill" in patch && base.fill === "none"
+			? ofRegimen({ ...base, ...patch }, keys, constants)
+			: [],
+	);
+	return [
+		...incomplete,
+		...reachable(patch.depth, [...keys, "depth"], constants),
+		...contentOf(patch, dressings, meant, keys),
+	];
 }
 
 /** The constants with those overrides that can be read. */

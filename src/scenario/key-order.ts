@@ -1,7 +1,7 @@
 /** Keys of a scenario file in the order in which a reader wants them, level by level. */
 const inOrder = [
 	"$schema slackwater title seed start horizon replications chance",
-	"ward stores dressings care happenings rehearsal compare sweep home solution packs prices assumptions",
+	"ward stores dressings care happenings rehearsal compare usual sweep home solution packs prices assumptions",
 	"kinds units full arrivals length census beds warmUp",
 	"id patient wound foam from regimen unit age",
 	"tissue area thickness exudate slough difficulty outflow total bursts",

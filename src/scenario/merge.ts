@@ -36,9 +36,15 @@ export function resolveRegimen(
 	};
 }
 
+/** Settings as text, alike where the day is: whether a number was given or worked out makes no other day. */
+export const settingsText = (settings: unknown): string =>
+	JSON.stringify(settings, (key, value) =>
+		key === "fillSuggested" || key === "drawdownGiven" ? undefined : value,
+	);
+
 /** A partial regimen laid over the first of a list; the later ones stay. */
 export function laidOver(
-	patch: PartialRegimenFile,
+	patch: Partial<PartialRegimenFile>,
 	regimens: readonly RegimenFile[],
 ): RegimenFile[] {
 	const {

@@ -18,6 +18,8 @@ export interface Scenario {
 	/** What is rehearsed, where the file has such a part. */
 	readonly rehearsal?: RehearsalPlan;
 	readonly compare: readonly RegimenPatch[];
+	/** The site's usual regimen in the place of the first of each dressing, by its id; null where the file names none. */
+	readonly usual: { readonly [dressing: string]: readonly Regimen[] } | null;
 	/** What `sweep` varies; null where the file does not say. */
 	readonly sweep: SweepGrid | null;
 	/** Discharge: what is sent along is for these minutes; null where nobody goes home. */

@@ -138,18 +138,25 @@ export const sourceLeft = volume(
 	"640 mL",
 );
 
-/** A regimen of `compare:`: what it leaves out stays as it is. */
-export const partialRegimen = record("a partial regimen", {
-	dressing: name(
-		"the id of a dressing",
-		"the dressing it is laid over; all of them where it is left out",
-	).optional(),
+const partialSettings = {
 	begin: settings.begin.optional(),
 	depth: settings.depth.optional(),
 	fill: settings.fill.optional(),
 	dwell: settings.dwell.optional(),
 	suction: settings.suction.optional(),
 	drawdown: settings.drawdown.optional(),
+};
+
+/** The regimen that a site runs most: what it leaves out is as in the scenario. */
+export const usualRegimen = record("a partial regimen", partialSettings);
+
+/** A regimen of `compare:`: what it leaves out stays as it is. */
+export const partialRegimen = record("a partial regimen", {
+	dressing: name(
+		"the id of a dressing",
+		"the dressing it is laid over; all of them where it is left out",
+	).optional(),
+	...partialSettings,
 	canister: canisterSize.optional(),
 	holds: canisterHolds.optional(),
 	source: sourceSize.optional(),

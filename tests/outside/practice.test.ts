@@ -1,10 +1,10 @@
 import { describe, expect, test } from "vitest";
 import type { Projection, Spread } from "../../src/analysis/day-result.ts";
 import { ProjectionGathering, runBlocks } from "../../src/analysis/index.ts";
-import { usualDepth } from "../../src/analysis/practice.ts";
 import { traceDay } from "../../src/analysis/trace-day.ts";
 import { constantsWith } from "../../src/physics/index.ts";
 import type { Happening, Scenario } from "../../src/scenario/index.ts";
+import { usualDepth } from "../../src/scenario/practice.ts";
 import { readChanged } from "../scenario/sample.ts";
 import {
 	longDwell,

@@ -5,6 +5,7 @@ export const meaning = ({
 	defaulted: _,
 	dressings,
 	compare,
+	usual,
 	...rest
 }: Scenario): object => ({
 	...rest,
@@ -14,11 +15,12 @@ export const meaning = ({
 	})),
 	compare: compare.map((patch) => ({
 		...patch,
-		regimens: Object.entries(patch.regimens).map(([id, regimens]) => [
-			id,
-			regimens.map(alike),
-		]),
+		regimens: eachAlike(patch.regimens),
 	})),
+	usual: usual === null ? null : eachAlike(usual),
 });
+
+const eachAlike = (regimens: { readonly [id: string]: readonly Regimen[] }) =>
+	Object.entries(regimens).map(([id, list]) => [id, list.map(alike)]);
 
 const alike = ({ drawdownGiven: _, ...regimen }: Regimen) => regimen;

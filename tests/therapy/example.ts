@@ -66,6 +66,7 @@ export const reference: Scenario = {
 	},
 	happenings: [],
 	compare: [],
+	usual: null,
 	sweep: null,
 	home: null,
 	constants: constantsWith(),
