@@ -48,6 +48,9 @@ export interface RegimenResult {
 		readonly regimen: RegimenSummary | null;
 		readonly canisterMl: number | null;
 		readonly sourceMl: number | null;
+		/** What they hold at the start. */
+		readonly canisterHoldsMl: number | null;
+		readonly sourceLeftMl: number | null;
 		readonly regimens: readonly RegimenSummary[];
 		readonly totals: { readonly [N in TotalName]: Spread };
 		/** Every measure, the totals again among them. */

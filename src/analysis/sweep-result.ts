@@ -84,7 +84,7 @@ export interface SweepPoint extends SweepValues {
 	readonly at: readonly number[];
 	/** True for the scenario's own regimen. */
 	readonly current: boolean;
-	/** True for the trade's usual one. */
+	/** True for the site's usual one, where the scenario names it. */
 	readonly usual: boolean;
 	/** Why it lies outside common practice, or is more than the foam takes; empty where it does not. */
 	readonly outside: readonly string[];

@@ -19,6 +19,7 @@ export {
 	type Provenance,
 } from "./constants.ts";
 export { supportedDigits } from "./digits.ts";
+export { airToThin, drawdownMin } from "./drawdown.ts";
 export {
 	conductance,
 	type Draining,

@@ -4,6 +4,7 @@ import type {
 	RegimenSummary,
 } from "../analysis/compare-result.ts";
 import { depthWords, durationWords, volumeWords } from "../charts/index.ts";
+import { drawdownShare } from "./drawdown-words.ts";
 import { joinedWords } from "./joined-words.ts";
 import { periodWords } from "./period-words.ts";
 import { ownSettings } from "./regimen-lines.ts";
@@ -100,7 +101,10 @@ function phrases(own: Settings, other: Settings): readonly [string, string][] {
 				`at ${depthWords(b.depthMmHg)}`,
 			]);
 		if (a.drawdown !== b.drawdown)
-			pairs.push([`a ${a.drawdown} drawdown`, `a ${b.drawdown} one`]);
+			pairs.push([
+				`a drawdown of ${drawdownShare(a.drawdown)}`,
+				`of ${drawdownShare(b.drawdown)}`,
+			]);
 		if (a.begin !== b.begin)
 			pairs.push([`beginning in ${a.begin}`, `beginning in ${b.begin}`]);
 	}

@@ -49,6 +49,8 @@ const regimenResult = closed(
 					regimen: { ...regimen, type: ["object", "null"] },
 					canisterMl: atLeast0OrNull,
 					sourceMl: atLeast0OrNull,
+					canisterHoldsMl: atLeast0OrNull,
+					sourceLeftMl: atLeast0OrNull,
 					regimens: list(regimen),
 					totals: spreads(totalNames, false),
 					measures: spreads(measureNames, true),

@@ -2,6 +2,7 @@ import type { CompareResult } from "../analysis/compare-result.ts";
 import { differenceRows } from "../charts/index.ts";
 import { twoWidthFigure } from "./chart-figure.ts";
 import { type Pair, rowOf, togetherWords } from "./compare-parts.ts";
+import { sharedDrawdownWords } from "./drawdown-words.ts";
 import { dressingLine } from "./dressing-words.ts";
 import { fragileSentence, isFragile } from "./fragile.ts";
 import { htmlElement, unbroken } from "./html-element.ts";
@@ -40,15 +41,16 @@ function regimensSection(
 		),
 	]);
 	const several = result.scenario.dressings.length > 1;
-	const drawdown = commonDrawdown(result);
-	const shared =
-		drawdown === null ? "" : `; ${drawdown} drawdown under every regimen`;
+	const shared = (id: string): string =>
+		commonDrawdown(result) === null
+			? ""
+			: `; ${sharedDrawdownWords(regimensOf(result, id))} under every regimen`;
 	const wounds = result.scenario.dressings.map((dressing) =>
 		element(
 			"p",
 			{ class: "facts" },
 			unbroken(
-				`${several ? `${dressing.id}: ` : ""}${sentenceStart(dressingLine(dressing, !sizesDiffer(result)))}${shared}.`,
+				`${several ? `${dressing.id}: ` : ""}${sentenceStart(dressingLine(dressing, !sizesDiffer(result)))}${shared(dressing.id)}.`,
 			),
 		),
 	);
@@ -60,6 +62,12 @@ function regimensSection(
 		...wounds,
 	);
 }
+
+/** All regimens of one dressing in a comparison. */
+const regimensOf = ({ regimens }: CompareResult, id: string) =>
+	regimens.flatMap(({ dressings }) =>
+		dressings.flatMap((one) => (one.id === id ? one.regimens : [])),
+	);
 
 function differencesSection(
 	result: CompareResult,

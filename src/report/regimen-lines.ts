@@ -2,8 +2,7 @@ import type {
 	CompareResult,
 	RegimenResult,
 } from "../analysis/compare-result.ts";
-import { volumeWords } from "../charts/index.ts";
-import { regimenLine } from "./dressing-words.ts";
+import { canisterWords, regimenLine, sourceWords } from "./dressing-words.ts";
 import { sentenceStart } from "./sentence.ts";
 
 /** A regimen in one line, or a line for each dressing where they are set differently; canister and bag where the regimens differ in them. */
@@ -14,10 +13,14 @@ export function regimenLines(
 	const sized = sizesDiffer(result);
 	const drawdown = commonDrawdown(result);
 	const lines = ownSettings(regimen, result).map((dressing) => {
-		const { canisterMl, sourceMl } = dressing;
+		const { canisterMl, sourceMl, canisterHoldsMl, sourceLeftMl } = dressing;
 		const sizes =
-			sized && canisterMl !== null && sourceMl !== null
-				? `; canister ${volumeWords(canisterMl)}, solution ${volumeWords(sourceMl)}`
+			sized &&
+			canisterMl !== null &&
+			sourceMl !== null &&
+			canisterHoldsMl !== null &&
+			sourceLeftMl !== null
+				? `; ${canisterWords({ canisterMl, canisterHoldsMl })}, ${sourceWords({ sourceMl, sourceLeftMl })}`
 				: "";
 		return {
 			id: dressing.id,
@@ -38,7 +41,7 @@ export const ownSettings = (
 ): RegimenResult["dressings"] => dressings.slice(0, scenario.dressings.length);
 
 /** The drawdown of all regimens, which is then told once; null where they differ in it. */
-export function commonDrawdown({ regimens }: CompareResult): string | null {
+export function commonDrawdown({ regimens }: CompareResult): number | null {
 	const [first, ...others] = new Set(
 		regimens.flatMap(({ dressings }) =>
 			dressings.flatMap((dressing) =>
@@ -53,6 +56,13 @@ export function commonDrawdown({ regimens }: CompareResult): string | null {
 export const sizesDiffer = ({ regimens }: CompareResult): boolean =>
 	new Set(
 		regimens.map(({ dressings }) =>
-			JSON.stringify(dressings.map((each) => [each.canisterMl, each.sourceMl])),
+			JSON.stringify(
+				dressings.map((each) => [
+					each.canisterMl,
+					each.canisterHoldsMl,
+					each.sourceMl,
+					each.sourceLeftMl,
+				]),
+			),
 		),
 	).size > 1;

@@ -111,7 +111,7 @@ function settingsWords(settings: SweepSettings): string {
 
 export const markNames: { readonly [M in SweepMark["mark"]]: string } = {
 	current: "the current regimen",
-	usual: "common practice",
+	usual: "the site's usual regimen",
 };
 
 /** The value that a mark has on an axis; null where it has none, or where its dressings have not the same one. */

@@ -217,6 +217,8 @@ export function comparison(plan: ComparePlan = {}): {
 				regimen: alike(({ regimens }) => regimens[0] ?? null),
 				canisterMl: alike(({ canisterMl }) => canisterMl),
 				sourceMl: alike(({ sourceMl }) => sourceMl),
+				canisterHoldsMl: alike(({ canisterHoldsMl }) => canisterHoldsMl),
+				sourceLeftMl: alike(({ sourceLeftMl }) => sourceLeftMl),
 				regimens: alike(({ regimens }) => regimens) ?? [],
 			};
 			const settings = scenario.dressings.map((dressing) => ({
@@ -224,6 +226,8 @@ export function comparison(plan: ComparePlan = {}): {
 				regimen: dressing.regimens[0] ?? null,
 				canisterMl: dressing.canisterMl,
 				sourceMl: dressing.sourceMl,
+				canisterHoldsMl: dressing.canisterHoldsMl,
+				sourceLeftMl: dressing.sourceLeftMl,
 				regimens: dressing.regimens,
 			}));
 			return {
@@ -269,7 +273,7 @@ export function comparison(plan: ComparePlan = {}): {
 						rows: restsOnRows(owners),
 						leftOut: [
 							{ name: "air.ambient", why: "published: not in doubt" },
-							{ name: "pump.gentle", why: "no regimen draws down gently" },
+							{ name: "pump.drawdown", why: "every regimen gives its own" },
 						],
 					},
 		precision: [

@@ -69,7 +69,9 @@ describe("the report of a comparison", () => {
 			"Continuous suction at −125 mmHg, no fill.",
 			"50 mL for 5 min, then 2 h of suction at −125 mmHg.",
 		]);
-		expect(textOf(regimens)).toContain("standard drawdown under every regimen");
+		expect(textOf(regimens)).toContain(
+			"drawdown 15 % (about 43 s to the set depth) under every regimen",
+		);
 	});
 
 	test("gives each dressing a line of its own where a regimen sets them differently", () => {
@@ -473,7 +475,7 @@ describe("the tables of a comparison", () => {
 		expect(row).toMatchObject({
 			dwellMin: "10",
 			mean: "6.54",
-			drawdown: "standard",
+			drawdown: "0.15",
 		});
 	});
 });

@@ -65,6 +65,7 @@ export function unlikeComparison(
 		measures: mainMeasures,
 		targets: [],
 		restsOn,
+		drawn: { replication: 0, typicalOf: null },
 		version: "0",
 	});
 }
