@@ -30,6 +30,10 @@ function laidOver(scenario: Scenario, patch: RegimenPatch): Scenario {
 				regimens: patch.regimens[dressing.id] ?? dressing.regimens,
 				canisterMl: (meant ? patch.canisterMl : null) ?? dressing.canisterMl,
 				sourceMl: (meant ? patch.sourceMl : null) ?? dressing.sourceMl,
+				canisterHoldsMl:
+					(meant ? patch.canisterHoldsMl : null) ?? dressing.canisterHoldsMl,
+				sourceLeftMl:
+					(meant ? patch.sourceLeftMl : null) ?? dressing.sourceLeftMl,
 			};
 		}),
 	};

@@ -21,12 +21,8 @@ function isUsed(name: ConstantName, scenario: Scenario): boolean {
 		);
 	if (group === "slough")
 		return scenario.dressings.some((dressing) => dressing.slough === member);
-	if (
-		name === "pump.gentle" ||
-		name === "pump.standard" ||
-		name === "pump.brisk"
-	)
-		return regimens.some((regimen) => regimen.drawdown === member);
+	if (name === "pump.drawdown")
+		return regimens.some((regimen) => !regimen.drawdownGiven);
 	if (name === "foam.suggested")
 		return regimens.some((regimen) => regimen.fillSuggested);
 	if (group === "turn")

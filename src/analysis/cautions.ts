@@ -1,7 +1,12 @@
-import type { Dressing, Regimen, Scenario } from "../scenario/index.ts";
+import {
+	type Dressing,
+	fewReplications,
+	outputCaution,
+	type Scenario,
+	settingCautions,
+} from "../scenario/index.ts";
 import type { Caution, DressingDay, DressingProjection } from "./day-result.ts";
 import { mostWithin } from "./off-spells.ts";
-import { usualDepth, usualDwellMin, usualSuctionMin } from "./practice.ts";
 import type { TracedDay } from "./trace-day.ts";
 
 /** Whole numbers as they are, others to one decimal. */
@@ -36,8 +41,7 @@ export function cautionsOf(
 	scenario.dressings.forEach((dressing, index) => {
 		const add = (code: string, text: string) =>
 			cautions.push({ code, text, dressing: dressing.id });
-		for (const regimen of dressing.regimens)
-			settings(dressing, regimen, scenario, add);
+		cautions.push(...settingCautions(dressing, scenario.constants));
 		suction(scenario, traced, index, offTooLong(index), add);
 		solution(dressing, traced.dressings[index], projections[index], add);
 		if (
@@ -45,24 +49,15 @@ export function cautionsOf(
 			traced.dressings[index].alarms.some(
 				(alarm) => alarm.condition === "large-output",
 			)
-		) {
-			add(
-				"large-output",
-				"A large or sudden output is not treated in the model: what a clinician does about it is not simulated. Look at what comes, and call.",
-			);
-		}
+		)
+			cautions.push(outputCaution(dressing));
 	});
 	if (scenario.chance) {
 		cautions.push({
 			code: "clogging-assumed",
 			text: "How debris closes a port is assumed from end to end, its direction too: no judgement on clogging may rest on these defaults.",
 		});
-		if (scenario.replications < 100) {
-			cautions.push({
-				code: "few-replications",
-				text: `Only ${scenario.replications} replications were run: probabilities and ranges are coarse.`,
-			});
-		}
+		cautions.push(...fewReplications(scenario));
 	}
 	if (
 		scenario.dressings.some((dressing) =>
@@ -78,48 +73,6 @@ export function cautionsOf(
 }
 
 type Add = (code: string, text: string) => void;
-
-function settings(
-	dressing: Dressing,
-	regimen: Regimen,
-	scenario: Scenario,
-	add: Add,
-): void {
-	const usual = usualDepth[dressing.tissue];
-	const tissue = dressing.tissue.replace("-", " ");
-	if (regimen.depthMmHg > usual.most || regimen.depthMmHg < usual.least) {
-		add(
-			"depth-outside-range",
-			`A depth of −${figure(regimen.depthMmHg)} mmHg is outside the −${usual.least} to −${usual.most} mmHg that are common practice for ${tissue} (no source; local practice varies). Check the prescription.`,
-		);
-	}
-	if (regimen.fillMl === 0) return;
-	const capacity = scenario.constants["foam.capacity"] * dressing.foamVolumeMl;
-	if (regimen.fillMl > capacity) {
-		add(
-			"fill-above-capacity",
-			`A fill of ${figure(regimen.fillMl)} mL is above the ${figure(capacity)} mL that this foam takes without pooling under the drape.`,
-		);
-	}
-	if (
-		regimen.dwellMin < usualDwellMin.least ||
-		regimen.dwellMin > usualDwellMin.most
-	) {
-		add(
-			"dwell-outside-range",
-			`A dwell of ${figure(regimen.dwellMin)} min is outside the ${usualDwellMin.least} to ${usualDwellMin.most} min that the defaults were set for.`,
-		);
-	}
-	if (
-		regimen.suctionMin < usualSuctionMin.least ||
-		regimen.suctionMin > usualSuctionMin.most
-	) {
-		add(
-			"suction-outside-range",
-			`A suction period of ${figure(regimen.suctionMin)} min is outside the ${usualSuctionMin.least} to ${usualSuctionMin.most} min that the defaults were set for.`,
-		);
-	}
-}
 
 function suction(
 	scenario: Scenario,

@@ -37,12 +37,20 @@ export type RegimenSummary =
 
 export interface RegimenResult {
 	readonly name: string;
-	/** The first regimen of the first dressing that it is laid over. */
+	/** The regimen that the first dressing which it changes begins with; where it changes none, the first dressing of all. */
 	readonly regimen: RegimenSummary;
+	/** Dressings that begin with `regimen`; the others have their own, under `dressings`. */
+	readonly regimenOf: readonly string[];
+	/** Every dressing, then `all` where there are several: its settings are those that every dressing has, else null (and no regimens). */
 	readonly dressings: readonly {
 		readonly id: string;
-		readonly canisterMl: number;
-		readonly sourceMl: number;
+		/** What it begins with: the first of `regimens`. */
+		readonly regimen: RegimenSummary | null;
+		readonly canisterMl: number | null;
+		readonly sourceMl: number | null;
+		/** What they hold at the start. */
+		readonly canisterHoldsMl: number | null;
+		readonly sourceLeftMl: number | null;
 		readonly regimens: readonly RegimenSummary[];
 		readonly totals: { readonly [N in TotalName]: Spread };
 		/** Every measure, the totals again among them. */
@@ -103,7 +111,7 @@ export interface RestsOn {
 	readonly leftOut: readonly { readonly name: string; readonly why: string }[];
 }
 
-/** One assumption at half and at twice its value, under the same random numbers. */
+/** One assumption at half and at twice its value (a cause without it, too), under the same random numbers. */
 export interface RestsOnRow {
 	readonly name: string;
 	readonly meaning: string;
@@ -117,8 +125,12 @@ export interface RestsOnRow {
 		readonly base: number;
 		readonly half: number | null;
 		readonly twice: number | null;
+		/** Without it: at 0, where it is an assumed rate or chance of something that goes wrong; else null. */
+		readonly without: number | null;
 		/** True where the verdict at half or twice is of another direction than that of the comparison: a difference that is lost, found or turned round. */
 		readonly turns: boolean;
+		/** True where the verdict hangs on this one cause: without it the difference is lost or turned round, and at least half of it gone. */
+		readonly hangs: boolean;
 	}[];
 }
 

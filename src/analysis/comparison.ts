@@ -1,5 +1,5 @@
-import type { ConstantName } from "../physics/index.ts";
-import type { Scenario } from "../scenario/index.ts";
+import type { ConstantName, Constants } from "../physics/index.ts";
+import type { Dressing, Regimen, Scenario } from "../scenario/index.ts";
 import type { Arm } from "./arms.ts";
 import { assumptionsOf } from "./assumptions.ts";
 import { comparisonCautions } from "./compare-cautions.ts";
@@ -115,15 +115,22 @@ function regimenResult(
 	const first = arm.dressings[Math.max(0, changed)];
 	return {
 		name,
-		regimen: regimenSummary(first.regimens[0]),
+		regimen: regimenSummary(first.regimens[0], first, arm.constants),
+		regimenOf: arm.dressings
+			.filter(
+				({ regimens }) =>
+					JSON.stringify(regimens[0]) === JSON.stringify(first.regimens[0]),
+			)
+			.map(({ id }) => id),
 		dressings: owners.map((id, owner) => {
-			const dressing = arm.dressings[owner] ?? first;
+			const dressing: Dressing | undefined = arm.dressings[owner];
 			const spreads = measureNames.map((_, place) => spreadAt(owner, place));
 			return {
 				id,
-				canisterMl: dressing.canisterMl,
-				sourceMl: dressing.sourceMl,
-				regimens: dressing.regimens.map(regimenSummary),
+				...settingsOf(
+					dressing === undefined ? arm.dressings : [dressing],
+					arm.constants,
+				),
 				totals: Object.fromEntries(
 					totalNames.map((total, place) => [total, spreads[place]]),
 				) as { [N in TotalName]: Spread }, // fromEntries forgets the names that totalNames lists
@@ -134,6 +141,42 @@ function regimenResult(
 				),
 			};
 		}),
+	};
+}
+
+/** What some dressings are set to where they are set alike; nothing is said of what they are not set alike in. */
+function settingsOf(
+	dressings: readonly Dressing[],
+	constants: Constants,
+): Pick<
+	RegimenResult["dressings"][number],
+	| "regimen"
+	| "canisterMl"
+	| "sourceMl"
+	| "canisterHoldsMl"
+	| "sourceLeftMl"
+	| "regimens"
+> {
+	const [first] = dressings;
+	const shared = <T>(of: (dressing: Dressing) => T): T | null =>
+		dressings.every(
+			(one) => JSON.stringify(of(one)) === JSON.stringify(of(first)),
+		)
+			? of(first)
+			: null;
+	// Alike in settings; the seconds of a drawdown are those of the first.
+	const summary = (regimen: Regimen) =>
+		regimenSummary(regimen, first, constants);
+	const regimen = shared(({ regimens }) => regimens[0]);
+	return {
+		regimen: regimen === null ? null : summary(regimen),
+		canisterMl: shared(({ canisterMl }) => canisterMl),
+		sourceMl: shared(({ sourceMl }) => sourceMl),
+		canisterHoldsMl: shared(({ canisterHoldsMl }) => canisterHoldsMl),
+		sourceLeftMl: shared(
+			({ sourceLeftMl, sourceMl }) => sourceLeftMl ?? sourceMl,
+		),
+		regimens: (shared(({ regimens }) => regimens) ?? []).map(summary),
 	};
 }
 

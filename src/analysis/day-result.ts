@@ -92,6 +92,9 @@ export interface DressingSummary {
 	readonly difficulty: string;
 	readonly canisterMl: number;
 	readonly sourceMl: number;
+	/** What the canister holds and what is left in the source at the start. */
+	readonly canisterHoldsMl: number;
+	readonly sourceLeftMl: number;
 	readonly regimens: readonly {
 		readonly fromMin: number;
 		readonly begin: "suction" | "fill";
@@ -99,7 +102,10 @@ export interface DressingSummary {
 		readonly fillMl: number;
 		readonly dwellMin: number | null;
 		readonly suctionMin: number | null;
-		readonly drawdown: string;
+		/** Share of the pump's flow that is let work in a drawdown, 0…1. */
+		readonly drawdown: number;
+		/** Time that it takes to the set depth with the canister as at the start and a sound seal; null where the pump is let work freely before. */
+		readonly drawdownSec: number | null;
 	}[];
 }
 

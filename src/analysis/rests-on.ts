@@ -9,16 +9,21 @@ import type { Study } from "./study.ts";
 import type { GroupSums } from "./study-gathering.ts";
 import { type Variation, variationsOf } from "./variations.ts";
 
-const factors = [0.5, 2] as const;
+/** Half, twice, and without it: the last for what goes wrong by chance alone. */
+const factors = [0.5, 2, 0] as const;
 /** Replications of each variation at the most: its difference need not be finer than what it is held against. */
 const mostReplications = 400;
 
-/** The first two regimens as they are, and again with every assumption at half and at twice its value, all on the same random numbers. */
+/**
+ * The first two regimens as they are, and again with every assumption at half and at twice its value, all on the same random
+ * numbers; an assumed cause is left out altogether, too. At half and at twice a rate a difference may stay what it is though
+ * all of it comes from that one cause, which nobody has measured.
+ */
 export interface RestsOnStudy {
 	readonly study: Study;
 	readonly rows: readonly {
 		readonly variation: Variation;
-		/** Groups at half and at twice; null where that setting cannot be run. */
+		/** Groups at half, at twice and without it; null where that setting cannot be run or is not asked for. */
 		readonly groups: readonly (number | null)[];
 	}[];
 }
@@ -37,7 +42,7 @@ export function restsOnStudy(arms: readonly Arm[]): RestsOnStudy {
 		variation,
 		groups: factors.map((factor) => {
 			const varied = pair.map((scenario) =>
-				variation.value === 0
+				variation.value === 0 || (factor === 0 && !variation.isAssumedCause)
 					? null
 					: variation.with(scenario, variation.value * factor),
 			);
@@ -50,7 +55,7 @@ export function restsOnStudy(arms: readonly Arm[]): RestsOnStudy {
 	return { study: { arms: scenarios, groups, detailed: false }, rows };
 }
 
-/** What becomes of every difference between the two regimens when one assumption is halved or doubled. */
+/** What becomes of every difference between the two regimens when one assumption is halved, doubled or, where it is a cause, left out. */
 export function restsOn(
 	arms: readonly Arm[],
 	{ study, rows }: RestsOnStudy,
@@ -79,7 +84,7 @@ export function restsOn(
 				provenance: variation.provenance,
 				effects: places.map(({ dressing, measure, at: place }) => {
 					const base = differenceOf(groups[0], place);
-					const [half, twice] = at.map((group) =>
+					const [half, twice, without] = at.map((group) =>
 						group === null ? null : differenceOf(groups[group], place),
 					);
 					return {
@@ -88,9 +93,11 @@ export function restsOn(
 						base: base.mean,
 						half: half?.mean ?? null,
 						twice: twice?.mean ?? null,
+						without: without?.mean ?? null,
 						turns: [half, twice].some(
 							(one) => one !== null && one.direction !== base.direction,
 						),
+						hangs: without !== null && hangsOn(base, without),
 					};
 				}),
 			}),
@@ -107,11 +114,20 @@ export function restsOn(
 	};
 }
 
+/** Whether a difference that was found is not without a cause, and that cause makes at least half of it: near the edge of what can be told any little change loses one. */
+const hangsOn = (base: Found, without: Found): boolean =>
+	base.direction !== 0 &&
+	without.direction !== base.direction &&
+	without.mean * base.direction <= Math.abs(base.mean) / 2;
+
+interface Found {
+	readonly mean: number;
+	/** Sign of the mean where its interval leaves nought out, else 0. */
+	readonly direction: number;
+}
+
 /** The mean difference, and its sign where the interval of the mean leaves nought out. */
-function differenceOf(
-	{ pairs: [pair] }: GroupSums,
-	at: number,
-): { readonly mean: number; readonly direction: number } {
+function differenceOf({ pairs: [pair] }: GroupSums, at: number): Found {
 	const { moments } = pair;
 	const mean = moments.mean[at];
 	const interval = meanInterval(moments.at(at));

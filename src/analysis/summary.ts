@@ -1,4 +1,5 @@
-import type { Regimen, Scenario } from "../scenario/index.ts";
+import { airToThin, type Constants, drawdownMin } from "../physics/index.ts";
+import type { Dressing, Regimen, Scenario } from "../scenario/index.ts";
 import type {
 	DressingSummary,
 	ListedHappening,
@@ -34,7 +35,11 @@ export function summaryOf(
 			difficulty: dressing.difficulty,
 			canisterMl: dressing.canisterMl,
 			sourceMl: dressing.sourceMl,
-			regimens: dressing.regimens.map(regimenSummary),
+			canisterHoldsMl: dressing.canisterHoldsMl,
+			sourceLeftMl: dressing.sourceLeftMl ?? dressing.sourceMl,
+			regimens: dressing.regimens.map((regimen) =>
+				regimenSummary(regimen, dressing, scenario.constants),
+			),
 		})),
 		roundsClockMin: scenario.care.roundsClockMin,
 		happenings: listedOf(scenario),
@@ -74,7 +79,17 @@ function listedOf({
 
 export function regimenSummary(
 	regimen: Regimen,
+	dressing: Dressing,
+	constants: Constants,
 ): DressingSummary["regimens"][number] {
+	const airL = airToThin(
+		constants,
+		constants["foam.capacity"] * dressing.foamVolumeMl,
+		dressing.canisterMl,
+		dressing.canisterHoldsMl,
+	);
+	const seconds =
+		60 * drawdownMin(regimen.drawdown, regimen.depthMmHg, airL, constants);
 	return {
 		fromMin: regimen.fromMin,
 		begin: regimen.begin,
@@ -83,5 +98,6 @@ export function regimenSummary(
 		dwellMin: regimen.fillMl > 0 ? regimen.dwellMin : null,
 		suctionMin: regimen.fillMl > 0 ? regimen.suctionMin : null,
 		drawdown: regimen.drawdown,
+		drawdownSec: Number.isFinite(seconds) ? seconds : null,
 	};
 }

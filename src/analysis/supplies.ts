@@ -61,13 +61,16 @@ export function needsOf(item: SupplyItem, day: TherapyDay): number {
 	);
 }
 
-/** Pieces that one dressing used: one at the start and one at every change; ports beyond those in the kits. */
+/**
+ * Pieces that one dressing used: one at the start and one at every change; ports beyond those in the kits. A canister or
+ * a source that was in use before the start was taken from the stores before it.
+ */
 function piecesOf(kind: SupplyItem["kind"], process: DressingProcess): number {
 	switch (kind) {
 		case "canister":
-			return 1 + process.canister.changes;
+			return (process.canisterWasNew ? 1 : 0) + process.canister.changes;
 		case "source":
-			return 1 + process.source.changes;
+			return (process.sourceWasNew ? 1 : 0) + process.source.changes;
 		case "line":
 			return 1;
 		case "kit":

@@ -4,13 +4,10 @@ import {
 	type Regimen,
 	type Scenario,
 	type SweepGrid,
-} from "../scenario/index.ts";
-import {
 	usualDepth,
 	usualDwellMin,
-	usualProgramme,
 	usualSuctionMin,
-} from "./practice.ts";
+} from "../scenario/index.ts";
 import type { Study } from "./study.ts";
 import type { SweepAxis, SweepAxisName } from "./sweep-result.ts";
 
@@ -25,22 +22,21 @@ const axisUnits: { readonly [A in SweepAxisName]: string } = {
 
 export const axisNames = Object.keys(axisUnits) as readonly SweepAxisName[]; // keys forgets the names it lists
 
-/** A grid of regimens, laid out: the scenario's own regimen, the trade's usual one, and every point. */
+/** A grid of regimens, laid out: the scenario's own regimen, the site's usual one where it names one, and every point. */
 export interface SweepPlan {
 	readonly scenario: Scenario;
 	/** null: every dressing. */
 	readonly dressing: string | null;
 	readonly axes: readonly SweepAxis[];
-	readonly usual: Scenario;
+	readonly usual: Scenario | null;
 	readonly points: readonly {
 		readonly at: readonly number[];
 		readonly scenario: Scenario;
 	}[];
 }
 
-/** Places of the first two arms of a sweep's study. */
+/** Place of the scenario's own regimen among the arms of a sweep's study. */
 const ownArm = 0;
-export const usualArm = 1;
 
 /** The points of a grid, the last axis running fastest; axes of one value are laid over all of them. */
 export function sweepPlan(scenario: Scenario, grid: SweepGrid): SweepPlan {
@@ -67,12 +63,10 @@ export function sweepPlan(scenario: Scenario, grid: SweepGrid): SweepPlan {
 			values,
 			current: ownValue(name, first, scenario),
 		})),
-		usual: laidOver(scenario, grid.dressing, {
-			dwell: usualProgramme.dwellMin,
-			suction: usualProgramme.suctionMin,
-			depth: inside(varied[0]) ? first.depthMmHg : usualProgramme.depthMmHg,
-			...(first.fillMl === 0 ? { fill: grid.axes.fill?.[0] ?? 0 } : {}),
-		}),
+		usual:
+			scenario.usual === null
+				? null
+				: withUsual(scenario, scenario.usual, grid.dressing),
 		points: combinations.map((values) => ({
 			at: values.filter((_, i) => all[i].values.length > 1),
 			scenario: laidOver(
@@ -88,7 +82,7 @@ export function sweepPlan(scenario: Scenario, grid: SweepGrid): SweepPlan {
 export function sweepStudy(plan: SweepPlan): Study {
 	const arms = [
 		plan.scenario,
-		plan.usual,
+		...(plan.usual === null ? [] : [plan.usual]),
 		...plan.points.map((point) => point.scenario),
 	];
 	return {
@@ -98,8 +92,19 @@ export function sweepStudy(plan: SweepPlan): Study {
 	};
 }
 
-const inside = ({ tissue }: Dressing) =>
-	tissue === "open-abdomen" || tissue === "exposed-organ";
+/** The site's usual regimen on the dressings that are varied. */
+const withUsual = (
+	scenario: Scenario,
+	usual: NonNullable<Scenario["usual"]>,
+	only: string | null,
+): Scenario => ({
+	...scenario,
+	dressings: scenario.dressings.map((dressing) =>
+		only === null || dressing.id === only
+			? { ...dressing, regimens: usual[dressing.id] ?? dressing.regimens }
+			: dressing,
+	),
+});
 
 function ownValue(
 	name: SweepAxisName,

@@ -84,7 +84,7 @@ export interface SweepPoint extends SweepValues {
 	readonly at: readonly number[];
 	/** True for the scenario's own regimen. */
 	readonly current: boolean;
-	/** True for the trade's usual one. */
+	/** True for the site's usual one, where the scenario names it. */
 	readonly usual: boolean;
 	/** Why it lies outside common practice, or is more than the foam takes; empty where it does not. */
 	readonly outside: readonly string[];
@@ -94,15 +94,19 @@ export interface SweepPoint extends SweepValues {
 	readonly clock: SweepClock | null;
 }
 
+export interface SweepSettings {
+	readonly depthMmHg: number;
+	readonly fillMl: number;
+	readonly dwellMin: number | null;
+	readonly suctionMin: number | null;
+}
+
 export interface SweepMark extends SweepValues {
 	readonly mark: "current" | "usual";
-	/** Regimen in words of settings. */
-	readonly regimen: {
-		readonly depthMmHg: number;
-		readonly fillMl: number;
-		readonly dwellMin: number | null;
-		readonly suctionMin: number | null;
-	};
+	/** Regimen in words of settings; of the first dressing that is varied where they have not all the same. */
+	readonly regimen: SweepSettings;
+	/** Each dressing's own where they have not all the same; else none. */
+	readonly dressings: readonly (SweepSettings & { readonly id: string })[];
 	/** Place in `points`; null where it is not on the grid. */
 	readonly point: number | null;
 }

@@ -1,4 +1,4 @@
-import type { Scenario } from "../scenario/index.ts";
+import { type Scenario, settingsText } from "../scenario/index.ts";
 import { callsNurse } from "../therapy/index.ts";
 import { assumptionsOf } from "./assumptions.ts";
 import { shown } from "./comparison.ts";
@@ -10,7 +10,7 @@ import { type MeasureName, measureNames } from "./measures.ts";
 import type { GroupSums } from "./study-gathering.ts";
 import { regimenSummary, summaryOf } from "./summary.ts";
 import { sweepCautions } from "./sweep-cautions.ts";
-import { outsideReasons, type SweepPlan, usualArm } from "./sweep-grid.ts";
+import { outsideReasons, type SweepPlan } from "./sweep-grid.ts";
 import type {
 	SweepAxisName,
 	SweepClock,
@@ -51,18 +51,20 @@ export function sweepResult(
 	const owners = ownersOf(scenario);
 	const owner =
 		plan.dressing === null ? owners.length - 1 : owners.indexOf(plan.dressing);
-	// Group i pairs the scenario's own regimen with arm i + 1: the usual one first, then the points.
+	// Group i pairs the scenario's own regimen with arm i + 1: the usual one first where there is one, then the points.
+	const firstPoint = plan.usual === null ? 0 : 1;
 	const valuesOf = (group: number): SweepValues => ({
 		measures: measuresOf(groups[group], owner, scenario),
 	});
-	const settings = (one: Scenario) =>
-		JSON.stringify([one.dressings, one.start]);
+	const settings = (one: Scenario) => settingsText([one.dressings, one.start]);
 	const points = plan.points.map((point, i): SweepPoint => {
-		const values = valuesOf(i + usualArm);
+		const values = valuesOf(i + firstPoint);
 		return {
 			at: point.at,
 			current: settings(point.scenario) === settings(scenario),
-			usual: settings(point.scenario) === settings(plan.usual),
+			usual:
+				plan.usual !== null &&
+				settings(point.scenario) === settings(plan.usual),
 			outside: outsideReasons(point.scenario, plan.dressing),
 			kept: asked.constraints.every((constraint) =>
 				keeps(constraint, values.measures[constraint.measure]?.mean),
@@ -89,7 +91,9 @@ export function sweepResult(
 				points,
 				ownValues(groups[0], owner, scenario),
 			),
-			mark("usual", plan.usual, plan, points, valuesOf(0)),
+			...(plan.usual === null
+				? []
+				: [mark("usual", plan.usual, plan, points, valuesOf(0))]),
 		],
 		constraints: asked.constraints.map((constraint) => ({
 			...constraint,
@@ -187,16 +191,25 @@ function mark(
 	points: readonly SweepPoint[],
 	values: SweepValues,
 ): SweepMark {
-	const dressing =
-		scenario.dressings.find(({ id }) => id === plan.dressing) ??
-		scenario.dressings[0];
-	const { depthMmHg, fillMl, dwellMin, suctionMin } = regimenSummary(
-		dressing.regimens[0],
+	const settings = scenario.dressings
+		.filter(({ id }) => plan.dressing === null || id === plan.dressing)
+		.map((dressing) => {
+			const { depthMmHg, fillMl, dwellMin, suctionMin } = regimenSummary(
+				dressing.regimens[0],
+				dressing,
+				scenario.constants,
+			);
+			return { id: dressing.id, depthMmHg, fillMl, dwellMin, suctionMin };
+		});
+	const [{ id: _, ...regimen }] = settings;
+	const isShared = settings.every(
+		({ id: _own, ...own }) => JSON.stringify(own) === JSON.stringify(regimen),
 	);
 	const point = points.findIndex((one) => one[which]);
 	return {
 		mark: which,
-		regimen: { depthMmHg, fillMl, dwellMin, suctionMin },
+		regimen,
+		dressings: isShared ? [] : settings,
 		point: point < 0 ? null : point,
 		...values,
 	};

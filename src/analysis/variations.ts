@@ -14,6 +14,8 @@ export interface Variation {
 	readonly value: number;
 	readonly unit: string;
 	readonly provenance: Provenance | "scenario";
+	/** True for a cause that nobody has measured and that would not be there at a value of 0. */
+	readonly isAssumedCause: boolean;
 	/** null where the scenario cannot run on that value. */
 	readonly with: (scenario: Scenario, value: number) => Scenario | null;
 }
@@ -37,16 +39,22 @@ export function variationsOf(scenarios: readonly Scenario[]): Variation[] {
 	];
 }
 
+/** What goes wrong by chance: at a rate or chance of 0 it never does, and nothing else is changed by that. */
+const causes =
+	/^(breach\.dry|difficulty\..*|turn\.(held|wet|between)|transfer\..*|debris\.per.*|clump\.chance|kink\.rate)$/;
+
 function ofConstant(name: ConstantName, scenario: Scenario): Variation {
 	const fact = constantFacts[name];
+	const provenance = scenario.overridden.includes(name)
+		? "scenario"
+		: fact.provenance;
 	return {
 		name,
 		meaning: fact.meaning,
 		value: scenario.constants[name],
 		unit: fact.unit,
-		provenance: scenario.overridden.includes(name)
-			? "scenario"
-			: fact.provenance,
+		provenance,
+		isAssumedCause: provenance === "assumed" && causes.test(name),
 		with: (one, value) => withConstant(one, name, value),
 	};
 }
@@ -67,6 +75,7 @@ function ofScenario(scenario: Scenario): Variation[] {
 		value: care.response[key],
 		unit,
 		provenance: defaulted(path),
+		isAssumedCause: false,
 		with: (one, value) => ({
 			...one,
 			care: {
@@ -83,6 +92,7 @@ function ofScenario(scenario: Scenario): Variation[] {
 			value: dressings.reduce((sum, one) => sum + one.exudateMlPerDay, 0),
 			unit: "mL/d",
 			provenance: "scenario",
+			isAssumedCause: false,
 			with: (one, value) => {
 				const before = one.dressings.reduce(
 					(sum, dressing) => sum + dressing.exudateMlPerDay,
@@ -130,6 +140,7 @@ function ofScenario(scenario: Scenario): Variation[] {
 						value: turning,
 						unit: "min",
 						provenance: defaulted("care.turning"),
+						isAssumedCause: false,
 						with: (one: Scenario, value: number) =>
 							value < 30
 								? null

@@ -1,3 +1,4 @@
+import { supportedDigits } from "../physics/index.ts";
 import type { Difference, VerdictKind } from "./compare-result.ts";
 import { type MeanInterval, meanInterval } from "./interval.ts";
 import type { MeasureFact } from "./measures.ts";
@@ -97,11 +98,25 @@ const moreOrLess = ({ moments, fact }: Judged) =>
 function sized(mean: number, interval: MeanInterval, { unit }: Judged): string {
 	const [low, high] =
 		mean > 0 ? [interval.low, interval.high] : [-interval.high, -interval.low];
-	return `${quantity(Math.abs(mean), unit)} (${figure(low)} to ${figure(high)})`;
+	const digits = supportedDigits((high - low) / 2);
+	const number = (value: number) =>
+		digits === null ? figure(value) : rounded(value, digits);
+	const near = number(low);
+	// The interval leaves nought out, however near it comes.
+	return `${withUnit(number(Math.abs(mean)), unit)} (${near === "0" ? "just over 0" : near} to ${number(high)})`;
 }
 
-const quantity = (value: number, unit: string) =>
-	unit === "" || unit === "share" ? figure(value) : `${figure(value)} ${unit}`;
+const quantity = (value: number, unit: string) => withUnit(figure(value), unit);
+
+const withUnit = (number: string, unit: string) =>
+	unit === "" || unit === "share" ? number : `${number} ${unit}`;
+
+/** To so many digits after the point; to tens where there are −1. */
+function rounded(value: number, digits: number): string {
+	let step = 1;
+	for (let tens = digits; tens < 0; tens++) step *= 10;
+	return String(Number((value / step).toFixed(Math.max(0, digits))) * step);
+}
 
 /** Three figures, more where the number is whole. */
 const figure = (value: number): string =>

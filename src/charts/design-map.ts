@@ -23,7 +23,7 @@ export interface DesignMapData {
 	readonly y: DesignMapAxis;
 	/** In the order of drawing: those of one measure follow each other and share their scale of shades. */
 	readonly maps: readonly DesignMapPanel[];
-	/** Names of the two marked regimens for the key; by default 'the current regimen' and 'common practice'. */
+	/** Names of the two marked regimens for the key; by default 'the current regimen' and 'the site's usual regimen'. */
 	readonly currentName?: string;
 	readonly usualName?: string;
 	/** What the crossed-out cells break: 'night calls under 0.5'. */
@@ -59,7 +59,7 @@ export interface DesignMapCell {
 	readonly value: number | null;
 	/** The regimen that the reader has now: a heavy outline with a dot. */
 	readonly current?: boolean;
-	/** The trade's usual one: a diamond. */
+	/** The site's usual one: a diamond. */
 	readonly usual?: boolean;
 	/** Outside the usual range of the tissue: hatched. */
 	readonly outside?: boolean;

@@ -22,8 +22,8 @@ export interface DifferenceRow {
 	readonly verdict: string;
 	/** A difference was found; none was found; nothing can be said (the row is greyed). */
 	readonly tone: "difference" | "none" | "unknown";
-	/** Most digits after the point of the row's numbers; by default three figures of the largest. */
-	readonly decimals?: number;
+	/** Most digits after the point of the two means; by default three figures of the larger. */
+	readonly decimals?: readonly [number, number];
 }
 
 export interface DifferenceRowsData {

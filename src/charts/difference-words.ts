@@ -4,10 +4,11 @@ import { counted, numberWord } from "./quantity.ts";
 
 /** Both means, as they are written. */
 export const meansOf = (row: DifferenceRow): [string, string] => {
-	const decimals = row.decimals ?? threeFigures([row.meanA, row.meanB]);
+	const figures = threeFigures([row.meanA, row.meanB]);
+	const [a, b] = row.decimals ?? [figures, figures];
 	return [
-		figureWords(row.meanA, decimals, row.unit),
-		figureWords(row.meanB, decimals, row.unit),
+		figureWords(row.meanA, a, row.unit),
+		figureWords(row.meanB, b, row.unit),
 	];
 };
 

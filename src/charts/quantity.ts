@@ -1,6 +1,9 @@
-/** '−3.2', '550', '0.64': as many digits as `decimals` allows, a true minus, no trailing zeros. */
+/** '−3.2', '550', '0.64': as many digits as `decimals` allows (tens where it is −1), a true minus, no trailing zeros. */
 export function plainNumber(value: number, decimals: number): string {
-	const text = String(Number(Math.abs(value).toFixed(decimals)));
+	const step = 10 ** Math.max(0, -decimals);
+	const text = String(
+		Number((Math.abs(value) / step).toFixed(Math.max(0, decimals))) * step,
+	);
 	return value < 0 && Number(text) !== 0 ? `−${text}` : text;
 }
 

@@ -2,7 +2,7 @@ import { svgElement } from "./svg-element.ts";
 
 /** Names of the two regimens that are marked wherever many are shown. */
 export const currentWords = "the current regimen";
-export const usualWords = "common practice";
+export const usualWords = "the site's usual regimen";
 
 /** The regimen that the reader has now: a dot in a heavy square. */
 export const currentMark = (
@@ -31,7 +31,7 @@ export const currentMark = (
 export const diamondPath = (x: number, y: number, half: number): string =>
 	`M${x.toFixed(2)},${(y - half).toFixed(2)}l${half},${half}l${-half},${half}l${-half},${-half}Z`;
 
-/** The trade's usual regimen: a diamond with a paper rim. */
+/** The site's usual regimen: a diamond with a paper rim. */
 export const usualMark = (
 	document: Document,
 	x: number,

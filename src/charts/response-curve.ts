@@ -1,7 +1,7 @@
 import { type ChartOptions, setSize } from "./chart-root.ts";
 import { comparisonRoot, narrowBelowPx } from "./comparison-root.ts";
 import { measureHeading } from "./figures.ts";
-import { diamondPath } from "./regimen-mark.ts";
+import { diamondPath, usualWords } from "./regimen-mark.ts";
 import { responsePanel } from "./response-panel.ts";
 import { responseWords, valueWords } from "./response-words.ts";
 import { stackedRows } from "./stack-labels.ts";
@@ -23,7 +23,7 @@ export interface ResponseCurveData {
 		readonly unit: string;
 		/** The value of the reader's own regimen; null where it has none. */
 		readonly current: number | null;
-		/** That of common practice. */
+		/** That of the site's usual regimen. */
 		readonly usual?: number | null;
 		/** True where values are minutes, so that ticks fall on hours and quarters of them. */
 		readonly inMinutes?: boolean;
@@ -185,8 +185,5 @@ function markedValues(data: ResponseCurveData) {
 		value === null || value === undefined
 			? []
 			: [{ value, usual, words: `${name}: ${valueWords(data, value)}` }];
-	return [
-		...mark(current, "current", false),
-		...mark(usual, "common practice", true),
-	];
+	return [...mark(current, "current", false), ...mark(usual, usualWords, true)];
 }

@@ -60,7 +60,7 @@ async function workOn(
 		case "stores":
 			return runStores(order, desk);
 		case "rehearse":
-			return rehearsal.begin(order.handed, desk);
+			return rehearsal.begin(order.handed, order.known, desk);
 		case "step":
 			return rehearsal.step(order.step);
 		case "debrief":

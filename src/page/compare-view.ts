@@ -11,6 +11,8 @@ import { type Pair, pairBetween } from "../report/compare-parts.ts";
 import { questionOf } from "../report/compare-question.ts";
 import { differenceSections } from "../report/difference-section.ts";
 import { htmlElement, unbroken } from "../report/html-element.ts";
+import { joinedWords } from "../report/joined-words.ts";
+import { regimenLines } from "../report/regimen-lines.ts";
 import { roundShare } from "../report/round-share.ts";
 import { silenceSection } from "../report/silence-section.ts";
 import { spanWords } from "../report/span-words.ts";
@@ -52,6 +54,7 @@ export class CompareView {
 	readonly #facts: HTMLElement;
 	readonly #selects: readonly [HTMLSelectElement, HTMLSelectElement];
 	readonly #sliders: readonly [Sliders, Sliders];
+	readonly #settings: readonly [HTMLElement, HTMLElement];
 	readonly #dressing: HTMLSelectElement;
 	readonly #lines: HTMLElement;
 	readonly #differences: HTMLElement;
@@ -61,6 +64,8 @@ export class CompareView {
 	#pair: readonly [string, string] = ["", ""];
 	#shown: Shown | null = null;
 	#whole: CompareResult | null = null;
+	/** What the differences shown rest on; null until it is tried. */
+	#tried: RestsOn | null = null;
 
 	constructor(document: Document, frames: Frames, turns: ComparisonTurns) {
 		this.#document = document;
@@ -83,6 +88,7 @@ export class CompareView {
 				(setting, written) => turns.drag(this.#pair[place], setting, written),
 				() => turns.drop(),
 			);
+			const settings = element("div", { class: "facts" });
 			const block = element(
 				"div",
 				{ class: "side" },
@@ -97,12 +103,14 @@ export class CompareView {
 					select,
 				),
 				sliders.element,
+				settings,
 			);
-			return { select, sliders, block };
+			return { select, sliders, settings, block };
 		};
 		const [a, b] = [side(0), side(1)];
 		this.#selects = [a.select, b.select];
 		this.#sliders = [a.sliders, b.sliders];
+		this.#settings = [a.settings, b.settings];
 		this.#heading = element("h2", { id: "compare-heading" }, "");
 		this.#facts = element("p", { class: "facts" });
 		this.#dressing = htmlElement(document, "select", {
@@ -194,6 +202,7 @@ export class CompareView {
 	/** Shows what two regimens, or all of them, came to. `steady`: nothing is being dragged. */
 	show(shown: Shown, steady: boolean): void {
 		this.#shown = shown;
+		this.#tried = null;
 		this.#restsOn.clear();
 		this.#whole = steady ? shown.result : null;
 		this.#save.disabled = !steady;
@@ -341,7 +350,9 @@ export class CompareView {
 		const pair = this.#compared();
 		const result = this.#shown?.result;
 		if (pair === undefined || result === undefined) return;
+		this.#tried = restsOn;
 		this.#restsOn.show(result, restsOn, pair);
+		this.#frames.plan("differences", () => this.#writeDifferences());
 	}
 
 	/** The pair that is looked at, in the order in which it was chosen. */
@@ -350,6 +361,28 @@ export class CompareView {
 		return result === undefined
 			? undefined
 			: pairBetween(result, ...this.#pair);
+	}
+
+	/** Where a regimen sets dressings differently, how it sets each, and whose settings its sliders show. */
+	#writeSettings(
+		place: HTMLElement,
+		result: CompareResult,
+		regimen: CompareResult["regimens"][number] | undefined,
+	): void {
+		const isOne =
+			regimen === undefined ||
+			regimen.regimenOf.length === result.scenario.dressings.length;
+		const lines = isOne
+			? []
+			: [
+					...regimenLines(regimen, result),
+					`The sliders stand where they are set for ${joinedWords(regimen.regimenOf)}`,
+				];
+		place.replaceChildren(
+			...lines.map((line) =>
+				htmlElement(this.#document, "p", {}, unbroken(`${line}.`)),
+			),
+		);
 	}
 
 	#writeDifferences(): void {
@@ -363,8 +396,15 @@ export class CompareView {
 		this.#facts.textContent = unbroken(
 			`${spanWords(result.scenario)} ${counted(result.replications, "replication")}, chance ${result.scenario.chance}, the same patients under each. Seed ${result.scenario.seed}.`,
 		);
+		this.#settings.forEach((place, side) => {
+			this.#writeSettings(place, result, regimens[side]);
+		});
 		this.#differences.replaceChildren(
-			...differenceSections(result, [{ ...pair, index: 0 }], this.#document),
+			...differenceSections(
+				{ ...result, restsOn: this.#tried },
+				[{ ...pair, index: 0 }],
+				this.#document,
+			),
 			silenceSection(result, this.#document),
 		);
 	}

@@ -10,6 +10,7 @@ import type {
 	Debrief,
 	HandedOut,
 	Answer as RehearsalAnswer,
+	Revealed,
 	ScriptStep,
 	SoFar,
 	Taking,
@@ -50,7 +51,12 @@ export type Order =
 			readonly carried: Beside;
 			readonly version: string;
 	  }
-	| { readonly kind: "rehearse"; readonly handed: Handed }
+	| {
+			readonly kind: "rehearse";
+			readonly handed: Handed;
+			/** What has given the case away already. */
+			readonly known: readonly Revealed[];
+	  }
 	| { readonly kind: "step"; readonly step: ScriptStep }
 	| { readonly kind: "debrief" };
 

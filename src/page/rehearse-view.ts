@@ -12,6 +12,7 @@ import {
 import type {
 	Debrief,
 	Happened,
+	Revealed,
 	ScriptStep,
 	SoFar,
 	Taking,
@@ -120,10 +121,14 @@ export class RehearseView {
 	}
 
 	/** Begins a case; `refused` is told in words where that cannot be done, and a shift that is under way goes on then. */
-	begin(handed: Handed, refused: (words: string) => void): void {
+	begin(
+		handed: Handed,
+		known: readonly Revealed[],
+		refused: (words: string) => void,
+	): void {
 		this.#setPace(0);
 		this.#busy = true;
-		this.#engine.ask({ kind: "rehearse", handed }, (answer) => {
+		this.#engine.ask({ kind: "rehearse", handed, known }, (answer) => {
 			this.#busy = false;
 			if (answer.kind === "begun") {
 				this.#handed = { ...handed, seed: answer.start.seed };
@@ -431,7 +436,7 @@ export class RehearseView {
 					"div",
 					{ class: "bar" },
 					pressed(this.#document, "Run the same case again", () => {
-						if (handed !== null) this.begin(handed, () => {});
+						if (handed !== null) this.begin(handed, ["run-again"], () => {});
 					}),
 					pressed(this.#document, "Choose another case", () => {
 						this.element.hidden = true;

@@ -1,6 +1,7 @@
 import {
 	drawCase,
 	Rehearsal,
+	type Revealed,
 	type ScriptStep,
 	takeStep,
 	takings,
@@ -16,7 +17,11 @@ const longestDrawnMin = 1440;
 export class RehearsalRun {
 	#rehearsal: Rehearsal | null = null;
 
-	begin({ text, seed, drawn }: Handed, desk: Desk): Answer {
+	begin(
+		{ text, seed, drawn }: Handed,
+		known: readonly Revealed[],
+		desk: Desk,
+	): Answer {
 		const checked = checkOrder(text, desk);
 		if (checked === null) return { kind: "nothing" };
 		if (drawn && checked.horizonMin > longestDrawnMin)
@@ -29,7 +34,7 @@ export class RehearsalRun {
 			return fault(
 				"This scenario has no rehearsal: part. Draw a case from it instead.",
 			);
-		const rehearsal = new Rehearsal(scenario, played);
+		const rehearsal = new Rehearsal(scenario, played, undefined, known);
 		this.#rehearsal = rehearsal;
 		return {
 			kind: "begun",

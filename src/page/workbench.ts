@@ -299,7 +299,8 @@ export function openWorkbench(document: Document, address: string): void {
 		views.turn("Rehearse");
 		chooser.refuse("");
 		chooser.element.hidden = true;
-		rehearse.begin(handed, (words) => {
+		const known = !handed.drawn && handed.text === bench.text;
+		rehearse.begin(handed, known ? ["opened-on-bench"] : [], (words) => {
 			if (rehearse.underWay) {
 				say(`${words} The shift goes on.`);
 				return;

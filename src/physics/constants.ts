@@ -50,20 +50,10 @@ export const constantFacts = {
 		"mmHg",
 		"deepest suction the pump reaches with no flow",
 	),
-	"pump.gentle": assumed(
-		0.05,
-		"",
-		"share of the pump's flow in a gentle drawdown",
-	),
-	"pump.standard": assumed(
+	"pump.drawdown": assumed(
 		0.15,
 		"",
-		"share of the pump's flow in a standard drawdown",
-	),
-	"pump.brisk": assumed(
-		0.5,
-		"",
-		"share of the pump's flow in a brisk drawdown",
+		"share of the pump's flow that is let work in a drawdown, where the regimen gives none",
 	),
 	"pump.drawdownLimit": assumed(
 		3,

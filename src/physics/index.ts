@@ -18,6 +18,8 @@ export {
 	constantsWith,
 	type Provenance,
 } from "./constants.ts";
+export { supportedDigits } from "./digits.ts";
+export { airToThin, drawdownMin } from "./drawdown.ts";
 export {
 	conductance,
 	type Draining,

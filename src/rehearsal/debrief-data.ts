@@ -10,6 +10,12 @@ import type { Place } from "./places.ts";
 /** How a rehearsal came to its end. */
 export type Ended = "shift-over" | "handed-over" | "left";
 
+/**
+ * What gave the hidden causes away, other than looking: the shift was ended before one was found, its file lay open on
+ * the bench, or the same case had been debriefed before.
+ */
+export type Revealed = "ended-early" | "opened-on-bench" | "run-again";
+
 /** What a rehearsal came to: format `slackwater/debrief@1`. Minutes count from the start of the shift. */
 export interface Debrief {
 	readonly format: "slackwater/debrief@1";
@@ -22,6 +28,7 @@ export interface Debrief {
 		readonly horizonMin: number;
 		readonly endedMin: number;
 		readonly ended: Ended;
+		readonly revealed: readonly Revealed[];
 	};
 	/** The day in sentences. */
 	readonly facts: readonly string[];

@@ -12,6 +12,7 @@ import type {
 	Debrief,
 	Ended,
 	LoggedEntry,
+	Revealed,
 } from "./debrief-data.ts";
 import type { Deed } from "./deed.ts";
 import { factsOf } from "./facts.ts";
@@ -40,6 +41,8 @@ export interface Shift {
 	readonly cameMin: number | null;
 	readonly endedMin: number;
 	readonly ended: Ended;
+	/** What was known before the shift began. */
+	readonly known: readonly Revealed[];
 	readonly day: DressingDay;
 	readonly off: readonly { readonly start: number; readonly end: number }[];
 }
@@ -63,6 +66,10 @@ export function debriefOf(course: Shift): Debrief {
 			horizonMin: of.horizonMin,
 			endedMin: course.endedMin,
 			ended: course.ended,
+			revealed: [
+				...course.known,
+				...(endedEarly(course, causes) ? (["ended-early"] as const) : []),
+			],
 		},
 		causes,
 		help: helpOf(course),
@@ -95,6 +102,15 @@ export function debriefOf(course: Shift): Debrief {
 	};
 	return { ...whole, facts: factsOf(whole) };
 }
+
+/** The shift was left while something hidden was neither found nor over: the debrief gives it away. */
+const endedEarly = (
+	{ of, ended, endedMin }: Shift,
+	causes: readonly CauseCourse[],
+): boolean =>
+	ended === "left" &&
+	endedMin < of.horizonMin &&
+	causes.some(({ foundMin, endMin }) => foundMin === null && endMin === null);
 
 function causeCourse(trouble: Trouble, course: Shift): CauseCourse {
 	const { cause, onsetMin, endMin, endedBy } = trouble;

@@ -1,5 +1,5 @@
 import { clockText } from "./clock-text.ts";
-import type { CauseCourse, Debrief } from "./debrief-data.ts";
+import type { CauseCourse, Debrief, Revealed } from "./debrief-data.ts";
 
 /** The day in sentences: what was wrong, what became of it, suction, help, and what was not needed. No points, no praise. */
 export function factsOf(debrief: Omit<Debrief, "facts">): string[] {
@@ -8,6 +8,9 @@ export function factsOf(debrief: Omit<Debrief, "facts">): string[] {
 	const needless = log.filter((entry) => entry.needless !== "");
 	const came = causes.filter(({ onsetMin }) => onsetMin !== null);
 	const sentences = [
+		...debrief.case.revealed.map((how) =>
+			revealedWords[how](clock(debrief.case.endedMin)),
+		),
 		came.length > 0
 			? ""
 			: debrief.case.ended === "left" &&
@@ -26,6 +29,18 @@ export function factsOf(debrief: Omit<Debrief, "facts">): string[] {
 	];
 	return sentences.filter((sentence) => sentence !== "");
 }
+
+/** Said first: what was given away was not found. */
+const revealedWords: {
+	readonly [R in Revealed]: (endedAt: string) => string;
+} = {
+	"ended-early": (endedAt) =>
+		`The shift was ended at ${endedAt}, before all that was hidden had been found: this debrief gives it away, and is recorded as such.`,
+	"opened-on-bench": () =>
+		"The case lay open on the bench before the shift: what it hides could be read there, and this debrief is recorded as such.",
+	"run-again": () =>
+		"The same case had been debriefed before: what it hides was known, and this debrief is recorded as such.",
+};
 
 function causeSentences(
 	cause: CauseCourse,

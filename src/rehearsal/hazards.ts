@@ -240,7 +240,7 @@ function stateAt(atMin: number, phases: Phases): "held" | "wet" | "between" {
 	);
 	if (at === undefined) return "between";
 	if (at.phase === "fill" || at.phase === "dwell") return "wet";
-	// A standard drawdown takes minutes to reach the set depth.
+	// The longest that a drawdown holds the pump back.
 	return atMin - at.startMin < 3 ? "between" : "held";
 }
 

@@ -7,7 +7,7 @@ export {
 	isCaseLink,
 	readCaseLink,
 } from "./case-link.ts";
-export type { Debrief } from "./debrief-data.ts";
+export type { Debrief, Revealed } from "./debrief-data.ts";
 export { drawCase } from "./draw-case.ts";
 export { manual } from "./manual.ts";
 export { type Taking, takings } from "./minutes.ts";

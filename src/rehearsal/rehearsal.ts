@@ -6,7 +6,7 @@ import { causeNames } from "./causes.ts";
 import { clockText } from "./clock-text.ts";
 import { type BankSize, usualBank } from "./course-bank.ts";
 import { debriefOf } from "./debrief.ts";
-import type { Debrief, Ended } from "./debrief-data.ts";
+import type { Debrief, Ended, Revealed } from "./debrief-data.ts";
 import { doneWords, plainCondition } from "./done-words.ts";
 import { findingWords } from "./finding-words.ts";
 import { causesShown } from "./findings.ts";
@@ -62,11 +62,19 @@ export class Rehearsal {
 	#cameMin: number | null = null;
 	#comesMin = Number.POSITIVE_INFINITY;
 	#ended: Ended | null = null;
+	readonly #known: readonly Revealed[];
 	#debrief: Debrief | null = null;
 
 	/** Throws RangeError where the scenario has no `rehearsal:` part. */
-	constructor(scenario: Scenario, seed: string, bank: BankSize = usualBank) {
+	/** `known`: what had given the case away before the shift began. */
+	constructor(
+		scenario: Scenario,
+		seed: string,
+		bank: BankSize = usualBank,
+		known: readonly Revealed[] = [],
+	) {
 		this.#bank = bank;
+		this.#known = known;
 		this.#case = { ...asCase(scenario), seed };
 		const { rehearsal } = this.#case;
 		this.title = scenario.title;
@@ -269,6 +277,7 @@ export class Rehearsal {
 			cameMin: this.#cameMin,
 			endedMin: this.#bedside.now,
 			ended: this.#ended,
+			known: this.#known,
 			day: this.#recorder.day(0, this.#bedside.process),
 			off: this.#recorder.off[0] ?? [],
 		});

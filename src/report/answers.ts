@@ -6,6 +6,7 @@ import { plannedAnswers } from "./planned-answer.ts";
 import { type Sentence, strong } from "./sentence.ts";
 import { returnAnswer, solutionAnswer } from "./solution-answer.ts";
 import { spreadRange } from "./spread-words.ts";
+import { startAnswer } from "./start-answer.ts";
 
 /** Fewer replications than this, and the ranges are called rough. */
 const fewReplications = 50;
@@ -17,6 +18,7 @@ export function answers(data: AnswerData): Sentence[] {
 		...howSure(data),
 		canisterAnswer(data),
 		...(hasFill ? [solutionAnswer(data), returnAnswer(data)] : []),
+		startAnswer(data.dressing),
 		...plannedAnswers(data),
 		alarmAnswer(data),
 		offAnswer(data),

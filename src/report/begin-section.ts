@@ -59,7 +59,7 @@ export function beginSection(
 		"When to begin",
 		paragraph(
 			document,
-			"The regimen stays as it is; what changes is the clock time of its first phase, and with it when canisters fill and alarms call.",
+			`The regimen stays as it is; what changes is the clock time of its first phase, and with it when canisters fill and alarms call.${whoseCanisters(result)}`,
 		),
 		figure,
 		callsTable(
@@ -73,6 +73,14 @@ export function beginSection(
 			document,
 		),
 	);
+}
+
+/** With several dressings the chart has the alarms of all of them, and room for the canisters of one. */
+function whoseCanisters({ dressing, scenario }: SweepResult): string {
+	const [first, ...others] = scenario.dressings;
+	return dressing !== "all" || first === undefined || others.length === 0
+		? ""
+		: ` Drawn are the canisters of ${first.id} and the alarms of every dressing.`;
 }
 
 /** In step or out of step: calls for two dressings of one patient that come close to each other. */

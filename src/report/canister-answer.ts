@@ -20,7 +20,10 @@ export function canisterAnswer(data: AnswerData): Sentence {
 	const [first] = projection.canisterNeeds;
 	const until = clockTime(clock.horizonMin, clock);
 	if (first === undefined || first.probabilityWithinHorizon < unlikely) {
-		const content = projection.totals.toCanisterMl;
+		const content = shifted(
+			projection.totals.toCanisterMl,
+			dressing.canisterHoldsMl,
+		);
 		const chance =
 			first === undefined
 				? ""
@@ -47,6 +50,18 @@ export function canisterAnswer(data: AnswerData): Sentence {
 		`.${later}`,
 	];
 }
+
+/** What is in the canister in the end, where it is not changed: what it held and what has come. */
+const shifted = (comes: Spread, byMl: number): Spread =>
+	byMl === 0
+		? comes
+		: {
+				...comes,
+				mean: comes.mean + byMl,
+				p10: comes.p10 + byMl,
+				p50: comes.p50 + byMl,
+				p90: comes.p90 + byMl,
+			};
 
 /** 'between 19:05 and 21:40, likeliest between 19:34 and 19:38 (42 % of the days) or at 21:00 (31 %)', or 'at 19:00'. */
 function needWhen(need: Need, clock: Clock): Piece[] {

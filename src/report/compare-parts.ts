@@ -1,9 +1,14 @@
 import type { CompareResult, Difference } from "../analysis/compare-result.ts";
 import type { MeasureName } from "../analysis/measures.ts";
 import type { DifferenceRow } from "../charts/index.ts";
-import { type MeasureScale, unitWords } from "./measure-number.ts";
+import { fragileMark, isFragile } from "./fragile.ts";
+import {
+	type MeasureScale,
+	meanDecimals,
+	unitWords,
+} from "./measure-number.ts";
 import { betterIs, measureWords } from "./measure-words.ts";
-import { differenceDecimals, isFound, verdictWords } from "./verdict-words.ts";
+import { isFound, verdictWords } from "./verdict-words.ts";
 
 /** Two regimens of a comparison and how they differ, on one dressing or on all together. */
 export interface Pair {
@@ -98,6 +103,10 @@ function turnedRound(one: Difference, scale: MeasureScale): Difference {
 /** Nought stays nought, without a sign. */
 const negated = (value: number): number => 0 - value;
 
+/** How the measures of several dressings are put together. */
+export const togetherWords =
+	"All dressings together: counts, times, volumes and cost added up, of shares the mean, of first canisters the soonest. ";
+
 /** The differences of a pair in the measures asked for, in their order. */
 export const askedFor = (
 	result: CompareResult,
@@ -106,22 +115,41 @@ export const askedFor = (
 ): Difference[] =>
 	result.measures.flatMap((measure) => pair.of(owner, measure) ?? []);
 
-/** A difference as a row of the chart. */
-export const rowOf = (
+/** Digits after the point of the means of either regimen of a difference, each by its own interval: that of the difference, in which the patients cancel out, is much narrower. */
+export function decimalsOfMeans(
+	{ a, b, dressing, measure }: Difference,
+	{ regimens }: CompareResult,
+): [number, number] {
+	const decimals = (name: string): number =>
+		meanDecimals(
+			measure,
+			regimens
+				.find((regimen) => regimen.name === name)
+				?.dressings.findLast(({ id }) => id === dressing)?.measures[measure],
+		);
+	return [decimals(a), decimals(b)];
+}
+
+/** A difference as a row of the chart, with a mark where its verdict rests on assumed numbers, as far as that was looked into. */
+export function rowOf(
 	difference: Difference,
-	scale: MeasureScale,
-): DifferenceRow => ({
-	label: measureWords[difference.measure].label,
-	unit: unitWords(difference.measure, scale),
-	meanA: difference.meanA,
-	meanB: difference.meanB,
-	mean: difference.mean,
-	low: difference.low95,
-	high: difference.high95,
-	verdict: verdictWords(difference, scale),
-	tone: toneOf(difference),
-	decimals: differenceDecimals(difference),
-});
+	result: CompareResult,
+): DifferenceRow {
+	const scale = compareScale(result);
+	const mark = isFragile(difference, result.restsOn) ? `; ${fragileMark}` : "";
+	return {
+		label: measureWords[difference.measure].label,
+		unit: unitWords(difference.measure, scale),
+		meanA: difference.meanA,
+		meanB: difference.meanB,
+		mean: difference.mean,
+		low: difference.low95,
+		high: difference.high95,
+		verdict: `${verdictWords(difference, scale)}${mark}`,
+		tone: toneOf(difference),
+		decimals: decimalsOfMeans(difference, result),
+	};
+}
 
 function toneOf(difference: Difference): DifferenceRow["tone"] {
 	if (isFound(difference)) return "difference";

@@ -4,8 +4,10 @@ import type {
 	RegimenSummary,
 } from "../analysis/compare-result.ts";
 import { depthWords, durationWords, volumeWords } from "../charts/index.ts";
+import { drawdownShare } from "./drawdown-words.ts";
 import { joinedWords } from "./joined-words.ts";
 import { periodWords } from "./period-words.ts";
+import { ownSettings } from "./regimen-lines.ts";
 
 /** The question that a comparison answers, in the settings of its first two regimens. */
 export function questionOf(result: CompareResult): string {
@@ -15,34 +17,60 @@ export function questionOf(result: CompareResult): string {
 		scenario.dressings.length > 1 ? "For these wounds" : "For this wound";
 	if (a === undefined) return `${wound}, which regimen?`;
 	if (b === undefined) return `${wound}, what does ${a.name} give?`;
-	const part = partOf(a, b);
-	if (part === null)
+	const apart = apartOf(a, b, result);
+	if (apart.length === 0)
 		return `${wound}, do ${a.name} and ${b.name}, which are set alike, differ at all?`;
-	const pairs = phrases(...part);
-	if (pairs.length === 0)
+	const pairs = apart.flatMap(({ ids, own, other }) => {
+		const where =
+			ids.length === scenario.dressings.length ? "" : ` (${joinedWords(ids)})`;
+		return phrases(own, other).map(([left, right]) => [
+			`${left}${where}`,
+			`${right}${where}`,
+		]);
+	});
+	if (pairs.length === 0 || pairs.length > mostPhrases)
 		return `${wound}, what does ${a.name} buy and cost against ${b.name}?`;
-	const verb = pairs.length > 1 ? "do" : "does";
-	return `${wound}, what ${verb} ${joinedWords(pairs.map(([own]) => own))} buy and cost against ${joinedWords(pairs.map(([, other]) => other))}?`;
+	const isOne =
+		pairs.length === 1 && pairs[0]?.[0]?.startsWith("fills") === false;
+	const verb = isOne ? "does" : "do";
+	return `${wound}, what ${verb} ${joinedWords(pairs.map(([own]) => own ?? ""))} buy and cost against ${joinedWords(pairs.map(([, other]) => other ?? ""))}?`;
 }
 
-/** The first dressing on which two regimens differ, as each sets it; null where they are set alike. */
-function partOf(
+/** More than these are no question any more: the names of the regimens stand for them. */
+const mostPhrases = 4;
+
+/** Dressings that a first regimen sets in one way and a second in another. */
+interface Apart {
+	readonly ids: string[];
+	readonly own: Settings;
+	readonly other: Settings;
+}
+
+/** The dressings on which two regimens differ, those together that are set alike under each. */
+function apartOf(
 	a: RegimenResult,
 	b: RegimenResult,
-): readonly [Settings, Settings] | null {
-	for (const [index, left] of a.dressings.entries()) {
-		const right = b.dressings[index];
+	result: CompareResult,
+): readonly Apart[] {
+	const found = new Map<string, Apart>();
+	const others = ownSettings(b, result);
+	for (const [index, left] of ownSettings(a, result).entries()) {
+		const right = others[index];
 		if (right === undefined) continue;
 		const [own, other] = [settingsOf(left), settingsOf(right)];
-		if (JSON.stringify(own) !== JSON.stringify(other)) return [own, other];
+		if (JSON.stringify(own) === JSON.stringify(other)) continue;
+		const key = phrases(own, other).join();
+		const known = found.get(key);
+		if (known === undefined) found.set(key, { ids: [left.id], own, other });
+		else known.ids.push(left.id);
 	}
-	return null;
+	return [...found.values()];
 }
 
 interface Settings {
 	readonly regimens: readonly RegimenSummary[];
-	readonly canisterMl: number;
-	readonly sourceMl: number;
+	readonly canisterMl: number | null;
+	readonly sourceMl: number | null;
 }
 
 const settingsOf = (
@@ -73,16 +101,27 @@ function phrases(own: Settings, other: Settings): readonly [string, string][] {
 				`at ${depthWords(b.depthMmHg)}`,
 			]);
 		if (a.drawdown !== b.drawdown)
-			pairs.push([`a ${a.drawdown} drawdown`, `a ${b.drawdown} one`]);
+			pairs.push([
+				`a drawdown of ${drawdownShare(a.drawdown)}`,
+				`of ${drawdownShare(b.drawdown)}`,
+			]);
 		if (a.begin !== b.begin)
 			pairs.push([`beginning in ${a.begin}`, `beginning in ${b.begin}`]);
 	}
-	if (own.canisterMl !== other.canisterMl)
+	if (
+		own.canisterMl !== null &&
+		other.canisterMl !== null &&
+		own.canisterMl !== other.canisterMl
+	)
 		pairs.push([
 			`a ${volumeWords(own.canisterMl)} canister`,
 			`one of ${volumeWords(other.canisterMl)}`,
 		]);
-	if (own.sourceMl !== other.sourceMl)
+	if (
+		own.sourceMl !== null &&
+		other.sourceMl !== null &&
+		own.sourceMl !== other.sourceMl
+	)
 		pairs.push([
 			`a ${volumeWords(own.sourceMl)} bag`,
 			`one of ${volumeWords(other.sourceMl)}`,

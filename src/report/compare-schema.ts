@@ -26,6 +26,7 @@ const shareOrNull: Schema = {
 	minimum: 0,
 	maximum: 1,
 };
+const atLeast0OrNull: Schema = { type: ["number", "null"], minimum: 0 };
 const atLeast1: Schema = { type: "integer", minimum: 1 };
 
 const spreads = (names: readonly string[], optional: boolean): Schema =>
@@ -40,12 +41,16 @@ const regimenResult = closed(
 	object({
 		name: text,
 		regimen,
+		regimenOf: list(text),
 		dressings: list(
 			closed(
 				object({
 					id: text,
-					canisterMl: atLeast0,
-					sourceMl: atLeast0,
+					regimen: { ...regimen, type: ["object", "null"] },
+					canisterMl: atLeast0OrNull,
+					sourceMl: atLeast0OrNull,
+					canisterHoldsMl: atLeast0OrNull,
+					sourceLeftMl: atLeast0OrNull,
 					regimens: list(regimen),
 					totals: spreads(totalNames, false),
 					measures: spreads(measureNames, true),
@@ -105,7 +110,9 @@ const restsOn: Schema = {
 									base: number,
 									half: numberOrNull,
 									twice: numberOrNull,
+									without: numberOrNull,
 									turns: { type: "boolean" },
+									hangs: { type: "boolean" },
 								}),
 							),
 						),

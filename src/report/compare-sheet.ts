@@ -1,12 +1,13 @@
 import type { CompareResult } from "../analysis/compare-result.ts";
 import { differenceRows } from "../charts/index.ts";
 import { twoWidthFigure } from "./chart-figure.ts";
-import { compareScale, type Pair, rowOf } from "./compare-parts.ts";
+import { type Pair, rowOf, togetherWords } from "./compare-parts.ts";
+import { sharedDrawdownWords } from "./drawdown-words.ts";
 import { dressingLine } from "./dressing-words.ts";
-import { isFragile } from "./fragile.ts";
+import { fragileSentence, isFragile } from "./fragile.ts";
 import { htmlElement, unbroken } from "./html-element.ts";
 import { mainDifferences } from "./main-differences.ts";
-import { commonDrawdown, regimenLines } from "./regimen-lines.ts";
+import { commonDrawdown, regimenLines, sizesDiffer } from "./regimen-lines.ts";
 import { sentenceStart } from "./sentence.ts";
 import { sheetPart } from "./sheet-part.ts";
 import { silenceSection } from "./silence-section.ts";
@@ -40,15 +41,16 @@ function regimensSection(
 		),
 	]);
 	const several = result.scenario.dressings.length > 1;
-	const drawdown = commonDrawdown(result);
-	const shared =
-		drawdown === null ? "" : `; ${drawdown} drawdown under every regimen`;
+	const shared = (id: string): string =>
+		commonDrawdown(result) === null
+			? ""
+			: `; ${sharedDrawdownWords(regimensOf(result, id))} under every regimen`;
 	const wounds = result.scenario.dressings.map((dressing) =>
 		element(
 			"p",
 			{ class: "facts" },
 			unbroken(
-				`${several ? `${dressing.id}: ` : ""}${sentenceStart(dressingLine(dressing))}${shared}.`,
+				`${several ? `${dressing.id}: ` : ""}${sentenceStart(dressingLine(dressing, !sizesDiffer(result)))}${shared(dressing.id)}.`,
 			),
 		),
 	);
@@ -61,6 +63,12 @@ function regimensSection(
 	);
 }
 
+/** All regimens of one dressing in a comparison. */
+const regimensOf = ({ regimens }: CompareResult, id: string) =>
+	regimens.flatMap(({ dressings }) =>
+		dressings.flatMap((one) => (one.id === id ? one.regimens : [])),
+	);
+
 function differencesSection(
 	result: CompareResult,
 	pair: Pair,
@@ -68,19 +76,10 @@ function differencesSection(
 ): HTMLElement {
 	const [owner = "all"] = pair.owners;
 	const { differences, why } = mainDifferences(result, pair, owner);
-	const scale = compareScale(result);
-	const whose = pair.owners.length > 1 ? "All dressings together. " : "";
+	const whose = pair.owners.length > 1 ? togetherWords : "";
 	const fragile = differences.filter((one) => isFragile(one, result.restsOn));
-	const rows = differences.map((one) => {
-		const row = rowOf(one, scale);
-		return fragile.includes(one)
-			? { ...row, verdict: `${row.verdict}; rests on assumed numbers` }
-			: row;
-	});
-	const warning =
-		fragile.length === 0
-			? ""
-			: " What rests on assumed numbers is lost or turned round at half or at twice one of them: see What the answer rests on.";
+	const rows = differences.map((one) => rowOf(one, result));
+	const warning = fragile.length === 0 ? "" : ` ${fragileSentence}`;
 	const figure = twoWidthFigure(document, {
 		id: "main-differences",
 		caption: `${whose}${why}${warning}`,

@@ -1,6 +1,6 @@
 import type { CompareResult } from "../analysis/compare-result.ts";
 import { differenceRows, svgElement } from "../charts/index.ts";
-import { askedFor, compareScale, pairsOf, rowOf } from "./compare-parts.ts";
+import { askedFor, pairsOf, rowOf } from "./compare-parts.ts";
 import { svgFile } from "./svg-file.ts";
 
 /** `differences.svg`: the first pair in every measure asked for, as a file of its own. */
@@ -12,13 +12,12 @@ export function compareSvg(result: CompareResult, document: Document): string {
 			svgElement(document, "svg", { class: "sw-chart" }),
 			document,
 		);
-	const scale = compareScale(result);
 	const chart = differenceRows(
 		{
 			title: `${result.scenario.title}: ${pair.a} against ${pair.b}`,
 			a: pair.a,
 			b: pair.b,
-			rows: askedFor(result, pair, owner).map((one) => rowOf(one, scale)),
+			rows: askedFor(result, pair, owner).map((one) => rowOf(one, result)),
 		},
 		document,
 		{ idPrefix: "differences" },

@@ -83,7 +83,7 @@ const regimens = (result: CompareResult): string =>
 		],
 		result.regimens.flatMap(({ name, dressings }) =>
 			dressings.flatMap((dressing) => {
-				const first = dressing.regimens[0];
+				const first = dressing.regimen;
 				return measureNames.flatMap((measure) => {
 					const spread = dressing.measures[measure];
 					if (spread === undefined) return [];
@@ -131,7 +131,9 @@ const restsOn = ({
 			"base",
 			"half",
 			"twice",
+			"without",
 			"turns",
+			"hangs",
 		],
 		rows.flatMap((row) =>
 			row.effects.map((effect) => [
@@ -147,7 +149,9 @@ const restsOn = ({
 				effect.base,
 				effect.half,
 				effect.twice,
+				effect.without,
 				effect.turns,
+				effect.hangs,
 			]),
 		),
 	);

@@ -77,6 +77,7 @@ export const debriefJsonSchema: Schema = {
 			horizonMin: minutes,
 			endedMin: minutes,
 			ended: oneOf("shift-over", "handed-over", "left"),
+			revealed: list(oneOf("ended-early", "opened-on-bench", "run-again")),
 		}),
 		facts: list(text),
 		causes: list(

@@ -1,13 +1,22 @@
 import type { CompareResult, Difference } from "../analysis/compare-result.ts";
-import { counted, differenceRows, percentWords } from "../charts/index.ts";
-import { twoWidthFigure } from "./chart-figure.ts";
-import { askedFor, compareScale, type Pair, rowOf } from "./compare-parts.ts";
-import { htmlElement, htmlTable } from "./html-element.ts";
 import {
-	type MeasureScale,
-	mostDecimals,
-	unitWords,
-} from "./measure-number.ts";
+	counted,
+	differenceRows,
+	percentWords,
+	plainNumber,
+} from "../charts/index.ts";
+import { twoWidthFigure } from "./chart-figure.ts";
+import {
+	askedFor,
+	compareScale,
+	decimalsOfMeans,
+	type Pair,
+	rowOf,
+	togetherWords,
+} from "./compare-parts.ts";
+import { fragileSentence, isFragile } from "./fragile.ts";
+import { htmlElement, htmlTable } from "./html-element.ts";
+import { unitWords } from "./measure-number.ts";
 import { measureWords } from "./measure-words.ts";
 import { section } from "./section.ts";
 import { aligned } from "./totals-table.ts";
@@ -44,7 +53,6 @@ function ofOwner(
 	document: Document,
 ): HTMLElement {
 	const differences = askedFor(result, pair, owner);
-	const scale = compareScale(result);
 	const whose =
 		pair.owners.length === 1
 			? ""
@@ -53,14 +61,14 @@ function ofOwner(
 				: `Dressing ${owner}. `;
 	const figure = twoWidthFigure(document, {
 		id,
-		caption: whose,
+		caption: `${whose}${differences.some((one) => isFragile(one, result.restsOn)) ? fragileSentence : ""}`,
 		draw: (options) =>
 			differenceRows(
 				{
 					title: `${whose}${pair.a} against ${pair.b}`,
 					a: pair.a,
 					b: pair.b,
-					rows: differences.map((one) => rowOf(one, scale)),
+					rows: differences.map((one) => rowOf(one, result)),
 				},
 				document,
 				options,
@@ -71,7 +79,14 @@ function ofOwner(
 		"div",
 		{ class: "owner" },
 		differences.length === 0 ? null : figure,
-		table(differences, pair, whose, id, scale, document),
+		table(
+			differences,
+			pair,
+			pair.owners.length > 1 && owner === "all" ? togetherWords : whose,
+			id,
+			result,
+			document,
+		),
 	);
 }
 
@@ -80,24 +95,38 @@ function table(
 	pair: Pair,
 	whose: string,
 	id: string,
-	scale: MeasureScale,
+	result: CompareResult,
 	document: Document,
 ): HTMLElement {
+	const scale = compareScale(result);
 	const many = counted(differences[0]?.replications ?? 0, "replication");
-	const rows = differences.map((one) => {
-		const decimals = differenceDecimals(one);
+	const decimals = differences.map(
+		(one) =>
+			[...decimalsOfMeans(one, result), differenceDecimals(one)] as const,
+	);
+	const [mostA, mostB, most] = [0, 1, 2].map((place) =>
+		Math.max(0, ...decimals.map((each) => each[place] ?? 0)),
+	);
+	const rows = differences.map((one, index) => {
+		const [ofA = 0, ofB = 0, own = 0] = decimals[index] ?? [];
 		const number = (value: number | null): Node | string =>
-			value === null
-				? "none given"
-				: aligned(document, value, decimals, mostDecimals);
+			value === null ? "none given" : aligned(document, value, own, most);
+		/** An end of an interval that leaves nought out does not read as nought. */
+		const end = (value: number | null): Node | string =>
+			value !== null &&
+			value !== 0 &&
+			one.kind === "differs" &&
+			plainNumber(value, own) === "0"
+				? `just ${value > 0 ? "over" : "under"} 0`
+				: number(value);
 		return [
 			measureWords[one.measure].label,
 			unitWords(one.measure, scale),
-			number(one.meanA),
-			number(one.meanB),
+			aligned(document, one.meanA, ofA, mostA),
+			aligned(document, one.meanB, ofB, mostB),
 			number(one.mean),
-			number(one.low95),
-			number(one.high95),
+			end(one.low95),
+			end(one.high95),
 			percentWords(one.shareAHigher),
 			percentWords(one.shareBHigher),
 			one.shareABetter === null ? "" : percentWords(one.shareABetter),

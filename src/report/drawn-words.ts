@@ -11,5 +11,5 @@ export function drawnWords({
 }): string {
 	return typicalOf === null
 		? `Drawn is replication ${replication}, as asked for.`
-		: `Drawn is replication ${replication}, of the first ${counted(typicalOf, "replication")} the one whose courses of canister content, exudate and alarms lie nearest the median.`;
+		: `Drawn is replication ${replication}, of the first ${counted(typicalOf, "replication")} the one whose courses of canister content, exudate and alarms, all taken together, lie nearest the median.`;
 }

@@ -5,6 +5,7 @@ import {
 	regimenWords,
 	volumeWords,
 } from "../charts/index.ts";
+import { drawdownWords } from "./drawdown-words.ts";
 
 const tissueWords: { readonly [tissue: string]: string } = {
 	"soft-tissue": "soft tissue",
@@ -33,25 +34,57 @@ export function regimenLine(
 	if (first === undefined) return "no regimen";
 	const begin = first.begin === "fill" ? ", beginning with a fill" : "";
 	const next = later.map((regimen, i) => {
+		const before = dressing.regimens[i];
+		// Told again where it is another, or leads to another depth.
+		const again =
+			withDrawdown &&
+			before !== undefined &&
+			(before.drawdown !== regimen.drawdown ||
+				before.depthMmHg !== regimen.depthMmHg);
 		const takeover = takeovers.find((one) => one.regimen === i + 1);
 		const waited =
 			takeover !== undefined && waits(takeover)
 				? ` (set for ${clockTime(regimen.fromMin, clock)})`
 				: "";
-		return `; from ${clockTime(takeover?.atMin ?? regimen.fromMin, clock)}${waited} ${regimenWords(regimen)}`;
+		return `; from ${clockTime(takeover?.atMin ?? regimen.fromMin, clock)}${waited} ${regimenWords(regimen)}${again ? `; ${drawdownWords(regimen)}` : ""}`;
 	});
-	return `${regimenWords(first)}${begin}${withDrawdown ? `; ${first.drawdown} drawdown` : ""}${next.join("")}`;
+	return `${regimenWords(first)}${begin}${withDrawdown ? `; ${drawdownWords(first)}` : ""}${next.join("")}`;
 }
 
-/** Wound, foam and unit in one line. */
-export function dressingLine(dressing: DressingSummary): string {
+type Content = Pick<
+	DressingSummary,
+	"canisterMl" | "canisterHoldsMl" | "sourceMl" | "sourceLeftMl"
+>;
+
+/** 'canister 1000 mL', with what it holds at the start where that is something. */
+export const canisterWords = (
+	of: Pick<Content, "canisterMl" | "canisterHoldsMl">,
+): string =>
+	of.canisterHoldsMl === 0
+		? `canister ${volumeWords(of.canisterMl)}`
+		: `canister ${volumeWords(of.canisterMl)} that holds ${volumeWords(of.canisterHoldsMl)}`;
+
+/** 'solution 1000 mL', with what is left at the start where it is not full. */
+export const sourceWords = (
+	of: Pick<Content, "sourceMl" | "sourceLeftMl">,
+): string =>
+	of.sourceLeftMl >= of.sourceMl
+		? `solution ${volumeWords(of.sourceMl)}`
+		: `solution ${volumeWords(of.sourceMl)} with ${volumeWords(of.sourceLeftMl)} left`;
+
+/** Wound, foam and unit in one line; without the unit where regimens come with units of their own. */
+export function dressingLine(
+	dressing: DressingSummary,
+	withUnit = true,
+): string {
 	const tissue = tissueWords[dressing.tissue] ?? dressing.tissue;
 	const hasFill = dressing.regimens.some((regimen) => regimen.fillMl > 0);
+	const unit = hasFill
+		? `${canisterWords(dressing)}, ${sourceWords(dressing)}`
+		: canisterWords(dressing);
 	return [
 		`${tissue}, about ${volumeWords(dressing.exudateMlPerDay)} of exudate a day, ${dressing.slough === "clean" ? "clean" : `${dressing.slough} slough`}, ${dressing.difficulty} seal`,
 		`foam ${volumeWords(dressing.foamVolumeMl)}, takes ${volumeWords(dressing.capacityMl)} before it pools`,
-		hasFill
-			? `canister ${volumeWords(dressing.canisterMl)}, solution ${volumeWords(dressing.sourceMl)}`
-			: `canister ${volumeWords(dressing.canisterMl)}`,
+		...(withUnit ? [unit] : []),
 	].join("; ");
 }

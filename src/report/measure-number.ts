@@ -1,5 +1,7 @@
+import type { Spread } from "../analysis/day-result.ts";
 import type { MeasureName } from "../analysis/measures.ts";
 import { durationWords, plainNumber } from "../charts/index.ts";
+import { supportedDigits } from "../physics/index.ts";
 import { measureWords } from "./measure-words.ts";
 
 /** What a measure's numbers are written with: how long the result spans, and what `cost` is in. */
@@ -29,22 +31,25 @@ export function unitWords(name: MeasureName, scale: MeasureScale): string {
 	return [own, per].filter((word) => word !== "").join(" ");
 }
 
-/** No number of a measure has more digits after the point. */
-export const mostDecimals = 4;
-
-/**
- * Digits after the point for a measure of one regimen or two: its own, or more where the half-width of the interval shows
- * that smaller steps are known (two figures of it).
- */
-export function decimalsFor(
+/** Digits after the point for a measure of one regimen or two: those that its interval supports; without an interval the measure's own. */
+export const decimalsFor = (
 	name: MeasureName,
 	halfWidth: number | null,
+): number => supportedDigits(halfWidth) ?? measureWords[name].decimals;
+
+/**
+ * The same for the mean of one regimen. Where all but few replications have one value (P10 is P90) an interval of the mean
+ * does not hold, and shows no more digits than the measure has without.
+ */
+export function meanDecimals(
+	name: MeasureName,
+	spread: Pick<Spread, "halfWidth95" | "p10" | "p90"> | undefined,
 ): number {
 	const { decimals } = measureWords[name];
-	if (halfWidth === null || halfWidth <= 0) return decimals;
-	let digits = 0;
-	while (digits < mostDecimals && halfWidth * 10 ** digits < 2) digits++;
-	return Math.max(Math.min(decimals, 1), digits);
+	const supported = decimalsFor(name, spread?.halfWidth95 ?? null);
+	return spread !== undefined && spread.p10 === spread.p90
+		? Math.min(decimals, supported)
+		: supported;
 }
 
 /** '11.4', '550' with the unit: '550 mL a day'. */

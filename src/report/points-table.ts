@@ -12,7 +12,7 @@ import {
 	axisValueWords,
 	axisWords,
 	markNames,
-	markValue,
+	markValueWords,
 	markWords,
 } from "./sweep-words.ts";
 
@@ -74,9 +74,7 @@ export function pointsTable(
 				...cells(point),
 			]),
 			...marks.map((mark) => [
-				...result.axes.map(({ name, current }) =>
-					unbroken(axisValueWords(name, markValue(mark, name) ?? current)),
-				),
+				...result.axes.map((axis) => unbroken(markValueWords(mark, axis))),
 				remark(`${markNames[mark.mark]}: ${markWords(mark)}`),
 				...cells(mark),
 			]),

@@ -1,10 +1,10 @@
 import type { CompareResult } from "../analysis/compare-result.ts";
 import type { Spread } from "../analysis/day-result.ts";
-import { plainNumber } from "../charts/index.ts";
+import { durationWords, plainNumber } from "../charts/index.ts";
 import { chapter } from "./chapter.ts";
 import { compareScale } from "./compare-parts.ts";
 import { htmlTable } from "./html-element.ts";
-import { decimalsFor, unitWords } from "./measure-number.ts";
+import { meanDecimals, unitWords } from "./measure-number.ts";
 import { measureWords } from "./measure-words.ts";
 
 /** What a day comes to under each regimen: mean, and where 8 days in 10 lie. */
@@ -31,12 +31,12 @@ export function quantitiesSection(
 					const spread = measures?.[measure];
 					return spread === undefined
 						? ""
-						: spreadWords(spread, decimalsFor(measure, spread.halfWidth95));
+						: spreadWords(spread, meanDecimals(measure, spread));
 				}),
 			]);
 		return htmlTable(document, {
 			id: `quantities-${index + 1}`,
-			caption: `${ids.length > 1 ? `Dressing ${id}: m` : "M"}eans of ${result.replications} replications, and in brackets where 8 days in 10 lie (P10 to P90), or what all of these come to; a few other days can draw the mean beyond it.`,
+			caption: `${ids.length > 1 ? `Dressing ${id}: m` : "M"}eans of ${result.replications} replications, and in brackets where 8 in 10 of them lie (P10 to P90), or what all of these come to; a few others can draw the mean beyond it.`,
 			columns: [
 				{ heading: "Measure" },
 				{ heading: "Unit" },
@@ -48,7 +48,7 @@ export function quantitiesSection(
 	return chapter(
 		document,
 		"quantities",
-		"What a day comes to under each",
+		`What ${scenario.horizonMin === 1440 ? "a day comes" : `${durationWords(scenario.horizonMin)} come`} to under each`,
 		...tables,
 	);
 }

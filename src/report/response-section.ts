@@ -1,4 +1,4 @@
-import type { SweepResult } from "../analysis/sweep-result.ts";
+import type { SweepAxis, SweepResult } from "../analysis/sweep-result.ts";
 import { responseCurve } from "../charts/index.ts";
 import { chapter } from "./chapter.ts";
 import { twoWidthFigure } from "./chart-figure.ts";
@@ -11,10 +11,17 @@ import { shownMeasures, sweepScale } from "./sweep-parts.ts";
 import {
 	axisValueWords,
 	axisWords,
+	isApart,
 	markOf,
 	markValue,
 	settingWords,
 } from "./sweep-words.ts";
+
+/** Where the scenario's own regimen stands on an axis; null where its dressings stand at different places. */
+function ownValue(result: SweepResult, axis: SweepAxis): number | null {
+	const own = markOf(result, "current");
+	return own !== undefined && isApart(own, axis.name) ? null : axis.current;
+}
 
 /** One setting varied, the others held: each measure over it, with its interval. */
 export function responseSection(
@@ -42,7 +49,7 @@ export function responseSection(
 					x: {
 						label,
 						unit: "",
-						current: axis.current,
+						current: ownValue(result, axis),
 						usual: markValue(markOf(result, "usual"), axis.name),
 						inMinutes: axis.unit === "min" || axis.unit === "clock",
 						words: (value) => axisValueWords(axis.name, value),

@@ -41,7 +41,7 @@ export function restsOnSection(
 		heading,
 		paragraph(
 			document,
-			`Each of ${restsOn.rows.length} assumptions in turn at half and at twice its value, everything else as it was, over ${restsOn.replications} replications with the same random numbers.`,
+			`Each of ${restsOn.rows.length} assumptions in turn at half and at twice its value, everything else as it was${restsOn.rows.some(({ effects }) => effects.some(({ without }) => without !== null)) ? "; what goes wrong by an assumed chance was also left out, one cause at a time" : ""}; over ${restsOn.replications} replications with the same random numbers.`,
 		),
 		turningSection(result, restsOn, pair, document),
 		...tornados(result, restsOn, pair, document),

@@ -49,7 +49,8 @@ export const regimen = object({
 	fillMl: atLeast0,
 	dwellMin: numberOrNull,
 	suctionMin: numberOrNull,
-	drawdown: text,
+	drawdown: { type: "number", exclusiveMinimum: 0, maximum: 1 },
+	drawdownSec: numberOrNull,
 });
 
 export const supply = object({
@@ -82,6 +83,8 @@ export const scenario = object({
 			difficulty: text,
 			canisterMl: atLeast0,
 			sourceMl: atLeast0,
+			canisterHoldsMl: atLeast0,
+			sourceLeftMl: atLeast0,
 			regimens: list(regimen),
 		}),
 	),

@@ -19,26 +19,34 @@ export function solutionAnswer({
 	dressing,
 }: AnswerData): Sentence {
 	const { instilledMl, fills, sourceChanges } = projection.totals;
-	const bags = 1 + Math.round(sourceChanges.p90);
-	const have = `${numberWord(bags)} ${volumeWords(dressing.sourceMl)} ${bags === 1 ? "bag" : "bags"}`;
+	const used = dressing.sourceLeftMl < dressing.sourceMl;
+	const bags = (used ? 0 : 1) + Math.round(sourceChanges.p90);
+	const fresh = `${bags === 0 ? "no" : numberWord(bags)} ${volumeWords(dressing.sourceMl)} ${bags === 1 ? "bag" : "bags"}`;
+	const have = used
+		? `${fresh} beside the one that hangs, with ${volumeWords(dressing.sourceLeftMl)} left`
+		: fresh;
 	const first = projection.sourceChanges.find((change) => change.ordinal === 1);
 	return [
 		"Solution: ",
 		strong(volumeWords(instilledMl.p50)),
 		` in ${counted(fills.p50, "fill")}${spreadRange(instilledMl, volumeWords)}; have `,
 		strong(have),
-		`${goodFor(first, clock)}.`,
+		`${goodFor(first, used, clock)}.`,
 	];
 }
 
-function goodFor(first: ChangeTime | undefined, clock: Clock): string {
+function goodFor(
+	first: ChangeTime | undefined,
+	used: boolean,
+	clock: Clock,
+): string {
 	if (first === undefined || first.probabilityWithinHorizon < unlikely)
-		return `, good until ${clockTime(clock.horizonMin, clock)}`;
+		return `, ${used ? "which is good" : "good"} until ${clockTime(clock.horizonMin, clock)}`;
 	const chance =
 		first.probabilityWithinHorizon < likely
 			? ` in ${percentWords(first.probabilityWithinHorizon)} of the days`
 			: "";
-	return `; the first is renewed ${timeRange(first.p10Min, first.p90Min, clock)}${chance}`;
+	return `; the ${used ? "one that hangs" : "first"} is renewed ${timeRange(first.p10Min, first.p90Min, clock)}${chance}`;
 }
 
 /** Solution that went in and did not reach the canister: kept in the foam or wept. */

@@ -23,6 +23,12 @@ const flag: Schema = { type: "boolean" };
 const better = oneOf("lower", "higher");
 const textOrNull: Schema = { type: ["string", "null"] };
 const placeOrNull: Schema = { type: ["integer", "null"], minimum: 0 };
+const settings = {
+	depthMmHg: atLeast0,
+	fillMl: atLeast0,
+	dwellMin: numberOrNull,
+	suctionMin: numberOrNull,
+};
 const orNull = (schema: Schema): Schema => ({
 	...schema,
 	type: ["object", "null"],
@@ -102,14 +108,8 @@ export const sweepJsonSchema: Schema = {
 				closed(
 					object({
 						mark: oneOf("current", "usual"),
-						regimen: closed(
-							object({
-								depthMmHg: atLeast0,
-								fillMl: atLeast0,
-								dwellMin: numberOrNull,
-								suctionMin: numberOrNull,
-							}),
-						),
+						regimen: closed(object(settings)),
+						dressings: list(closed(object({ id: text, ...settings }))),
 						point: placeOrNull,
 						measures,
 					}),

@@ -4,6 +4,7 @@ import type {
 	SweepMark,
 	SweepPoint,
 	SweepResult,
+	SweepSettings,
 } from "../analysis/sweep-result.ts";
 import {
 	counted,
@@ -11,6 +12,7 @@ import {
 	durationWords,
 	volumeWords,
 } from "../charts/index.ts";
+import { joinedWords } from "./joined-words.ts";
 import { periodWords } from "./period-words.ts";
 
 /** What an axis is called: at the head of a column, as what is varied, several of it. */
@@ -93,9 +95,14 @@ export const countedPoints = (
 			: "regimen",
 	);
 
-/** The regimen of a mark in a line. */
-export function markWords({ regimen }: SweepMark): string {
-	const { depthMmHg, fillMl, dwellMin, suctionMin } = regimen;
+/** The regimen of a mark in a line; each dressing's own where they have not all the same. */
+export const markWords = ({ regimen, dressings }: SweepMark): string =>
+	dressings.length === 0
+		? settingsWords(regimen)
+		: joinedWords(dressings.map((own) => `${settingsWords(own)} (${own.id})`));
+
+function settingsWords(settings: SweepSettings): string {
+	const { depthMmHg, fillMl, dwellMin, suctionMin } = settings;
 	const depth = depthWords(depthMmHg);
 	if (fillMl === 0 || dwellMin === null || suctionMin === null)
 		return `suction alone at ${depth}`;
@@ -104,25 +111,52 @@ export function markWords({ regimen }: SweepMark): string {
 
 export const markNames: { readonly [M in SweepMark["mark"]]: string } = {
 	current: "the current regimen",
-	usual: "common practice",
+	usual: "the site's usual regimen",
 };
 
-/** The value that a mark has on an axis; null where it has none. */
+/** The value that a mark has on an axis; null where it has none, or where its dressings have not the same one. */
 export function markValue(
 	mark: SweepMark | undefined,
 	name: SweepAxisName,
 ): number | null {
-	if (mark === undefined) return null;
-	const { regimen } = mark;
+	if (mark === undefined || isApart(mark, name)) return null;
+	return settingOn(mark.regimen, name);
+}
+
+/** Whether the dressings of a mark are not set alike in what an axis varies. */
+export const isApart = (
+	{ dressings }: SweepMark,
+	name: SweepAxisName,
+): boolean => new Set(dressings.map((own) => settingOn(own, name))).size > 1;
+
+/** What a mark has on an axis, as it is written in a table: `current` where the axis is none of its settings. */
+export function markValueWords(
+	mark: SweepMark,
+	{ name, current }: SweepAxis,
+): string {
+	return isApart(mark, name)
+		? joinedWords(
+				mark.dressings.map((own) => {
+					const value = settingOn(own, name);
+					return `${value === null ? "none" : axisValueWords(name, value)} (${own.id})`;
+				}),
+			)
+		: axisValueWords(name, markValue(mark, name) ?? current);
+}
+
+function settingOn(
+	settings: SweepSettings,
+	name: SweepAxisName,
+): number | null {
 	switch (name) {
 		case "dwell":
-			return regimen.dwellMin;
+			return settings.dwellMin;
 		case "suction":
-			return regimen.suctionMin;
+			return settings.suctionMin;
 		case "fill":
-			return regimen.fillMl;
+			return settings.fillMl;
 		case "depth":
-			return regimen.depthMmHg;
+			return settings.depthMmHg;
 		default:
 			return null;
 	}

@@ -1,5 +1,6 @@
 import type { Spread, TotalName, Totals } from "../analysis/day-result.ts";
 import { plainNumber } from "../charts/index.ts";
+import { supportedDigits } from "../physics/index.ts";
 import { htmlElement, htmlTable } from "./html-element.ts";
 
 /** How a total is called and written. */
@@ -61,12 +62,14 @@ export function totalsTable(
 	const rows = totalNames.map((name) => {
 		const { unit, decimals } = totalWords[name];
 		const spread = projected[name];
-		const number = (value: number | null): Node | string =>
-			value === null ? "" : aligned(document, value, decimals);
+		const number = (value: number): Node => aligned(document, value, decimals);
+		const supported = supportedDigits(spread.halfWidth95) ?? decimals;
 		return [
 			totalWords[name].name,
-			number(spread.mean),
-			number(spread.halfWidth95),
+			aligned(document, spread.mean, supported),
+			spread.halfWidth95 === null
+				? ""
+				: aligned(document, spread.halfWidth95, supported),
 			number(spread.p10),
 			number(spread.p50),
 			number(spread.p90),
@@ -100,7 +103,7 @@ export function aligned(
 ): Node {
 	const text = plainNumber(value, decimals);
 	const [, fraction = ""] = text.split(".");
-	const unseen = `${fraction === "" ? "." : ""}${"0".repeat(mostDecimals - fraction.length)}`;
+	const unseen = `${fraction === "" ? "." : ""}${"0".repeat(Math.max(0, mostDecimals - fraction.length))}`;
 	const pad = htmlElement(
 		document,
 		"span",

@@ -3,13 +3,14 @@ import type {
 	RestsOn,
 	RestsOnRow,
 } from "../analysis/compare-result.ts";
-import { plainNumber } from "../charts/index.ts";
+import { numberWord, plainNumber } from "../charts/index.ts";
 import { compareScale, type Pair } from "./compare-parts.ts";
 import { htmlElement } from "./html-element.ts";
 import { type MeasureScale, measured } from "./measure-number.ts";
 import { inSentence, measureWords } from "./measure-words.ts";
 import { paragraph } from "./paragraph.ts";
 import { section } from "./section.ts";
+import { sentenceStart } from "./sentence.ts";
 import { differenceDecimals, isFound } from "./verdict-words.ts";
 
 type Effect = RestsOnRow["effects"][number];
@@ -22,8 +23,8 @@ interface Turning {
 
 /**
  * The assumptions that turn a verdict at half or at twice their value, as plain lists: first those under which a difference
- * that was found is lost or turned round, the turned ones before those that are only no longer found; then, folded away,
- * those under which one shows that was not found.
+ * that was found is lost or turned round, the turned ones before those that are only no longer found; then the causes
+ * without which one that stands at both is not found; then, folded away, those under which one shows that was not found.
  */
 export function turningSection(
 	result: CompareResult,
@@ -40,15 +41,17 @@ export function turningSection(
 			.map((row) => ({
 				row,
 				effects: row.effects.filter(
-					(effect) =>
-						effect.turns &&
-						result.measures.includes(effect.measure) &&
-						keeps(effect),
+					(effect) => result.measures.includes(effect.measure) && keeps(effect),
 				),
 			}))
 			.filter(({ effects }) => effects.length > 0);
-	const lost = reversedFirst(turnings(wasFound));
-	const shown = turnings((effect) => !wasFound(effect));
+	const lost = reversedFirst(
+		turnings((effect) => effect.turns && wasFound(effect)),
+	);
+	const hung = turnings(
+		(effect) => effect.hangs && !effect.turns && wasFound(effect),
+	);
+	const shown = turnings((effect) => effect.turns && !wasFound(effect));
 	const listed = (
 		some: readonly Turning[],
 		says: (effect: Effect) => string,
@@ -65,6 +68,15 @@ export function turningSection(
 				: `With ${lost.length === 1 ? "this assumption" : `each of these ${lost.length} assumptions`} at half or at twice its value, a difference between ${restsOn.a} and ${restsOn.b} that was found is lost or turned round. It is worth knowing the value on your own ward before a decision rests on that measure.`,
 		),
 		lost.length === 0 ? null : listed(lost, lostWords),
+		hung.length === 0
+			? null
+			: paragraph(
+					document,
+					`${hung.length === 1 ? "One assumed cause carries" : `${sentenceStart(numberWord(hung.length))} assumed causes carry`} a difference that stands at half and at twice its value: without that cause it is not found, or turned round. Nobody has measured how often it comes.`,
+				),
+		hung.length === 0
+			? null
+			: list(hung, () => "", result, pair, document, withoutWords),
 		shown.length === 0
 			? null
 			: htmlElement(
@@ -128,6 +140,7 @@ function list(
 	result: CompareResult,
 	pair: Pair,
 	document: Document,
+	values = effectWords,
 ): HTMLElement {
 	const scale = compareScale(result);
 	const items = turnings.map(({ row, effects }) =>
@@ -145,7 +158,7 @@ function list(
 						document,
 						"li",
 						{},
-						`${inSentence(effect.measure)}${whose(effect, pair)}: ${effectWords(effect, pair, scale)}${says(effect)}`,
+						`${inSentence(effect.measure)}${whose(effect, pair)}: ${values(effect, pair, scale)}${says(effect)}`,
 					),
 				),
 			),
@@ -163,14 +176,24 @@ function whose({ dressing }: Effect, { owners }: Pair): string {
 	return dressing === "all" ? ", all dressings" : `, ${dressing}`;
 }
 
+function decimalsOf({ dressing, measure }: Effect, pair: Pair): number {
+	const difference = pair.of(dressing, measure);
+	return difference === undefined
+		? measureWords[measure].decimals
+		: differenceDecimals(difference);
+}
+
+/** '0.08 a day as it stands, 0 without it'. */
+function withoutWords(effect: Effect, pair: Pair, scale: MeasureScale): string {
+	const { measure, base, without } = effect;
+	const decimals = decimalsOf(effect, pair);
+	return `${measured(base, measure, scale, decimals)} as it stands, ${plainNumber(without ?? 0, decimals)} without it`;
+}
+
 /** '−0.4 a day as it stands, −0.2 at half, 0.1 at twice'. */
 function effectWords(effect: Effect, pair: Pair, scale: MeasureScale): string {
 	const { measure, base, half, twice } = effect;
-	const difference = pair.of(effect.dressing, measure);
-	const decimals =
-		difference === undefined
-			? measureWords[measure].decimals
-			: differenceDecimals(difference);
+	const decimals = decimalsOf(effect, pair);
 	const at = (value: number | null, where: string): string =>
 		value === null
 			? `cannot be run ${where}`

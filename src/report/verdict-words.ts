@@ -1,19 +1,23 @@
 import type { Difference } from "../analysis/compare-result.ts";
 import { plainNumber } from "../charts/index.ts";
+import { supportedDigits } from "../physics/index.ts";
 import { decimalsFor, type MeasureScale, unitWords } from "./measure-number.ts";
 import { measureWords } from "./measure-words.ts";
 
-/** Digits after the point that the numbers of a difference deserve; without an interval enough that it shows. */
-export const differenceDecimals = ({
+/** Digits after the point that a difference deserves: those that its interval supports; without one the measure's own, or enough that it shows. */
+export function differenceDecimals({
 	measure,
 	mean,
 	low95,
 	high95,
-}: Difference): number =>
-	decimalsFor(
-		measure,
-		low95 === null || high95 === null ? Math.abs(mean) : (high95 - low95) / 2,
+}: Difference): number {
+	if (low95 !== null && high95 !== null && high95 > low95)
+		return decimalsFor(measure, (high95 - low95) / 2);
+	return Math.max(
+		decimalsFor(measure, null),
+		supportedDigits(Math.abs(mean)) ?? 0,
 	);
+}
 
 /** Whether a verdict says that the regimens differ. */
 export const isFound = ({ kind }: Pick<Difference, "kind">): boolean =>
@@ -38,5 +42,7 @@ export function verdictWords(
 	if (low95 === null || high95 === null)
 		return `${size}, the same in ${difference.variance.paired === 0 ? "every" : "nearly every"} replication`;
 	const [near, far] = mean < 0 ? [high95, low95] : [low95, high95];
-	return `${size} (${number(near)} to ${number(far)})`;
+	// The interval leaves nought out, however near it comes.
+	const nearest = number(near) === "0" ? "just over 0" : number(near);
+	return `${size} (${nearest} to ${number(far)})`;
 }

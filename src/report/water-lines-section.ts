@@ -16,6 +16,7 @@ import {
 } from "../charts/index.ts";
 import { chapter } from "./chapter.ts";
 import { scrollingFigure } from "./chart-figure.ts";
+import { drawnWords } from "./drawn-words.ts";
 import { firstDrains } from "./first-drains.ts";
 import { htmlElement } from "./html-element.ts";
 import { joinedWords } from "./joined-words.ts";
@@ -56,7 +57,7 @@ export function waterLinesSection(
 		"The same day under each",
 		paragraph(
 			document,
-			`One day of ${result.replications}: the same patient with the same thresholds, turns and nurses under each regimen, on one time axis. ${waterLineLegend({ replications: 1 })}`,
+			`${drawnWords(result)} It is the same patient with the same thresholds, turns and nurses under each regimen, on one time axis. ${waterLineLegend({ replications: 1 })}`,
 		),
 		...figures(lines.filter((line) => line.regimen < 2)),
 		...later,
@@ -85,7 +86,7 @@ export function firstHoursSection(
 		"The first hours",
 		paragraph(
 			document,
-			`A leak comes before ${until} on ${joinedWords(leaks)}. Drawn is ${replication === 0 ? "the first day" : `day ${replication + 1}`}, the first on which the two part in these hours. Enlarged is the time when suction first returns after a dwell: a seal that a move has loosened shows there.`,
+			`A leak comes before ${until} on ${joinedWords(leaks)}. Drawn is replication ${replication}, the first on which the two part in these hours. Enlarged is the time when suction first returns after a dwell: a seal that a move has loosened shows there.`,
 		),
 		...lines.flatMap((line) =>
 			lineFigure(result, line, lines, spanMin, document),

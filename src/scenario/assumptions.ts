@@ -4,6 +4,7 @@ import {
 	constantFacts,
 	constantNames,
 } from "../physics/index.ts";
+import { drawdownBounds } from "./drawdown.ts";
 import { record } from "./leaf.ts";
 import { type QuantityRule, quantity } from "./quantity.ts";
 
@@ -14,9 +15,7 @@ const bounds: Partial<
 	"air.ambient": { from: "300 mmHg", to: "1000 mmHg" },
 	"pump.freeFlow": { from: "0.1 L/min", to: "1000 L/min" },
 	"pump.maxDepth": { from: "10 mmHg", to: "700 mmHg" },
-	"pump.gentle": { from: "0.001", to: "1" },
-	"pump.standard": { from: "0.001", to: "1" },
-	"pump.brisk": { from: "0.001", to: "1" },
+	"pump.drawdown": drawdownBounds,
 	"pump.drawdownLimit": { from: "0 min", to: "60 min" },
 	"line.volume": { from: "0.001 L", to: "10 L" },
 	"foam.capacity": { from: "0.01", to: "1" },

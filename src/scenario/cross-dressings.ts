@@ -4,15 +4,23 @@ import {
 	constantsWith,
 } from "../physics/index.ts";
 import { assumptionRule } from "./assumptions.ts";
+import { defaults } from "./defaults.ts";
 import { type Found, found } from "./issues.ts";
 import { asList, asMap, idOf, read } from "./lenient.ts";
 import { type Keys, received } from "./path.ts";
 import { judge } from "./quantity.ts";
-import { depth, from } from "./schema-regimen.ts";
+import {
+	canisterHolds,
+	canisterSize,
+	depth,
+	from,
+	sourceLeft,
+	sourceSize,
+} from "./schema-regimen.ts";
 import { unknownDressing } from "./unknown-dressing.ts";
 import { deepestHeld } from "./vary.ts";
 
-/** Dressings, their regimens and the partial regimens of `compare:`. */
+/** Dressings, their regimens and the partial regimens of `compare:` and `usual:`. */
 export function crossDressings(data: unknown): Found[] {
 	const root = asMap(data);
 	const dressings = asList(root.dressings);
@@ -22,7 +30,10 @@ export function crossDressings(data: unknown): Found[] {
 		...dressings.flatMap((dressing, i) =>
 			ofDressing(asMap(dressing), ["dressings", i], constants),
 		),
-		...ofCompare(root.compare, dressings, constants),
+		...Object.entries(asMap(root.compare)).flatMap(([name, patch]) =>
+			ofPatch(patch, ["compare", name], dressings, constants),
+		),
+		...ofPatch(root.usual, ["usual"], dressings, constants),
 	];
 }
 
@@ -31,6 +42,14 @@ function repeatedIds(dressings: readonly unknown[]): Found[] {
 	return dressings.flatMap((dressing, i) => {
 		const id = idOf(asMap(dressing).id);
 		if (id === undefined) return [];
+		if (id === "all" && dressings.length > 1)
+			return [
+				found(
+					["dressings", i, "id"],
+					"an id of its own: all stands for the dressings together",
+					received(id),
+				),
+			];
 		const before = first.get(id);
 		if (before === undefined) first.set(id, i);
 		return before === undefined
@@ -65,20 +84,57 @@ export function ofDressing(
 					),
 				]
 			: [];
+	const alone = [
+		...noArea,
+		...ofContent(asMap(dressing.unit), [...at, "unit"]),
+	];
 	const regimen = dressing.regimen;
 	if (!Array.isArray(regimen))
 		return [
-			...noArea,
+			...alone,
 			...ofRegimen(asMap(regimen), [...at, "regimen"], constants),
 		];
 	return [
-		...noArea,
+		...alone,
 		...order(regimen, [...at, "regimen"]),
 		...regimen.flatMap((item, i) =>
 			ofRegimen(asMap(item), [...at, "regimen", i], constants),
 		),
 	];
 }
+
+/** A canister that hangs at the start has room, and no more is left in a source than it takes. */
+function ofContent(unit: Readonly<Record<string, unknown>>, at: Keys): Found[] {
+	const canister = read(canisterSize, unit.canister ?? sizes.canister);
+	const source = read(sourceSize, unit.source ?? sizes.source);
+	const holds = read(canisterHolds, unit.holds);
+	const left = read(sourceLeft, unit.left);
+	return [
+		...(canister !== undefined && holds !== undefined && holds >= canister
+			? [
+					found(
+						[...at, "holds"],
+						`less than the canister takes (${canister} mL): a full one stops the pump before the day begins, so change it first`,
+						received(unit.holds),
+					),
+				]
+			: []),
+		...(source !== undefined && left !== undefined && left > source
+			? [
+					found(
+						[...at, "left"],
+						`at most what the source takes (${source} mL)`,
+						received(unit.left),
+					),
+				]
+			: []),
+	];
+}
+
+const sizes = {
+	canister: defaults["dressings[].unit.canister"].write,
+	source: defaults["dressings[].unit.source"].write,
+};
 
 /** The first from the start, each later than the one before. */
 function order(regimens: readonly unknown[], at: Keys): Found[] {
@@ -145,35 +201,53 @@ export function reachable(
 	];
 }
 
+/** What a partial regimen says of canister and source, laid over each unit that it is meant for; the first that does not fit speaks. */
+function contentOf(
+	patch: Readonly<Record<string, unknown>>,
+	dressings: readonly unknown[],
+	meant: string | undefined,
+	keys: Keys,
+): Found[] {
+	const own = ["canister", "holds", "source", "left"].filter(
+		(key) => patch[key] !== undefined,
+	);
+	if (own.length === 0) return [];
+	const given = Object.fromEntries(own.map((key) => [key, patch[key]]));
+	const [first] = dressings
+		.filter((raw) => meant === undefined || idOf(asMap(raw).id) === meant)
+		.map((raw) => ofContent({ ...asMap(asMap(raw).unit), ...given }, keys))
+		.filter((faults) => faults.length > 0);
+	return first ?? [];
+}
+
 /** Every partial regimen names a dressing that is there, and leaves each regimen that it is laid over complete. */
-function ofCompare(
-	compare: unknown,
+function ofPatch(
+	value: unknown,
+	keys: Keys,
 	dressings: readonly unknown[],
 	constants: Constants,
 ): Found[] {
 	const ids = dressings.map((dressing) => idOf(asMap(dressing).id));
-	return Object.entries(asMap(compare)).flatMap(([name, value]) => {
-		const { dressing: named, ...patch } = asMap(value);
-		const keys = ["compare", name];
-		const meant = idOf(named);
-		if (meant !== undefined && !ids.includes(meant))
-			return [unknownDressing([...keys, "dressing"], meant, ids)];
-		const bases = dressings
-			.filter((_, i) => meant === undefined || ids[i] === meant)
-			.map((dressing) => {
-				const { regimen } = asMap(dressing);
-				return asMap(Array.isArray(regimen) ? regimen[0] : regimen);
-			});
-		const incomplete = bases.flatMap((base) =>
-			"fill" in patch && base.fill === "none"
-				? ofRegimen({ ...base, ...patch }, keys, constants)
-				: [],
-		);
-		return [
-			...incomplete,
-			...reachable(patch.depth, [...keys, "depth"], constants),
-		];
-	});
+	const { dressing: named, ...patch } = asMap(value);
+	const meant = idOf(named);
+	if (meant !== undefined && !ids.includes(meant))
+		return [unknownDressing([...keys, "dressing"], meant, ids)];
+	const bases = dressings
+		.filter((_, i) => meant === undefined || ids[i] === meant)
+		.map((dressing) => {
+			const { regimen } = asMap(dressing);
+			return asMap(Array.isArray(regimen) ? regimen[0] : regimen);
+		});
+	const incomplete = bases.flatMap((base) =>
+		"fill" in patch && base.fill === "none"
+			? ofRegimen({ ...base, ...patch }, keys, constants)
+			: [],
+	);
+	return [
+		...incomplete,
+		...reachable(patch.depth, [...keys, "depth"], constants),
+		...contentOf(patch, dressings, meant, keys),
+	];
 }
 
 /** The constants with those overrides that can be read. */

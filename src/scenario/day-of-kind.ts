@@ -15,6 +15,7 @@ export function dayOfKind(ward: WardScenario, dressing: Dressing): Scenario {
 		care: ward.care,
 		happenings: [],
 		compare: [],
+		usual: null,
 		sweep: null,
 		home: null,
 		constants: ward.constants,

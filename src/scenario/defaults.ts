@@ -45,9 +45,17 @@ export const defaults = {
 	"dressings[].wound.difficulty": ofProject("ordinary"),
 	"dressings[].wound.outflow": ofProject("none"),
 	"dressings[].regimen.begin": practice("suction"),
-	"dressings[].regimen.drawdown": ofProject("standard"),
+	// Stands for the constant of that name, with whatever value the file gives it: see `fill.ts`.
+	"dressings[].regimen.drawdown": {
+		write: "15 %",
+		provenance: "assumed",
+		source: "assumed: the constant pump.drawdown",
+	},
 	"dressings[].unit.canister": ofProject("1000 mL"),
+	"dressings[].unit.holds": ofProject("0 mL"),
 	"dressings[].unit.source": ofProject("1000 mL"),
+	// The whole of the source, whatever its size: see `fill.ts`.
+	"dressings[].unit.left": ofProject("1000 mL"),
 	"dressings[].age": ofProject("0 h"),
 	"care.response.day": assumed("4 min"),
 	"care.response.night": assumed("7 min"),

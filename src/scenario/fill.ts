@@ -1,5 +1,8 @@
+import { assumptionRule } from "./assumptions.ts";
 import { type Default, type DefaultPath, defaults } from "./defaults.ts";
+import { percent } from "./drawdown.ts";
 import { type Keys, valueAt } from "./path.ts";
+import { judge } from "./quantity.ts";
 
 /** A default that stands in for a value that the file leaves out. */
 export interface Filled {
@@ -16,10 +19,28 @@ export function filledDefaults(data: unknown): Filled[] {
 		if (there === null) return [];
 		return spread(data, there.split(".")).flatMap((keys) =>
 			valueAt(data, keys) === undefined && !isReference(data, keys)
-				? [{ keys, default: defaults[path] }]
+				? [{ keys, default: defaultAt(path, data, keys) }]
 				: [],
 		);
 	});
+}
+
+/** A default; that of the drawdown is a constant, which the file may have set, and a source is full, whatever its size. */
+function defaultAt(path: DefaultPath, data: unknown, keys: Keys): Default {
+	if (path === "dressings[].unit.left") {
+		const size = valueAt(data, [...keys.slice(0, -1), "source"]);
+		return typeof size === "string"
+			? { ...defaults[path], write: size }
+			: defaults[path];
+	}
+	if (path !== "dressings[].regimen.drawdown") return defaults[path];
+	const judged = judge(
+		valueAt(data, ["assumptions", "pump.drawdown"]),
+		assumptionRule("pump.drawdown"),
+	);
+	return judged.ok
+		? { ...defaults[path], write: percent(judged.value) }
+		: defaults[path];
 }
 
 /** Where a default stands in the file of a day; null where it has no place there. */
@@ -32,6 +53,8 @@ function ofWard(path: DefaultPath): string | null {
 	if (path === "ward.horizon" || path === "ward.replications")
 		return path.slice("ward.".length);
 	if (path === "dressings[].patient") return null;
+	// Every therapy of a ward begins with a new canister and a new source.
+	if (/\.unit\.(?:holds|left)$/u.test(path)) return null;
 	return path.replace(/^dressings\[\]/u, "ward.kinds[]");
 }
 

@@ -1,5 +1,12 @@
 /** Scenario files: schema, defaults, reading YAML and JSON, problems as data. */
 
+export {
+	fewReplications,
+	outputCaution,
+	type ScenarioCaution,
+	scenarioCautions,
+	settingCautions,
+} from "./cautions.ts";
 export { dayOfKind } from "./day-of-kind.ts";
 export { defaults } from "./defaults.ts";
 export { expectedEvents, maxExpectedEvents } from "./events.ts";
@@ -10,6 +17,8 @@ export {
 	schemaText,
 	wardScenarioSchema,
 } from "./json-schema.ts";
+export { settingsText } from "./merge.ts";
+export { usualDepth, usualDwellMin, usualSuctionMin } from "./practice.ts";
 export { type Problem, sentence, UnusableInput } from "./problem.ts";
 export {
 	type Checked,

@@ -1,4 +1,5 @@
 import type * as z from "zod";
+import { goneConstants } from "./drawdown.ts";
 import { nearestKey } from "./leaf.ts";
 import { nearest } from "./nearest.ts";
 import { type Keys, pathText, received, valueAt } from "./path.ts";
@@ -28,7 +29,9 @@ export function problemsOf(
 					[...keys, key],
 					shortKeys(issue.message),
 					`the key ${received(key)}`,
-					nearestKey(key, issue.message),
+					keys.at(-1) === "assumptions" && Object.hasOwn(goneConstants, key)
+						? goneConstants[key]
+						: nearestKey(key, issue.message),
 				),
 			);
 		if (issue.code === "invalid_union") return ofUnion(issue, data, keys);

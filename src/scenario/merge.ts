@@ -8,7 +8,7 @@ export type RegimenFile = z.output<typeof regimen> & {
 };
 export type PartialRegimenFile = z.output<typeof partialRegimen>;
 
-/** A regimen with the suggested fill worked out. */
+/** A regimen with the suggested fill and the drawdown worked out. */
 export function resolveRegimen(
 	file: RegimenFile,
 	foamVolumeMl: number,
@@ -31,16 +31,30 @@ export function resolveRegimen(
 			fillMl === 0
 				? Number.POSITIVE_INFINITY
 				: (file.suction ?? Number.POSITIVE_INFINITY),
-		drawdown: file.drawdown,
+		drawdown: file.drawdown ?? constants["pump.drawdown"],
+		drawdownGiven: file.drawdown !== undefined,
 	};
 }
 
+/** Settings as text, alike where the day is: whether a number was given or worked out makes no other day. */
+export const settingsText = (settings: unknown): string =>
+	JSON.stringify(settings, (key, value) =>
+		key === "fillSuggested" || key === "drawdownGiven" ? undefined : value,
+	);
+
 /** A partial regimen laid over the first of a list; the later ones stay. */
 export function laidOver(
-	patch: PartialRegimenFile,
+	patch: Partial<PartialRegimenFile>,
 	regimens: readonly RegimenFile[],
 ): RegimenFile[] {
-	const { dressing: _, canister: __, source: ___, ...settings } = patch;
+	const {
+		dressing: _,
+		canister: __,
+		source: ___,
+		holds: ____,
+		left: _____,
+		...settings
+	} = patch;
 	const given = Object.fromEntries(
 		Object.entries(settings).filter(([, value]) => value !== undefined),
 	);

@@ -1,4 +1,6 @@
+import { scenarioCautions } from "./cautions.ts";
 import { expectedEvents } from "./events.ts";
+import { settingsText } from "./merge.ts";
 import type { Scenario } from "./scenario.ts";
 
 /** Events of all replications that take many minutes. */
@@ -23,14 +25,6 @@ export function notesOf(scenario: Scenario): string[] {
 				: [],
 		),
 	);
-	const pooling = dressings.flatMap(({ id, regimens, foamVolumeMl }) => {
-		const capacityMl = scenario.constants["foam.capacity"] * foamVolumeMl;
-		return regimens.some(({ fillMl }) => fillMl > capacityMl)
-			? [
-					`${id}: a fill is more than the foam takes (${Math.round(capacityMl)} mL) and pools under the drape.`,
-				]
-			: [];
-	});
 	const change = care.dressingChange;
 	const unchanged =
 		change !== null &&
@@ -49,8 +43,10 @@ export function notesOf(scenario: Scenario): string[] {
 		...late,
 		...equal(scenario),
 		...idle,
-		...pooling,
 		...unchanged,
+		...scenarioCautions(scenario).map(({ dressing, text }) =>
+			dressing === undefined ? text : `${dressing}: ${text}`,
+		),
 		...long,
 	];
 }
@@ -58,7 +54,7 @@ export function notesOf(scenario: Scenario): string[] {
 /** Regimens of `compare:` that say the same as another. */
 function equal({ compare }: Scenario): string[] {
 	const said = compare.map(({ name: _, dressing: __, ...settings }) =>
-		JSON.stringify(settings),
+		settingsText(settings),
 	);
 	return compare.flatMap(({ name }, i) => {
 		const first = said.indexOf(said[i]);

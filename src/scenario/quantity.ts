@@ -139,7 +139,8 @@ function form(
 		...number,
 		{ type: "string", pattern },
 	];
-	const example = rule.unit === "" ? Number(rule.example) : rule.example;
+	const bareExample = Number(rule.example);
+	const example = Number.isFinite(bareExample) ? bareExample : rule.example;
 	return forms.length === 1
 		? { ...forms[0], description, examples: [example] }
 		: { anyOf: forms, description, examples: [...words, example] };

@@ -111,7 +111,12 @@ export function checkWard(
 		);
 		return none([placed(endless, tree)]);
 	}
-	return { ward, problems: [], notes: notesOf(ward), data };
+	return {
+		ward,
+		problems: [],
+		notes: [...notesOf(ward), ...newUnits(data)],
+		data,
+	};
 }
 
 const given = (overrides: WardOverrides) =>
@@ -191,6 +196,19 @@ function expectedWardEvents(ward: WardScenario): number {
 		ward.beds.length +
 		ward.census.reduce((sum, count) => sum + count, 0);
 	return Math.min(ward.units ?? Number.POSITIVE_INFINITY, most) * days * perDay;
+}
+
+/** What a day says of the content at its start holds for that day alone. */
+function newUnits(data: unknown): string[] {
+	return asList(asMap(asMap(data).ward).kinds).flatMap((raw, i) => {
+		const kind = asMap(raw);
+		const unit = asMap(kind.unit);
+		return unit.holds === undefined && unit.left === undefined
+			? []
+			: [
+					`ward.kinds[${i}]: every therapy of the ward begins with a new canister and a new source; what ${String(kind.id)} holds or has left at the start of its day is not used.`,
+				];
+	});
 }
 
 function notesOf(ward: WardScenario): string[] {

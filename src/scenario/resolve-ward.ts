@@ -35,7 +35,11 @@ export function resolveWard(file: WardFile, data: unknown): WardScenario {
 	const kinds = ward.kinds.map((kind, i) => ({
 		id: kind.id,
 		share: kind.share,
-		dressing: resolveDressing(written[i], constants),
+		dressing: {
+			...resolveDressing(written[i], constants),
+			canisterHoldsMl: 0,
+			sourceLeftMl: null,
+		},
 		solution: kind.solution ?? file.solution.name,
 	}));
 	const place = (id: string) => kinds.findIndex((kind) => kind.id === id);

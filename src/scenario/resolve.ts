@@ -7,7 +7,12 @@ import {
 } from "../physics/index.ts";
 import { defaults } from "./defaults.ts";
 import { filledDefaults, writtenDefault } from "./fill.ts";
-import { laidOver, type RegimenFile, resolveRegimen } from "./merge.ts";
+import {
+	laidOver,
+	type PartialRegimenFile,
+	type RegimenFile,
+	resolveRegimen,
+} from "./merge.ts";
 import { pathText } from "./path.ts";
 import { resolveRehearsal } from "./resolve-rehearsal.ts";
 import type {
@@ -48,23 +53,20 @@ export function resolve(file: ScenarioFile, data: unknown): Scenario {
 				dressing: patch.dressing ?? null,
 				canisterMl: patch.canister ?? null,
 				sourceMl: patch.source ?? null,
-				regimens: Object.fromEntries(
-					file.dressings.map((dressing) => {
-						const meant =
-							patch.dressing === undefined || patch.dressing === dressing.id;
-						const regimens = meant
-							? laidOver(patch, regimensOf(dressing))
-							: regimensOf(dressing);
-						return [
-							dressing.id,
-							regimens.map((regimen) =>
-								resolveRegimen(regimen, foamVolumeMl(dressing), constants),
-							),
-						];
-					}),
+				canisterHoldsMl: patch.holds ?? null,
+				sourceLeftMl: patch.left ?? null,
+				regimens: regimensWith(
+					file,
+					constants,
+					({ id }) => patch.dressing === undefined || patch.dressing === id,
+					patch,
 				),
 			}),
 		),
+		usual:
+			file.usual === undefined
+				? null
+				: regimensWith(file, constants, () => true, file.usual),
 		sweep: file.sweep === undefined ? null : resolveSweep(file.sweep),
 		home:
 			file.home === undefined
@@ -88,6 +90,22 @@ export function resolve(file: ScenarioFile, data: unknown): Scenario {
 		),
 	};
 }
+
+/** The regimens of every dressing, a partial one laid over those that are meant, by id. */
+const regimensWith = (
+	{ dressings }: ScenarioFile,
+	constants: Constants,
+	isMeant: (dressing: DressingFile) => boolean,
+	patch: Partial<PartialRegimenFile>,
+): RegimenPatch["regimens"] =>
+	Object.fromEntries(
+		dressings.map((dressing) => [
+			dressing.id,
+			laidOver(isMeant(dressing) ? patch : {}, regimensOf(dressing)).map(
+				(regimen) => resolveRegimen(regimen, foamVolumeMl(dressing), constants),
+			),
+		]),
+	);
 
 /** The constants with the file's overrides; `solution.hang` is another way to write `source.hang`. */
 export function constantsOf(
@@ -148,6 +166,9 @@ export function resolveDressing(
 		),
 		canisterMl: unit.canister,
 		sourceMl: unit.source,
+		canisterHoldsMl: unit.holds,
+		sourceLeftMl:
+			unit.left !== undefined && unit.left < unit.source ? unit.left : null,
 		ageMin: file.age,
 	};
 }

@@ -18,6 +18,8 @@ export interface Scenario {
 	/** What is rehearsed, where the file has such a part. */
 	readonly rehearsal?: RehearsalPlan;
 	readonly compare: readonly RegimenPatch[];
+	/** The site's usual regimen in the place of the first of each dressing, by its id; null where the file names none. */
+	readonly usual: { readonly [dressing: string]: readonly Regimen[] } | null;
 	/** What `sweep` varies; null where the file does not say. */
 	readonly sweep: SweepGrid | null;
 	/** Discharge: what is sent along is for these minutes; null where nobody goes home. */
@@ -45,7 +47,6 @@ export type Tissue =
 	| "exposed-organ";
 type Slough = "clean" | "ordinary" | "heavy";
 type Difficulty = "easy" | "ordinary" | "awkward";
-type Drawdown = "gentle" | "standard" | "brisk";
 
 export interface Dressing {
 	readonly id: string;
@@ -71,6 +72,10 @@ export interface Dressing {
 	readonly regimens: readonly Regimen[];
 	readonly canisterMl: number;
 	readonly sourceMl: number;
+	/** What the canister holds at the start. */
+	readonly canisterHoldsMl: number;
+	/** What is left in the source at the start; null: it is full. */
+	readonly sourceLeftMl: number | null;
 	/** Age of the dressing at the start. */
 	readonly ageMin: number;
 }
@@ -87,7 +92,10 @@ export interface Regimen {
 	readonly dwellMin: number;
 	/** Suction period, timed from pump start; Infinity where the fill is 0. */
 	readonly suctionMin: number;
-	readonly drawdown: Drawdown;
+	/** Share of the pump's flow that is let work in a drawdown, 0…1. */
+	readonly drawdown: number;
+	/** False where it is the constant `pump.drawdown`. */
+	readonly drawdownGiven: boolean;
 }
 
 /** A regimen of `compare:`, laid over the first regimen of one dressing or of all. */
@@ -99,6 +107,9 @@ export interface RegimenPatch {
 	/** Size of canister and source of the dressings it is laid over; null: as they are. */
 	readonly canisterMl: number | null;
 	readonly sourceMl: number | null;
+	/** What they hold at the start; null: as in the scenario. */
+	readonly canisterHoldsMl: number | null;
+	readonly sourceLeftMl: number | null;
 }
 
 /** Values of each setting that is varied; every one is run with every other. */

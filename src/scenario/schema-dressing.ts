@@ -4,11 +4,13 @@ import { defaults } from "./defaults.ts";
 import { choice, name, record } from "./leaf.ts";
 import { judge, type QuantityRule, quantity, refuse } from "./quantity.ts";
 import {
+	canisterHolds,
 	canisterSize,
 	duration,
 	regimen,
 	regimenItem,
 	regimenShape,
+	sourceLeft,
 	sourceSize,
 } from "./schema-regimen.ts";
 
@@ -164,10 +166,15 @@ export const dressing = record("a dressing", {
 		canister: canisterSize.prefault(
 			defaults["dressings[].unit.canister"].write,
 		),
+		holds: canisterHolds.prefault(defaults["dressings[].unit.holds"].write),
 		source: sourceSize.prefault(defaults["dressings[].unit.source"].write),
+		left: sourceLeft.optional(),
 	})
 		.prefault({})
-		.meta({ description: "what the therapy unit takes" }),
+		.meta({
+			description:
+				"what the therapy unit takes, and what hangs on it at the start",
+		}),
 	age: duration(
 		"age of the dressing at the start",
 		"0 h",

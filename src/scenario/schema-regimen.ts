@@ -1,6 +1,7 @@
 import * as z from "zod";
 import { readQuantity } from "../physics/index.ts";
 import { defaults } from "./defaults.ts";
+import { drawdown } from "./drawdown.ts";
 import { choice, name, record } from "./leaf.ts";
 import {
 	judge,
@@ -82,10 +83,7 @@ export const settings = {
 		"7 d",
 		"2 h",
 	),
-	drawdown: choice(
-		["gentle", "standard", "brisk"],
-		"how fast the air leaves the foam",
-	),
+	drawdown,
 };
 
 export const regimenShape = {
@@ -94,9 +92,7 @@ export const regimenShape = {
 	fill: settings.fill,
 	dwell: settings.dwell.optional(),
 	suction: settings.suction.optional(),
-	drawdown: settings.drawdown.prefault(
-		defaults["dressings[].regimen.drawdown"].write,
-	),
+	drawdown: settings.drawdown.optional(),
 };
 
 export const regimen = record("a regimen", regimenShape);
@@ -128,18 +124,41 @@ export const sourceSize = volume(
 	"1000 mL",
 );
 
-/** A regimen of `compare:`: what it leaves out stays as it is. */
-export const partialRegimen = record("a partial regimen", {
-	dressing: name(
-		"the id of a dressing",
-		"the dressing it is laid over; all of them where it is left out",
-	).optional(),
+/** What the canister holds when the day begins. */
+export const canisterHolds = volume(
+	"what the canister holds at the start",
+	"0 mL",
+	"20 L",
+	"120 mL",
+);
+export const sourceLeft = volume(
+	"what is left in the source of solution at the start; full where it is left out",
+	"0 mL",
+	"20 L",
+	"640 mL",
+);
+
+const partialSettings = {
 	begin: settings.begin.optional(),
 	depth: settings.depth.optional(),
 	fill: settings.fill.optional(),
 	dwell: settings.dwell.optional(),
 	suction: settings.suction.optional(),
 	drawdown: settings.drawdown.optional(),
+};
+
+/** The regimen that a site runs most: what it leaves out is as in the scenario. */
+export const usualRegimen = record("a partial regimen", partialSettings);
+
+/** A regimen of `compare:`: what it leaves out stays as it is. */
+export const partialRegimen = record("a partial regimen", {
+	dressing: name(
+		"the id of a dressing",
+		"the dressing it is laid over; all of them where it is left out",
+	).optional(),
+	...partialSettings,
 	canister: canisterSize.optional(),
+	holds: canisterHolds.optional(),
 	source: sourceSize.optional(),
+	left: sourceLeft.optional(),
 });

@@ -41,6 +41,9 @@ const factor = quantity({
 	description: "times the rate of arrivals on this day of the week",
 }).optional();
 
+/** Every therapy of a ward begins with a new canister and a new source. */
+const { holds: _, left: __, ...policyShape } = partialRegimen.shape;
+
 /** `400 g` or `0.4 kg`, in grams. */
 const weight = z
 	.unknown()
@@ -337,7 +340,7 @@ export const wardSchema = record("a ward scenario", {
 		.record(
 			name("a name", "name of the policy"),
 			record("a policy", {
-				...partialRegimen.shape,
+				...policyShape,
 				canister: size("another size of canister").optional(),
 				source: size("another size of source").optional(),
 			}),

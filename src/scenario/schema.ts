@@ -6,7 +6,7 @@ import { refuse } from "./quantity.ts";
 import { care } from "./schema-care.ts";
 import { dressing, maxDressings } from "./schema-dressing.ts";
 import { happening } from "./schema-happening.ts";
-import { duration, partialRegimen } from "./schema-regimen.ts";
+import { duration, partialRegimen, usualRegimen } from "./schema-regimen.ts";
 import { rehearsal } from "./schema-rehearsal.ts";
 import { sweep } from "./schema-sweep.ts";
 
@@ -151,6 +151,10 @@ export const scenarioSchema = record("a scenario", {
 			description:
 				"regimens to set against each other: each is laid over the first regimen of every dressing, or of the one it names",
 		}),
+	usual: usualRegimen.optional().meta({
+		description:
+			"the regimen that the site runs most, laid over the scenario's own: maps of `sweep` mark it; where it is left out they mark none",
+	}),
 	sweep: sweep.optional().meta({
 		description:
 			"the grid that `sweep` runs: values of one setting or more, every one with every other",

@@ -23,14 +23,15 @@ export function withConstant(
 		constants,
 		dressings: scenario.dressings.map((dressing) => ({
 			...dressing,
-			regimens: dressing.regimens.map((regimen) =>
-				regimen.fillSuggested
-					? {
-							...regimen,
-							fillMl: constants["foam.suggested"] * dressing.foamVolumeMl,
-						}
-					: regimen,
-			),
+			regimens: dressing.regimens.map((regimen) => ({
+				...regimen,
+				fillMl: regimen.fillSuggested
+					? constants["foam.suggested"] * dressing.foamVolumeMl
+					: regimen.fillMl,
+				drawdown: regimen.drawdownGiven
+					? regimen.drawdown
+					: constants["pump.drawdown"],
+			})),
 		})),
 	};
 	const held = deepestHeld(constants);

@@ -3,8 +3,9 @@ import { never } from "./never.ts";
 import type { CanisterReason } from "./observer.ts";
 import { order } from "./order.ts";
 import type { Whole } from "./part.ts";
+import { same } from "./same.ts";
 
-/** The canister of one dressing: noted when nearly full, stops the pump at capacity, changed by call, round or script. */
+/** The canister of one dressing, empty at the start or not: noted when nearly full, stops the pump at capacity, changed by call, round or script. */
 export class Canister {
 	/** Since the last reset. */
 	changes = 0;
@@ -37,12 +38,20 @@ export class Canister {
 		);
 	}
 
-	/** An empty canister of `sizeMl`. */
+	/** A canister of `sizeMl`, with what the liquid says that it holds. */
 	reset(sizeMl: number): void {
 		this.size = sizeMl;
 		this.changes = 0;
 		this.#mark = 0;
 		this.#due = never;
+		if (this.#whole.liquid.canister > this.#next + same) this.#mark = 1;
+	}
+
+	/** Notes a canister that is nearly full when the day begins. */
+	look(): void {
+		const { observer, index, sim } = this.#whole;
+		if (this.#mark === 1)
+			observer.notice(index, "canister-nearly-full", sim.now);
 	}
 
 	/** Asks when the next mark is reached, within `limitMin` minutes. */

@@ -5,7 +5,7 @@ import {
 	type Simulation,
 	Stream,
 } from "../engine/index.ts";
-import { type Constants, weeping } from "../physics/index.ts";
+import { airToThin, type Constants, weeping } from "../physics/index.ts";
 import type { Dressing, Regimen, Scenario } from "../scenario/index.ts";
 import { Air } from "./air-state.ts";
 import { Alarms, type Watched } from "./alarms.ts";
@@ -126,6 +126,7 @@ export class DressingProcess implements Watched, Whole {
 	readonly #eSealDry: EventId;
 	readonly #eSealWet: EventId;
 	readonly #eOutput: EventId;
+	readonly #eLook: EventId;
 	readonly #eCapacity: EventId;
 	#grazing = false;
 
@@ -267,9 +268,24 @@ export class DressingProcess implements Watched, Whole {
 		this.#eCapacity = event("level passes capacity", order.boundary, () =>
 			this.#passesCapacity(),
 		);
+		this.#eLook = event("content at the start is noted", order.observer, () => {
+			this.canister.look();
+			this.source.look();
+		});
 		this.#eOutput = event("hourly output passes a mark", order.boundary, () =>
 			this.#outputPasses(),
 		);
+	}
+
+	/** Whether nothing was in the canister at the start. */
+	get canisterWasNew(): boolean {
+		return this.#spec.canisterHoldsMl === 0;
+	}
+
+	/** Whether the source was full at the start. */
+	get sourceWasNew(): boolean {
+		const { sourceLeftMl, sourceMl } = this.#spec;
+		return sourceLeftMl === null || sourceLeftMl >= sourceMl;
 	}
 
 	// ── beginning and end ──────────────────────────────────────────────────────────────────────────────────────────
@@ -294,7 +310,10 @@ export class DressingProcess implements Watched, Whole {
 		this.#began = now;
 		this.#lacking.clear();
 		this.alarms.reset();
-		this.liquid.reset(sourceMl);
+		this.liquid.reset(
+			this.#spec.sourceLeftMl ?? sourceMl,
+			this.#spec.canisterHoldsMl,
+		);
 		this.lineKinked = false;
 		this.fillKinked = false;
 		this.fills = 0;
@@ -340,7 +359,9 @@ export class DressingProcess implements Watched, Whole {
 		this.phase = "suction";
 		this.#phaseSince = now;
 		this.#begin();
-		this.source.look();
+		// A round that falls on the start comes before what is noted of the content that was given.
+		if (this.canisterWasNew && this.sourceWasNew) this.source.look();
+		else this.at(this.#eLook, now);
 		if (this.#changeEvery !== null)
 			this.at(this.#eChangeDue, now + Math.max(0, this.#changeEvery - ageMin));
 	}
@@ -750,8 +771,7 @@ export class DressingProcess implements Watched, Whole {
 		this.#pumpSince = now;
 		air.pumpStart(
 			now,
-			k["line.volume"] +
-				(liquid.capacity + this.canister.size - liquid.canister) / 1000,
+			airToThin(k, liquid.capacity, this.canister.size, liquid.canister),
 		);
 		this.alarms.drain.rewind();
 		this.#drainCounted = 0;
@@ -823,7 +843,7 @@ export class DressingProcess implements Watched, Whole {
 	#setRegimen(): void {
 		this.regimen = this.#spec.regimens[this.#regimenIndex];
 		this.air.setDepth = this.regimen.depthMmHg;
-		this.air.drawdownShare = this.constants[`pump.${this.regimen.drawdown}`];
+		this.air.drawdownShare = this.regimen.drawdown;
 	}
 
 	/** The latest regimen whose time has passed takes over, if it is not in force yet. */

@@ -73,14 +73,15 @@ export class Liquid {
 		this.#clear = constants["drain.conductance"];
 	}
 
-	reset(sourceMl: number): void {
+	/** Nothing has moved yet; so much is left in the source, and in the canister. */
+	reset(sourceMl: number, canisterMl = 0): void {
 		this.level = 0;
 		this.share = 1;
 		this.outflow = "still";
 		this.fillRate = 0;
 		this.weepRate = 0;
 		this.open = 1;
-		this.canister = 0;
+		this.canister = canisterMl;
 		this.source = sourceMl;
 		this.filled = 0;
 		this.instilled = 0;

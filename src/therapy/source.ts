@@ -43,7 +43,7 @@ export class Source {
 		);
 	}
 
-	/** A full source of `sizeMl`. */
+	/** A source of `sizeMl`, with what the liquid says that is left in it; it hangs from now on, however long it has hung. */
 	reset(sizeMl: number): void {
 		this.#size = sizeMl;
 		this.changes = 0;

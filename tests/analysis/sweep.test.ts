@@ -52,11 +52,19 @@ function swept(
 }
 
 describe("a grid", () => {
-	const result = swept(thigh, {
-		dwell: [2, 5, 10],
-		suction: [60, 120, 210],
-		depth: [125],
-	});
+	const usual = {
+		thigh: [
+			{ ...thigh.dressings[0].regimens[0], dwellMin: 10, suctionMin: 210 },
+		],
+	};
+	const result = swept(
+		{ ...thigh, usual },
+		{
+			dwell: [2, 5, 10],
+			suction: [60, 120, 210],
+			depth: [125],
+		},
+	);
 
 	test("has every value with every other, the last axis running fastest; axes of one value are none", () => {
 		expect(result.axes.map(({ name }) => name)).toEqual(["dwell", "suction"]);
@@ -73,7 +81,7 @@ describe("a grid", () => {
 		]);
 	});
 
-	test("marks the scenario's own regimen, which differs from itself by exactly 0, and the usual programme", () => {
+	test("marks the scenario's own regimen, which differs from itself by exactly 0, and the site's usual regimen", () => {
 		expect(result.points.map(({ current }) => current).indexOf(true)).toBe(4);
 		expect(result.points.map(({ usual }) => usual).indexOf(true)).toBe(8);
 		for (const value of Object.values(result.points[4].measures))
@@ -82,6 +90,14 @@ describe("a grid", () => {
 				differenceHalfWidth95: 0,
 			});
 		expect(result.marks.map(({ point }) => point)).toEqual([4, 8]);
+	});
+
+	test("marks nothing as usual where the scenario names no usual regimen", () => {
+		const unnamed = swept(thigh, { dwell: [5, 10], suction: [120, 210] });
+		expect(unnamed.points.some(({ usual: is }) => is)).toBe(false);
+		expect(unnamed.marks.map(({ mark }) => mark)).toEqual(["current"]);
+		// The points are those of a map with the mark.
+		expect(unnamed.points[3].measures).toEqual(result.points[8].measures);
 	});
 
 	test("gives at a point what the same regimen gives as a scenario of its own", () => {

@@ -30,7 +30,7 @@ describe("the verdict on a difference", () => {
 	test("is fewer where the interval leaves nought out, with the interval", () => {
 		const verdict = judged([...times(-1, 40), ...times(0, 60)]);
 		expect(verdict.kind).toBe("differs");
-		expect(verdict.verdict).toMatch(/^fewer: 0\.4 \(0\.30\d to 0\.498\)$/u);
+		expect(verdict.verdict).toMatch(/^fewer: 0\.4 \(0\.3 to 0\.5\)$/u);
 	});
 
 	test("is more where a has more", () => {
@@ -91,22 +91,33 @@ describe("the verdict on a difference", () => {
 	test("has words for measures with a unit, without the sign", () => {
 		const fewer = [...times(-123.4, 210), ...times(-123, 190)];
 		expect(judged(fewer, "offSuctionMin").verdict).toMatch(
-			/^less: 123 min \(123 to 123\)$/u,
+			/^less: 123\.21 min \(123\.19 to 123\.23\)$/u,
 		);
 		const more = [...times(3.25, 210), ...times(3, 190)];
 		expect(judged(more, "offSuctionMin")).toMatchObject({
 			kind: "differs",
-			verdict: expect.stringMatching(/^more: 3\.13 min \(3\.12 to 3\.14\)$/u),
+			verdict: expect.stringMatching(
+				/^more: 3\.131 min \(3\.119 to 3\.144\)$/u,
+			),
 		});
 	});
 
-	test("gives a share without a unit, and a great number to the whole", () => {
+	test("gives a share without a unit, and a great number to the digits that its interval supports", () => {
 		const values = [...times(1, 40), ...times(0, 60)];
 		expect(judged(values, "breaches", { unit: "share" }).verdict).toMatch(
 			/^more: 0\.4 \(/u,
 		);
 		const great = [...times(1234, 50), ...times(1235, 50)];
-		expect(judged(great).verdict).toMatch(/^more: 1235 \(1234 to 1235\)$/u);
+		expect(judged(great).verdict).toMatch(
+			/^more: 1234\.5 \(1234\.4 to 1234\.6\)$/u,
+		);
+	});
+
+	test("leaves nought out in words, too, where an end of its interval comes close to it", () => {
+		// 0.28 ± 0.276: an end at 0.004 is none at 0.
+		expect(
+			judged([...times(1, 13), ...times(10, 1), ...times(0, 69)]).verdict,
+		).toMatch(/^more: 0\.3 \(just over 0 to 0\.5\)$/u);
 	});
 
 	test("turns round with the two that are compared", () => {

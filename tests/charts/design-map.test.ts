@@ -47,7 +47,7 @@ describe("the design map", () => {
 	test("says the least and the most of each measure and where, and what the marked ones have", () => {
 		const words = wordsOf(designMap(threeMaps, document, options));
 		expect(words).toContain(
-			"Washes, a day: from 3.8 at 20 min and 6 h to 23.2 at 1 min and 1 h; the current regimen 11.4; common practice 6.5.",
+			"Washes, a day: from 3.8 at 20 min and 6 h to 23.2 at 1 min and 1 h; the current regimen 11.4; the site's usual regimen 6.5.",
 		);
 	});
 });

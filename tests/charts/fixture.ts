@@ -419,6 +419,8 @@ function summaryOf(plan: Planned): DressingSummary {
 		difficulty: "ordinary",
 		canisterMl: plan.canisterMl,
 		sourceMl: plan.sourceMl,
+		canisterHoldsMl: 0,
+		sourceLeftMl: plan.sourceMl,
 		regimens: [
 			{
 				fromMin: 0,
@@ -427,7 +429,8 @@ function summaryOf(plan: Planned): DressingSummary {
 				fillMl: plan.fillMl,
 				dwellMin: plan.fillMl === 0 ? null : plan.dwellMin,
 				suctionMin: plan.fillMl === 0 ? null : plan.suctionMin,
-				drawdown: "standard",
+				drawdown: 0.15,
+				drawdownSec: 43,
 			},
 		],
 	};

@@ -64,6 +64,7 @@ function morning(): Pick<Debrief, "case" | "causes" | "log" | "day"> {
 			horizonMin: 300,
 			endedMin: 300,
 			ended: "shift-over",
+			revealed: [],
 		},
 		causes: [
 			{

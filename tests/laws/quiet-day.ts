@@ -33,7 +33,6 @@ const soundLeak = 0.0002;
 const drawdownLimitMin = 3;
 const conductance = 1; // mL/min/mmHg
 const fillFlow = 60;
-const shares = { gentle: 0.05, standard: 0.15, brisk: 0.5 };
 
 /** Depth from a pump start on: free air is thinned by the share f of the pump's flow until the set depth is reached or 3 min are over, then by all of it; then the depth stands. */
 class Air {
@@ -53,10 +52,10 @@ class Air {
 			const towards = (share * freeFlow) / slope;
 			const tau = airL / (ambient * slope);
 			const rise = tau * Math.log((towards - from) / (towards - day.depthMmHg));
-			const endMin = Math.min(startMin + rise, latest); // every drawdown can reach 175 mmHg: p∞ is 222 at the least
+			const endMin = Math.min(startMin + rise, latest); // every drawdown of 5 % or more can reach 175 mmHg: p∞ is 222 at the least
 			return { startMin, endMin, from, towards, tau, before };
 		};
-		const pieces = [piece(0, 0, 0, shares[day.drawdown], drawdownLimitMin)];
+		const pieces = [piece(0, 0, 0, day.drawdown, drawdownLimitMin)];
 		const after = () => {
 			const last = pieces[pieces.length - 1];
 			const { endMin } = last;

@@ -13,7 +13,8 @@ import { shortDwell, withDressing } from "../therapy/example.ts";
 export interface SteadyDay {
 	readonly begin: "suction" | "fill";
 	readonly depthMmHg: number;
-	readonly drawdown: "gentle" | "standard" | "brisk";
+	/** Share of the pump's flow. */
+	readonly drawdown: number;
 	readonly fillMl: number;
 	readonly dwellMin: number;
 	readonly suctionMin: number;
@@ -50,11 +51,7 @@ export const steadyDay: fc.Arbitrary<SteadyDay> = fc
 	.record({
 		begin: fc.constantFrom<SteadyDay["begin"]>("suction", "fill"),
 		depthMmHg: between(50, 175),
-		drawdown: fc.constantFrom<SteadyDay["drawdown"]>(
-			"gentle",
-			"standard",
-			"brisk",
-		),
+		drawdown: fc.constantFrom(0.05, 0.15, 0.5),
 		fillMl: fc.oneof(between(5, 120), between(1, 10)),
 		dwellMin: between(1, 30),
 		suctionMin: between(20, 300),

@@ -1,10 +1,5 @@
 import { readdirSync, readFileSync } from "node:fs";
 import { describe, expect, test } from "vitest";
-import {
-	usualDepth,
-	usualDwellMin,
-	usualSuctionMin,
-} from "../../src/analysis/practice.ts";
 import { traceDay } from "../../src/analysis/trace-day.ts";
 import {
 	constantFacts,
@@ -12,6 +7,11 @@ import {
 	readQuantity,
 } from "../../src/physics/index.ts";
 import { defaults, readScenario } from "../../src/scenario/index.ts";
+import {
+	usualDepth,
+	usualDwellMin,
+	usualSuctionMin,
+} from "../../src/scenario/practice.ts";
 import { longDwell, shortDwell, withDressing } from "../therapy/example.ts";
 
 // Plausibility of defaults and examples against published clinical facts. None of them validates the model.

@@ -1,10 +1,10 @@
 import { describe, expect, test } from "vitest";
 import type { Projection, Spread } from "../../src/analysis/day-result.ts";
 import { ProjectionGathering, runBlocks } from "../../src/analysis/index.ts";
-import { usualDepth } from "../../src/analysis/practice.ts";
 import { traceDay } from "../../src/analysis/trace-day.ts";
 import { constantsWith } from "../../src/physics/index.ts";
 import type { Happening, Scenario } from "../../src/scenario/index.ts";
+import { usualDepth } from "../../src/scenario/practice.ts";
 import { readChanged } from "../scenario/sample.ts";
 import {
 	longDwell,
@@ -210,7 +210,7 @@ describe("several units on one patient (common practice, no source)", () => {
 
 describe("speed of the drawdown (common practice, no source)", () => {
 	test("changes no volume: totals are equal to 1 mL with chance off", () => {
-		const volumes = (drawdown: "gentle" | "standard" | "brisk") => {
+		const volumes = (drawdown: number) => {
 			const { totals } = traceDay(
 				withDressing({ regimens: [{ ...shortDwell, drawdown }] }),
 			).dressings[0];
@@ -223,19 +223,19 @@ describe("speed of the drawdown (common practice, no source)", () => {
 				totals.weptMl,
 			];
 		};
-		const standard = volumes("standard");
-		for (const other of [volumes("gentle"), volumes("brisk")])
+		const standard = volumes(0.15);
+		for (const other of [volumes(0.05), volumes(0.5)])
 			other.forEach((value, i) => {
 				expect(Math.abs(value - standard[i])).toBeLessThan(1);
 			});
 		// and yet the speed is another
-		const drain = (drawdown: "gentle" | "brisk") => {
+		const drain = (drawdown: number) => {
 			const { phases } = traceDay(
 				withDressing({ regimens: [{ ...shortDwell, drawdown }] }),
 			).dressings[0];
 			const first = phases.find((phase) => phase.phase === "drain");
 			return (first?.endMin ?? 0) - (first?.startMin ?? 0);
 		};
-		expect(drain("gentle")).toBeGreaterThan(1.5 * drain("brisk"));
+		expect(drain(0.05)).toBeGreaterThan(1.5 * drain(0.5));
 	});
 });

@@ -14,15 +14,7 @@ const several = (group: string, ...names: string[]) =>
 /** The names that a scenario may override, as the model lists them. */
 const listed = [
 	"air.ambient",
-	...several(
-		"pump",
-		"freeFlow",
-		"maxDepth",
-		"gentle",
-		"standard",
-		"brisk",
-		"drawdownLimit",
-	),
+	...several("pump", "freeFlow", "maxDepth", "drawdown", "drawdownLimit"),
 	"line.volume",
 	...several("foam", "capacity", "suggested", "retained"),
 	"fill.flow",
@@ -109,7 +101,7 @@ describe("the constants", () => {
 	test("keep shares and chances within 0…1", () => {
 		for (const name of constantNames)
 			if (
-				/^(turn|transfer)\.(held|wet|between)$|^clump|Share$|Above$|^pump\.(gentle|standard|brisk)$|^depth\.low$|^notice|^exudate\.corr/.test(
+				/^(turn|transfer)\.(held|wet|between)$|^clump|Share$|Above$|^pump\.drawdown$|^depth\.low$|^notice|^exudate\.corr/.test(
 					name,
 				)
 			)
@@ -119,8 +111,6 @@ describe("the constants", () => {
 
 	test("rank as their names do", () => {
 		const c = constantsWith();
-		expect(c["pump.gentle"]).toBeLessThan(c["pump.standard"]);
-		expect(c["pump.standard"]).toBeLessThan(c["pump.brisk"]);
 		expect(c["difficulty.easy"]).toBeLessThan(c["difficulty.ordinary"]);
 		expect(c["difficulty.ordinary"]).toBeLessThan(c["difficulty.awkward"]);
 		expect(c["slough.clean"]).toBeLessThan(c["slough.ordinary"]);

@@ -1,6 +1,6 @@
 import { describe, expect, test } from "vitest";
 import { clockTime } from "../../src/charts/index.ts";
-import { startRehearsal } from "../../src/rehearsal/index.ts";
+import { Rehearsal, startRehearsal } from "../../src/rehearsal/index.ts";
 import { readScript, takeStep } from "../../src/rehearsal/script.ts";
 import type { HiddenCause } from "../../src/scenario/index.ts";
 import { caseFile, caseNames, hiding, small } from "./cases.ts";
@@ -303,7 +303,7 @@ test("one event has one time, in the answer, the sentences and the tables; a loo
 	for (const atMin of [cause?.onsetMin, cause?.signMin])
 		expect((atMin ?? 0) % 1).toBeGreaterThan(0.5);
 	expect(alarm?.clock).toBe(clockTime(cause?.signMin ?? 0, debrief.case));
-	expect(debrief.facts[0]).toContain(
+	expect(debrief.facts.join(" ")).toContain(
 		`From ${clockTime(cause?.onsetMin ?? 0, debrief.case)} on`,
 	);
 	expect(debrief.log[0]?.span).toBe(`${alarm?.clock} to ${clock}`);
@@ -315,12 +315,51 @@ test("who leaves before anything has gone wrong is told so, and not that nothing
 		atMin: 200,
 		...stays,
 	};
-	expect(played([late], "wait 10").facts[0]).toBe(
+	expect(played([late], "wait 10").facts).toContain(
 		"You left at 07:10, before anything had gone wrong.",
 	);
 	expect(played([], "wait 480").facts[0]).toBe(
 		"Nothing went wrong in this shift.",
 	);
+});
+
+describe("what gives the cause away is recorded", () => {
+	const kink: HiddenCause = {
+		cause: "suction-line-kinked",
+		atMin: 200,
+		...stays,
+	};
+
+	test("a shift that is ended at once, or before all was found, says so first", () => {
+		const { case: of, facts } = played([kink], "end");
+		expect(of.revealed).toEqual(["ended-early"]);
+		expect(facts[0]).toBe(
+			"The shift was ended at 07:00, before all that was hidden had been found: this debrief gives it away, and is recorded as such.",
+		);
+		expect(played([kink], "wait 205").case.revealed).toEqual(["ended-early"]);
+	});
+
+	test("a shift that ends after all was found or mended, when it is over, or with nothing hidden gives nothing away", () => {
+		for (const { case: of } of [
+			played([kink], "wait 205; look suction-line; end"),
+			played([kink], "wait 205; act free-suction-line; end"),
+			played([kink], "wait 480"),
+			played([], "end"),
+		])
+			expect(of.revealed).toEqual([]);
+	});
+
+	test("a case that lay open on the bench, or was debriefed before, says so", () => {
+		const rehearsal = new Rehearsal(hiding([kink]), "debrief", small, [
+			"opened-on-bench",
+			"run-again",
+		]);
+		rehearsal.wait(480);
+		const { case: of, facts } = rehearsal.debrief();
+		expect(of.revealed).toEqual(["opened-on-bench", "run-again"]);
+		expect(facts[0]).toMatch(/^The case lay open on the bench/);
+		expect(facts[1]).toMatch(/^The same case had been debriefed before/);
+	});
 });
 
 describe("what is said of likelihood", () => {

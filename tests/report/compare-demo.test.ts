@@ -14,6 +14,8 @@ import {
 } from "../../src/analysis/index.ts";
 import { reportFiles } from "../../src/cli/report-files.ts";
 import { version } from "../../src/cli/version.ts";
+import { decimalsOfMeans, rowOf } from "../../src/report/compare-parts.ts";
+import { differenceDecimals } from "../../src/report/verdict-words.ts";
 import { readScenario } from "../../src/scenario/index.ts";
 
 const folder = "reports/compare-thigh";
@@ -41,6 +43,16 @@ test(`the comparison in reports/ has the numbers of this version ${again}`, () =
 		version: version(),
 	});
 	expect(JSON.parse(JSON.stringify(now))).toEqual(result);
+});
+
+test("a time under suction of 1374.3 min is not told to a hundredth because the difference of two is", () => {
+	const one = result.differences.find(
+		({ measure }) => measure === "underSuctionMin",
+	);
+	if (one === undefined) throw new Error("no such difference");
+	expect(differenceDecimals(one)).toBe(2);
+	expect(decimalsOfMeans(one, result)).toEqual([1, 1]);
+	expect(rowOf(one, result).decimals).toEqual([1, 1]);
 });
 
 test(`its report is drawn as this version draws it ${again}`, () => {

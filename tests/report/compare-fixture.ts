@@ -7,6 +7,7 @@ import type {
 } from "../../src/analysis/compare-result.ts";
 import type {
 	DayResult,
+	DressingSummary,
 	Spread,
 	TotalName,
 } from "../../src/analysis/day-result.ts";
@@ -121,6 +122,8 @@ const assumed: readonly (readonly [string, string, number, string])[] = [
 	["kink.fill", "kinks of the fill line", 0.004, "/h"],
 ];
 
+const blocked: MeasureName = "alarms.fill-path-obstructed";
+
 function restsOnRows(owners: readonly string[]): RestsOnRow[] {
 	return assumed.map(([name, meaning, value, unit], index) => ({
 		name,
@@ -132,7 +135,10 @@ function restsOnRows(owners: readonly string[]): RestsOnRow[] {
 			mainMeasures.map((measure) => {
 				const [a, b] = rows[measure] ?? nothing;
 				const base = a - b;
-				const isMoved = index < 4 && /alarms|breach|night|nurse/.test(measure);
+				const isMoved =
+					index < 4 &&
+					/alarms|breach|night|nurse/.test(measure) &&
+					measure !== blocked;
 				return {
 					dressing,
 					measure,
@@ -144,6 +150,9 @@ function restsOnRows(owners: readonly string[]): RestsOnRow[] {
 							: isMoved
 								? base * (1 - 0.3 * (4 - index))
 								: base,
+					// All blocked fill lines come from the last of the causes.
+					without: index < 4 ? null : measure === blocked ? 0 : base,
+					hangs: index === 4 && measure === blocked,
 					turns: isMoved && index === 0 && measure !== "breaches",
 				};
 			}),
@@ -198,14 +207,42 @@ export function comparison(plan: ComparePlan = {}): {
 			if (regimen === undefined) throw new Error("a dressing without regimen");
 			const mean = (measure: MeasureName): number =>
 				(rows[measure] ?? nothing)[index === 1 ? 1 : 0];
+			const alike = <T>(of: (dressing: DressingSummary) => T): T | null =>
+				new Set(scenario.dressings.map((one) => JSON.stringify(of(one))))
+					.size === 1 && first !== undefined
+					? of(first)
+					: null;
+			const together = {
+				id: "all",
+				regimen: alike(({ regimens }) => regimens[0] ?? null),
+				canisterMl: alike(({ canisterMl }) => canisterMl),
+				sourceMl: alike(({ sourceMl }) => sourceMl),
+				canisterHoldsMl: alike(({ canisterHoldsMl }) => canisterHoldsMl),
+				sourceLeftMl: alike(({ sourceLeftMl }) => sourceLeftMl),
+				regimens: alike(({ regimens }) => regimens) ?? [],
+			};
+			const settings = scenario.dressings.map((dressing) => ({
+				id: dressing.id,
+				regimen: dressing.regimens[0] ?? null,
+				canisterMl: dressing.canisterMl,
+				sourceMl: dressing.sourceMl,
+				canisterHoldsMl: dressing.canisterHoldsMl,
+				sourceLeftMl: dressing.sourceLeftMl,
+				regimens: dressing.regimens,
+			}));
 			return {
 				name,
 				regimen,
-				dressings: scenario.dressings.map((dressing) => ({
-					id: dressing.id,
-					canisterMl: dressing.canisterMl,
-					sourceMl: dressing.sourceMl,
-					regimens: dressing.regimens,
+				regimenOf: settings
+					.filter(
+						(own) => JSON.stringify(own.regimen) === JSON.stringify(regimen),
+					)
+					.map(({ id }) => id),
+				dressings: [
+					...settings,
+					...(settings.length > 1 ? [together] : []),
+				].map((own) => ({
+					...own,
 					totals: Object.fromEntries(
 						totalNames.map((total) => [total, spread(mean(total))]),
 					) as { [N in TotalName]: Spread }, // a spread for each name, by construction
@@ -236,7 +273,7 @@ export function comparison(plan: ComparePlan = {}): {
 						rows: restsOnRows(owners),
 						leftOut: [
 							{ name: "air.ambient", why: "published: not in doubt" },
-							{ name: "pump.gentle", why: "no regimen draws down gently" },
+							{ name: "pump.drawdown", why: "every regimen gives its own" },
 						],
 					},
 		precision: [

@@ -1,3 +1,4 @@
+import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import type { Difference } from "../../src/analysis/compare-result.ts";
 import {
@@ -77,10 +78,10 @@ describe("the numbers of measures", () => {
 		expect(measured(11.38, "washes", day)).toBe("11.38 a day");
 	});
 
-	test("have as many digits as two figures of their interval, four at most", () => {
+	test("have the digits that their interval supports, else their own", () => {
 		expect(decimalsFor("breaches", null)).toBe(2);
 		expect(decimalsFor("breaches", 0.011)).toBe(3);
-		expect(decimalsFor("breaches", 0.00001)).toBe(4);
+		expect(decimalsFor("breaches", 0.00001)).toBe(6);
 		expect(decimalsFor("toCanisterMl", 2.4)).toBe(0);
 		expect(decimalsFor("toCanisterMl", 0.04)).toBe(2);
 	});
@@ -128,6 +129,35 @@ describe("verdicts", () => {
 		);
 		expect(verdictWords(difference("toCanisterMl", 222.6, 2.4), day)).toBe(
 			"more: 223 mL a day (220 to 225)",
+		);
+	});
+
+	test("give no digit beyond what the interval supports, and tell its ends apart", () => {
+		const numbers = (words: string) =>
+			words.match(/\d+(?:\.\d+)?/gu)?.map((text) => text) ?? [];
+		fc.assert(
+			fc.property(
+				fc.constantFrom(...measureNames),
+				fc.double({ min: -4, max: 4, noNaN: true }),
+				fc.double({ min: 0.02, max: 0.95, noNaN: true }),
+				fc.boolean(),
+				(measure, power, share, isLess) => {
+					const mean = (isLess ? -1 : 1) * 10 ** power;
+					const half = Math.abs(mean) * share;
+					const words = verdictWords(difference(measure, mean, half), day);
+					const [own = "", near = "", far = ""] = numbers(
+						words.replace("just over 0", "0"),
+					);
+					expect(near).not.toBe(far);
+					for (const text of [own, near, far]) {
+						// A step of which the half-width has fewer than a hundred, that is two significant digits.
+						const step = 10 ** Math.ceil(Math.log10(half / 100) + 1e-9);
+						const steps = Number(text) / step;
+						expect(Math.abs(steps - Math.round(steps))).toBeLessThan(1e-6);
+					}
+					expect(Math.abs(Number(own) - Math.abs(mean))).toBeLessThan(half / 3);
+				},
+			),
 		);
 	});
 

@@ -177,6 +177,7 @@ export function sweep(plan: SweepPlan = {}): SweepResult {
 				dwellMin: setting.dwell,
 				suctionMin: setting.suction,
 			},
+			dressings: [],
 			point: place === -1 ? null : place,
 			measures: valuesOf(setting, measures),
 		};

@@ -32,7 +32,9 @@ const settings = {
 	),
 	dwell: amount(["min"], 0.5, 60),
 	suction: amount(["h"], 0.5, 12),
-	drawdown: optional(fc.constantFrom("gentle", "standard", "brisk")),
+	drawdown: optional(
+		fc.constantFrom("5 %", "15 %", "50 %", "0.5 %", "100%", 0.3, "0.07"),
+	),
 };
 const regimen = fc.record(settings);
 const regimens = fc.oneof(
@@ -79,7 +81,9 @@ const dressing = fc.record({
 	unit: optional(
 		fc.record({
 			canister: optional(amount(["mL"], 300, 1500)),
+			holds: optional(amount(["mL"], 0, 299)),
 			source: optional(amount(["mL"], 300, 1500)),
+			left: optional(amount(["mL"], 0, 300)),
 		}),
 	),
 	age: optional(amount(["h"], 0, 90)),

@@ -88,7 +88,7 @@ describe("regimens to compare", () => {
 	test("a regimen is described in one line", () => {
 		const regimens = readChanged(() => {}).dressings[0]?.regimens ?? [];
 		expect(regimens.map(describeRegimen)).toEqual([
-			"−125 mmHg, 50 mL for 5 min, suction 2 h, standard drawdown, beginning in suction",
+			"−125 mmHg, 50 mL for 5 min, suction 2 h, drawdown 15 %, beginning in suction",
 		]);
 	});
 });

@@ -5,13 +5,10 @@ import { constantFacts, constantNames } from "../../src/physics/index.ts";
 import {
 	fullScenario,
 	readScenario,
-	type Scenario,
 	UnusableInput,
 } from "../../src/scenario/index.ts";
+import { meaning } from "./meaning.ts";
 import { changed, least } from "./sample.ts";
-
-/** What a scenario means, whichever of its values were given and which were defaults. */
-const meaning = ({ defaulted: _, ...rest }: Scenario) => rest;
 
 const folder = new URL("../../scenarios/", import.meta.url);
 const files = readdirSync(folder).filter((name) => name.endsWith(".yaml"));
@@ -88,8 +85,8 @@ describe("a scenario with every default filled in", () => {
 			}),
 		);
 		expect(parse(full).dressings[0].regimen).toMatchObject([
-			{ begin: "suction", drawdown: "standard" },
-			{ begin: "suction", drawdown: "standard" },
+			{ begin: "suction", drawdown: "15 %" },
+			{ begin: "suction", drawdown: "15 %" },
 		]);
 	});
 

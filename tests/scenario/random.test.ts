@@ -6,13 +6,11 @@ import {
 	expectedEvents,
 	fullScenario,
 	readScenario,
-	type Scenario,
 	sentence,
 } from "../../src/scenario/index.ts";
 import { rawScenario } from "./arbitrary.ts";
+import { meaning } from "./meaning.ts";
 import { least, type Raw } from "./sample.ts";
-
-const meaning = ({ defaulted: _, ...rest }: Scenario) => rest;
 
 /** Whatever a text is, it is read or refused in words, and soon. */
 function survives(text: string) {

@@ -36,11 +36,13 @@ describe("the least scenario", () => {
 			foamVolumeMl: 240,
 			canisterMl: 1000,
 			sourceMl: 1000,
+			canisterHoldsMl: 0,
+			sourceLeftMl: null,
 			ageMin: 0,
 		});
 	});
 
-	test("begins in suction with a standard drawdown", () => {
+	test("begins in suction with a drawdown of 15 %", () => {
 		expect(dressing?.regimens).toEqual([
 			{
 				fromMin: 0,
@@ -50,7 +52,8 @@ describe("the least scenario", () => {
 				fillSuggested: false,
 				dwellMin: 5,
 				suctionMin: 120,
-				drawdown: "standard",
+				drawdown: 0.15,
+				drawdownGiven: false,
 			},
 		]);
 	});

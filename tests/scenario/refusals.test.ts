@@ -55,6 +55,7 @@ const refused: [string, (raw: Raw) => void, RegExp][] = [
 	["a second regimen without from", (raw) => (raw.dressings[0].regimen = [regimen(raw), regimen(raw)]), /regimen\[1\]\.from .*received nothing$/u],
 	["an empty list of regimens", (raw) => (raw.dressings[0].regimen = []), /regimen .*one or more regimens/u],
 	["two dressings of one id", (raw) => raw.dressings.push(structuredClone(raw.dressings[0])), /^dressings\[1\]\.id .*"thigh" again \(dressings\[0\] has it\)$/u],
+	["a dressing among others that is called as all of them together", (raw) => raw.dressings.push({ ...structuredClone(raw.dressings[0]), id: "all" }), /^dressings\[1\]\.id .*all stands for the dressings together, received "all"$/u],
 	["an id of 65 characters", (raw) => (raw.dressings[0].id = "x".repeat(65)), /dressings\[0\]\.id .*received 65 characters$/u],
 	["an id with a space before it", (raw) => (raw.dressings[0].id = " thigh"), /without spaces around/u],
 	["a date that does not exist", (raw) => (raw.start = "2026-02-30T07:00"), /^start .*a date that exists/u],

@@ -18,6 +18,8 @@ export function secondInput(scenario: Scenario): SecondInput {
 			outflow: dressing.outflow,
 			canisterMl: dressing.canisterMl,
 			sourceMl: dressing.sourceMl,
+			holdsMl: dressing.canisterHoldsMl,
+			leftMl: dressing.sourceLeftMl ?? dressing.sourceMl,
 			ageMin: dressing.ageMin,
 			regimens: dressing.regimens.map((regimen) => ({ ...regimen })),
 		})),

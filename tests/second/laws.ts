@@ -9,11 +9,6 @@ export function lawsOf(constants: Record<string, number>) {
 		ambientMmHg: of("air.ambient"),
 		freeFlow: of("pump.freeFlow"),
 		maxDepthMmHg: of("pump.maxDepth"),
-		pumpShare: {
-			gentle: of("pump.gentle"),
-			standard: of("pump.standard"),
-			brisk: of("pump.brisk"),
-		},
 		drawdownLimitMin: of("pump.drawdownLimit"),
 		lineL: of("line.volume"),
 		capacityShare: of("foam.capacity"),

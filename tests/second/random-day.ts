@@ -20,11 +20,7 @@ const regimen: fc.Arbitrary<Regimen> = fc
 		fillMl: fc.constantFrom(0, 20, 35, 50, 50, 60, 90, 120),
 		dwellMin: tenths(1, 30),
 		suctionMin: tenths(20, 300).map((min) => min + 0.0137), // off the grid: no two events by mere arithmetic at one instant
-		drawdown: fc.constantFrom<"gentle" | "standard" | "brisk">(
-			"gentle",
-			"standard",
-			"brisk",
-		),
+		drawdown: fc.constantFrom(0.005, 0.02, 0.05, 0.15, 0.15, 0.5, 1),
 	})
 	.map((r) => ({
 		...shortDwell,
@@ -63,10 +59,18 @@ const dressing: fc.Arbitrary<Dressing> = fc
 		foamVolumeMl: fc.constantFrom(60, 150, 240, 400),
 		canisterMl: fc.constantFrom(300, 500, 1000),
 		sourceMl: fc.constantFrom(130, 230, 500, 1000),
+		/** Shares of the sizes. */
+		holds: fc.constantFrom(0, 0, 0.23, 0.61, 0.87, 0.93),
+		left: fc.constantFrom(null, null, 0, 0.07, 0.42, 0.77),
 		ageMin: fc.constantFrom(0, 0, 600, 2000),
 		regimens,
 	})
-	.map((d) => ({ ...thigh, ...d }));
+	.map(({ holds, left, ...d }) => ({
+		...thigh,
+		...d,
+		canisterHoldsMl: holds * d.canisterMl,
+		sourceLeftMl: left === null ? null : left * d.sourceMl,
+	}));
 
 const happening: fc.Arbitrary<Happening> = fc.oneof(
 	fc.record({

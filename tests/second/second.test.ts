@@ -26,7 +26,7 @@ const regimen = (over: Partial<SecondRegimen> = {}): SecondRegimen => ({
 	fillMl: 50,
 	dwellMin: 5,
 	suctionMin: 120,
-	drawdown: "standard",
+	drawdown: 0.15,
 	...over,
 });
 
@@ -39,6 +39,8 @@ const dressing = (over: Partial<SecondDressing> = {}): SecondDressing => ({
 	outflow: null,
 	canisterMl: 1000,
 	sourceMl: 1000,
+	holdsMl: 0,
+	leftMl: over.sourceMl ?? 1000,
 	ageMin: 0,
 	regimens: [regimen()],
 	...over,
@@ -166,7 +168,7 @@ const fistula = { totalMlPerDay: 450, burstsPerDay: 24 };
 const stepDown = [
 	regimen(),
 	regimen({ fromMin: 900, depthMmHg: 75, fillMl: 0 }),
-	regimen({ fromMin: 1500, dwellMin: 10, suctionMin: 90, drawdown: "brisk" }),
+	regimen({ fromMin: 1500, dwellMin: 10, suctionMin: 90, drawdown: 0.5 }),
 ];
 
 /** A dozen days that differ in what goes wrong. */
@@ -284,7 +286,7 @@ const varied: [string, SecondInput][] = [
 							depthMmHg: 150,
 							fillMl: 156,
 							suctionMin: 60,
-							drawdown: "gentle",
+							drawdown: 0.05,
 						}),
 					],
 				}),
@@ -560,7 +562,7 @@ describe("convergence", () => {
 		dressings: [
 			dressing({
 				outflow: fistula,
-				regimens: [regimen({ suctionMin: 47, drawdown: "brisk" })],
+				regimens: [regimen({ suctionMin: 47, drawdown: 0.5 })],
 			}),
 		],
 		happenings: [

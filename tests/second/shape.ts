@@ -10,7 +10,8 @@ export interface SecondRegimen {
 	fillMl: number;
 	dwellMin: number;
 	suctionMin: number;
-	drawdown: "gentle" | "standard" | "brisk";
+	/** Share of the pump's flow that is let work while suction is drawn down. */
+	drawdown: number;
 }
 
 export interface SecondDressing {
@@ -24,6 +25,10 @@ export interface SecondDressing {
 	outflow: { totalMlPerDay: number; burstsPerDay: number } | null;
 	canisterMl: number;
 	sourceMl: number;
+	/** What the canister holds at the start. */
+	holdsMl: number;
+	/** What is left in the source at the start. */
+	leftMl: number;
 	ageMin: number;
 	regimens: SecondRegimen[];
 }

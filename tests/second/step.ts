@@ -35,7 +35,7 @@ function aim(s: State, k: Laws, now: number) {
 	}
 	const set = s.regimen.depthMmHg;
 	const whole = s.reached || now >= s.pumpStartMin + k.drawdownLimitMin - EPS;
-	const share = whole ? 1 : k.pumpShare[s.regimen.drawdown];
+	const share = whole ? 1 : s.regimen.drawdown;
 	const supported = k.freeFlow * (1 - set / k.maxDepthMmHg) >= s.leak * set;
 	if (whole && supported && s.p >= set - EPS) return;
 	const slope = (share * k.freeFlow) / k.maxDepthMmHg + s.leak;

@@ -10,7 +10,8 @@ export const shortDwell: Regimen = {
 	fillSuggested: false,
 	dwellMin: 5,
 	suctionMin: 120,
-	drawdown: "standard",
+	drawdown: 0.15,
+	drawdownGiven: false,
 };
 
 export const longDwell: Regimen = {
@@ -40,6 +41,8 @@ export const thigh: Dressing = {
 	regimens: [shortDwell],
 	canisterMl: 1000,
 	sourceMl: 1000,
+	canisterHoldsMl: 0,
+	sourceLeftMl: null,
 	ageMin: 0,
 };
 
@@ -63,6 +66,7 @@ export const reference: Scenario = {
 	},
 	happenings: [],
 	compare: [],
+	usual: null,
 	sweep: null,
 	home: null,
 	constants: constantsWith(),

@@ -1,4 +1,4 @@
-import type { Tissue } from "../scenario/index.ts";
+import type { Tissue } from "./scenario.ts";
 
 /** A range of depth, mmHg below ambient. */
 export interface DepthRange {
@@ -21,9 +21,11 @@ export const usualDepth: { readonly [T in Tissue]: DepthRange } = {
 export const usualDwellMin = { least: 1, most: 30 };
 export const usualSuctionMin = { least: 60, most: 480 };
 
-/** A usual programme: −125 mmHg, a dwell of 10 min, a suction period of 3.5 h. Common practice, no source. */
-export const usualProgramme = {
-	depthMmHg: 125,
-	dwellMin: 10,
-	suctionMin: 210,
-};
+/** Longest dwell for its suction period. Assumed: suction is on for most of a cycle in every programme in use. */
+export const mostDwellPerSuction = 0.5;
+
+/**
+ * More exudate than a wound gives, by area and in all; what is beyond is rather a slip of a unit, or a fistula. Assumed,
+ * no source: the wettest wounds of the examples give 1.3 mL/cm2/d.
+ */
+export const mostExudate = { mlPerCm2PerDay: 5, mlPerDay: 3000 };
