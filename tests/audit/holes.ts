@@ -26,6 +26,12 @@ export const fixed = (value: number, decimals: number): Fixed => ({
 	decimals,
 });
 
+/** A number as it reads with so many digits after the point; to tens where there are −1. Two that read alike are alike. */
+export function asWritten(value: number, decimals: number): number {
+	const step = 10 ** Math.max(0, -decimals);
+	return Number((value / step).toFixed(Math.max(0, decimals))) * step || 0;
+}
+
 const plain = /^−?\d+(?:\.\d+)?/u;
 const money = /^−?\d{1,3}(?:\u202F\d{3})*(?:\.\d+)?/u;
 
@@ -68,9 +74,12 @@ function checkNumber(written: string, expected: unknown): string | null {
 	const { value, decimals } = isFixed(expected)
 		? expected
 		: { value: asNumber(expected, "number"), decimals: 0 };
+	const step = 10 ** -decimals;
+	const number = numberOf(written);
 	const right =
-		decimalsOf(written) <= decimals &&
-		near(numberOf(written), value, 0.5 * 10 ** -decimals);
+		decimalsOf(written) <= Math.max(0, decimals) &&
+		(decimals >= 0 || number % step === 0) &&
+		near(number, value, step / 2);
 	return right ? null : `${value} to ${decimals} digits`;
 }
 
@@ -255,6 +264,29 @@ export const holes: { readonly [name: string]: Hole } = {
 	bareml: {
 		reach: at(bareVolume),
 		check: (written, expected) => checkVolume(`${written} mL`, expected),
+	},
+	/** A share of which as many figures are written as it was given with. */
+	share: {
+		reach: at(/^\d+(?:\.\d+)? %/u),
+		check: (written, expected) => {
+			const share = asNumber(expected, "share");
+			return near(Number.parseFloat(written), 100 * share, 0.005 * 100 * share)
+				? null
+				: `${100 * share} %`;
+		},
+	},
+	/** Seconds that something takes, about. */
+	about: {
+		reach: (rest) =>
+			/^less than 1 s/u.exec(rest)?.[0] ??
+			/^about (?:\d+ s|\d+(?:\.\d)? min)/u.exec(rest)?.[0] ??
+			null,
+		check: (written, expected) => {
+			const value = asNumber(expected, "time of about") / 60;
+			if (written.startsWith("less"))
+				return value < 1 / 60 ? null : `${60 * value} s`;
+			return checkDuration(written.slice("about ".length), value);
+		},
 	},
 	duration: { reach: at(durationText), check: checkDuration },
 	percent: { reach: at(/^(?:[<>]?\d+) %/u), check: checkPercent },

@@ -296,13 +296,33 @@ function overWords(horizonMin: number): string {
 	return `in ${large} ${one}${small === 0 ? "" : ` ${small} ${two}`}`;
 }
 
-/** Most digits after the point of any measure. */
-const most = 4;
+/**
+ * Digits after the point that the half-width of an interval supports: two figures of it, or one where they are 20 or more;
+ * tens from 100 on. Null where there is no doubt.
+ */
+export function supported(halfWidth: number | null): number | null {
+	if (halfWidth === null || !(halfWidth > 1e-9)) return null;
+	if (halfWidth < 2) return Math.ceil(Math.log10(2 / halfWidth) - 1e-12);
+	return halfWidth < 100 ? 0 : 1 - Math.floor(Math.log10(halfWidth) + 1e-12);
+}
 
-/** Digits that an interval supports: two figures of its half-width; the measure's own where there is none. */
-export function deserved(name: MeasureName, halfWidth: number | null): number {
-	const { decimals } = measureOf(name);
-	if (halfWidth === null || !(halfWidth > 0)) return decimals;
-	const digits = Math.ceil(Math.log10(2 / halfWidth) - 1e-12);
-	return Math.max(Math.min(decimals, 1), Math.min(most, Math.max(0, digits)));
+/** Digits that an interval supports; the measure's own where there is none. */
+export const deserved = (name: MeasureName, halfWidth: number | null): number =>
+	supported(halfWidth) ?? measureOf(name).decimals;
+
+/** Those of the mean of one regimen: no more than the measure's own where all but few days have one value. */
+export function ofMean(
+	name: MeasureName,
+	spread:
+		| {
+				readonly halfWidth95: number | null;
+				readonly p10: number;
+				readonly p90: number;
+		  }
+		| undefined,
+): number {
+	const digits = deserved(name, spread?.halfWidth95 ?? null);
+	return spread !== undefined && spread.p10 === spread.p90
+		? Math.min(measureOf(name).decimals, digits)
+		: digits;
 }

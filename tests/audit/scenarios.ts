@@ -47,7 +47,7 @@ const filling = fc.record({
 	fill: one("25 mL", "50 mL", "7.5 mL", "120 mL", "190 mL", "suggested"),
 	dwell: fc.oneof(minutes(1, 40), one("2.5 min", "90 s", "1.5 h")),
 	suction: fc.oneof(hours(0.5, 6), minutes(35, 400)),
-	drawdown: some(one("gentle", "standard", "brisk")),
+	drawdown: some(one("5 %", "15 %", "50 %", "33.3 %")),
 });
 const suctionAlone = fc.record({
 	depth: one("-75 mmHg", "-125 mmHg"),
@@ -104,6 +104,8 @@ const dressing = (horizonH: number) =>
 			fc.record({
 				canister: some(one("300 mL", "500 mL", "1000 mL", "1.5 L")),
 				source: some(one("250 mL", "500 mL", "1000 mL")),
+				holds: some(one("120 mL", "0 mL", "45.5 mL")),
+				left: some(one("180 mL", "240 mL")),
 			}),
 		),
 		age: some(one("0 h", "20 h", "45 h")),
@@ -260,6 +262,7 @@ const swept = fc.tuple(day("compare", 24), grid).map(([raw, sweep]) => ({
 		},
 	})),
 	happenings: [],
+	usual: raw.horizon.length % 2 === 0 ? undefined : { dwell: "10 min" },
 	sweep,
 }));
 

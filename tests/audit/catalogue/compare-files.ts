@@ -1,3 +1,4 @@
+import type { Dressing } from "../../../src/scenario/index.ts";
 import type { CsvSaid } from "../check-files.ts";
 import { placed } from "../scope.ts";
 import { type CompareScope, treated } from "./compare.ts";
@@ -76,9 +77,18 @@ export function compareFiles({ scenario, result }: CompareScope): {
 						scenario.compare.filter((one) => one.name === name),
 						0,
 					);
-					const own = scenario.dressings.find((one) => one.id === id);
-					const set = own === undefined ? null : treated(own, patch);
-					const first = set === null ? null : placed(set.regimens, 0);
+					const all = scenario.dressings
+						.filter((one) => id === "all" || one.id === id)
+						.map((one) => treated(one, patch));
+					/** Of all together only what all have. */
+					const shared = <T>(of: (dressing: Dressing) => T): T | null => {
+						const first = of(placed(all, 0));
+						const key = JSON.stringify(first);
+						return all.every((one) => JSON.stringify(of(one)) === key)
+							? first
+							: null;
+					};
+					const first = shared(({ regimens }) => placed(regimens, 0));
 					const fills = first !== null && first.fillMl > 0;
 					const settings = [
 						first?.begin ?? null,
@@ -87,8 +97,8 @@ export function compareFiles({ scenario, result }: CompareScope): {
 						fills ? first.dwellMin : null,
 						fills ? first.suctionMin : null,
 						first?.drawdown ?? null,
-						set?.canisterMl ?? null,
-						set?.sourceMl ?? null,
+						shared(({ canisterMl }) => canisterMl),
+						shared(({ sourceMl }) => sourceMl),
 					];
 					return Object.entries(measures).map(([measure, spread]) => [
 						name,
@@ -122,6 +132,8 @@ export function compareFiles({ scenario, result }: CompareScope): {
 							"half",
 							"twice",
 							"turns",
+							"without",
+							"hangs",
 						],
 						rows: restsOn.rows.flatMap((row) =>
 							row.effects.map((effect) => [
@@ -138,6 +150,8 @@ export function compareFiles({ scenario, result }: CompareScope): {
 								effect.half,
 								effect.twice,
 								effect.turns,
+								effect.without,
+								effect.hangs,
 							]),
 						),
 					},

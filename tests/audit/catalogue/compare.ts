@@ -16,8 +16,8 @@ import {
 	entry,
 	fixedWords,
 } from "../check.ts";
-import { fixed } from "../holes.ts";
-import { deserved, measureOf, unitOf } from "../measures.ts";
+import { asWritten, fixed } from "../holes.ts";
+import { deserved, measureOf, ofMean, supported, unitOf } from "../measures.ts";
 import { listed, type Said } from "../pattern.ts";
 import { placed } from "../scope.ts";
 import {
@@ -27,7 +27,15 @@ import {
 	sourcesWords,
 } from "./common.ts";
 import { waterLineLabels, waterLineWords } from "./day-charts.ts";
-import { dressingSaid, regimenSaid, regimensSaid } from "./regimen.ts";
+import {
+	bagSaid,
+	canisterSaid,
+	type Drawdown,
+	dressingSaid,
+	regimenSaid,
+	regimensSaid,
+	sharedDrawdownSaid,
+} from "./regimen.ts";
 
 export interface CompareScope {
 	readonly scenario: Scenario;
@@ -48,6 +56,9 @@ export function treated(dressing: Dressing, patch: RegimenPatch): Dressing {
 		regimens: patch.regimens[dressing.id] ?? dressing.regimens,
 		canisterMl: (meant ? patch.canisterMl : null) ?? dressing.canisterMl,
 		sourceMl: (meant ? patch.sourceMl : null) ?? dressing.sourceMl,
+		canisterHoldsMl:
+			(meant ? patch.canisterHoldsMl : null) ?? dressing.canisterHoldsMl,
+		sourceLeftMl: (meant ? patch.sourceLeftMl : null) ?? dressing.sourceLeftMl,
 	};
 }
 
@@ -97,14 +108,30 @@ const allAsked = (scope: CompareScope): Difference[] =>
 const unit = (scope: CompareScope, { measure }: Pick<Difference, "measure">) =>
 	unitOf(measure, scope.scenario.horizonMin, scope.result.currency);
 
-/** Half the width of the interval of a difference; its size where there is none, so that it shows. */
-const halfOf = ({ low95, high95, mean }: Difference): number =>
-	low95 === null || high95 === null ? Math.abs(mean) : (high95 - low95) / 2;
-
-const digits = (one: Difference): number => deserved(one.measure, halfOf(one));
+/** Digits that the interval of a difference supports; without one the measure's own, or enough that it shows. */
+function digits({ measure, low95, high95, mean }: Difference): number {
+	if (low95 !== null && high95 !== null && high95 > low95)
+		return deserved(measure, (high95 - low95) / 2);
+	return Math.max(deserved(measure, null), supported(Math.abs(mean)) ?? 0);
+}
 
 /** A number of a difference with the digits that its interval supports. */
 const of = (one: Difference, value: number) => fixed(value, digits(one));
+
+/** The mean of one regimen with the digits that its own interval supports. */
+function meanOf({ result }: CompareScope, one: Difference, side: "a" | "b") {
+	const own = result.regimens
+		.find(({ name }) => name === one[side])
+		?.dressings.findLast(({ id }) => id === one.dressing);
+	return fixed(
+		side === "a" ? one.meanA : one.meanB,
+		ofMean(one.measure, own?.measures[one.measure]),
+	);
+}
+
+/** An end of an interval that leaves nought out: where it would be written as nought, what it is. */
+const isNought = (one: Difference, value: number): boolean =>
+	value !== 0 && asWritten(value, digits(one)) === 0;
 
 /** What is found of a difference, in words. */
 export function verdictSaid(scope: CompareScope, one: Difference): Said {
@@ -126,12 +153,14 @@ export function verdictSaid(scope: CompareScope, one: Difference): Said {
 			const ends = [Math.abs(one.low95), Math.abs(one.high95)].toSorted(
 				(a, b) => a - b,
 			);
+			const near = placed(ends, 0);
 			return [
-				"{text}: {n}[[ {text}]] ({n} to {n})",
+				"{text}: {n}[[ {text}]] ([[{text}]][[{n}]] to {n})",
 				word,
 				size,
 				own,
-				of(one, placed(ends, 0)),
+				isNought(one, near) ? "just over 0" : undefined,
+				isNought(one, near) ? undefined : of(one, near),
 				of(one, placed(ends, 1)),
 			];
 		}
@@ -163,8 +192,12 @@ export function verdictSaid(scope: CompareScope, one: Difference): Said {
 const meanSaid = (
 	scope: CompareScope,
 	one: Difference,
-	value: number,
-): Said => ["{n}[[ {text}]]", of(one, value), unit(scope, one) || undefined];
+	side: "a" | "b",
+): Said => [
+	"{n}[[ {text}]]",
+	meanOf(scope, one, side),
+	unit(scope, one) || undefined,
+];
 
 /** What a chart of differences says of a pair. */
 function rowsSaid(
@@ -179,9 +212,9 @@ function rowsSaid(
 			"{text}: {text} {said}, {text} {said}; {said}.",
 			measureOf(one.measure).label,
 			a,
-			meanSaid(scope, one, one.meanA),
+			meanSaid(scope, one, "a"),
 			b,
-			meanSaid(scope, one, one.meanB),
+			meanSaid(scope, one, "b"),
 			verdict(one),
 		]);
 	const count = (holds: (one: Difference) => boolean): number =>
@@ -237,7 +270,7 @@ const isFragile = ({ result }: CompareScope, one: Difference): boolean =>
 			provenance === "assumed" &&
 			effects.some(
 				(effect) =>
-					effect.turns &&
+					(effect.turns || effect.hangs) &&
 					effect.dressing === one.dressing &&
 					effect.measure === one.measure,
 			),
@@ -251,34 +284,59 @@ const mainVerdict =
 		isFragile(scope, one) ? "rests on assumed numbers" : undefined,
 	];
 
+/** How the regimens of a dressing draw down, with the seconds of the result. */
+const drawdownsOf = (
+	{ result }: CompareScope,
+	arm: number,
+	id: string,
+): readonly Drawdown[] =>
+	result.regimens[arm]?.dressings.find((one) => one.id === id)?.regimens ?? [];
+
+const sizesOf = ({
+	canisterMl,
+	canisterHoldsMl,
+	sourceMl,
+	sourceLeftMl,
+}: Dressing): unknown[] => [
+	canisterMl,
+	canisterHoldsMl,
+	sourceMl,
+	sourceLeftMl ?? sourceMl,
+];
+
+/** Whether the regimens come with other canisters or bags than each other. */
+const isSized = (scope: CompareScope): boolean =>
+	new Set(
+		armsOf(scope).map(({ dressings }) =>
+			JSON.stringify(dressings.map(sizesOf)),
+		),
+	).size > 1;
+
 /** How a regimen is set on each dressing: a line for all where it is the same on all, else one for each. */
 function regimenLines(scope: CompareScope): unknown[][] {
-	const arms = armsOf(scope);
-	const sizes = new Set(
-		arms.map(({ dressings }) =>
-			JSON.stringify(
-				dressings.map(({ canisterMl, sourceMl }) => [canisterMl, sourceMl]),
-			),
-		),
-	);
 	const common = commonDrawdown(scope) !== null;
-	return arms.flatMap(({ dressings }): unknown[][] => {
+	return armsOf(scope).flatMap(({ dressings }, arm): unknown[][] => {
 		const said = dressings.map(
 			(dressing): Said => [
-				"{said}[[; canister {ml}, solution {ml}]]",
-				regimensSaid(dressing.regimens, !common),
-				sizes.size > 1 ? dressing.canisterMl : undefined,
-				sizes.size > 1 ? dressing.sourceMl : undefined,
+				"{said}[[; {said}, {said}]]",
+				regimensSaid(
+					dressing.regimens,
+					common ? null : drawdownsOf(scope, arm, dressing.id),
+				),
+				isSized(scope) ? canisterSaid(dressing) : undefined,
+				isSized(scope) ? bagSaid(dressing) : undefined,
 			],
 		);
+		// Seconds that are written alike are alike.
+		const lines = said.map((one) => [undefined, one]);
 		const alike = new Set(said.map((one) => JSON.stringify(one))).size === 1;
 		return alike
-			? [[undefined, said[0]]]
+			? lines.slice(0, 1)
 			: dressings.map(({ id }, i) => [id, said[i]]);
 	});
 }
 
-function commonDrawdown(scope: CompareScope): Regimen["drawdown"] | null {
+function commonDrawdown(scope: CompareScope): number | null {
 	const all = new Set(
 		armsOf(scope).flatMap(({ dressings }) =>
 			dressings.flatMap(({ regimens }) =>
@@ -307,21 +365,11 @@ const washSaid = (
 				]
 			: ["{duration} every {duration}", dwellMin, suctionMin];
 
-/** How the first two regimens are told apart: on the first dressing on which they differ, a phrase for each setting. */
-function questionSaid(
-	scope: CompareScope,
-): readonly (readonly Said[])[] | null {
-	const [one, two] = armsOf(scope);
-	if (one === undefined || two === undefined) return null;
-	const at = scope.scenario.dressings.findIndex(
-		(_, i) =>
-			JSON.stringify(one.dressings[i]) !== JSON.stringify(two.dressings[i]),
-	);
-	if (at === -1) return null;
-	const [x, y] = [placed(one.dressings, at), placed(two.dressings, at)];
+/** How two settings of a dressing are told apart, a phrase for each setting. */
+function phrases(x: Dressing, y: Dressing): (readonly [Said, Said])[] {
 	const [a, b] = [placed(x.regimens, 0), placed(y.regimens, 0)];
 	if ((a.fillMl === 0) !== (b.fillMl === 0))
-		return [[washSaid(a, true)], [washSaid(b, true)]];
+		return [[washSaid(a, true), washSaid(b, true)]];
 	const pairs: (readonly [Said, Said])[] = [];
 	if (a.dwellMin !== b.dwellMin || a.suctionMin !== b.suctionMin)
 		pairs.push([washSaid(a, true), washSaid(b, false)]);
@@ -335,6 +383,11 @@ function questionSaid(
 			["suction at {mmHg}", a.depthMmHg],
 			["at {mmHg}", b.depthMmHg],
 		]);
+	if (a.drawdown !== b.drawdown)
+		pairs.push([
+			["a drawdown of {share}", a.drawdown],
+			["of {share}", b.drawdown],
+		]);
 	if (x.canisterMl !== y.canisterMl)
 		pairs.push([
 			["a {ml} canister", x.canisterMl],
@@ -345,8 +398,51 @@ function questionSaid(
 			["a {ml} bag", x.sourceMl],
 			["one of {ml}", y.sourceMl],
 		]);
-	return [pairs.map(([own]) => own), pairs.map(([, other]) => other)];
+	return pairs;
 }
+
+/** How the first two regimens are told apart, each phrase with the dressings that it is about where it is not about all; null where they are set alike. */
+function questionSaid(
+	scope: CompareScope,
+): readonly (readonly Said[])[] | null {
+	const [one, two] = armsOf(scope);
+	if (one === undefined || two === undefined) return null;
+	const apart = scope.scenario.dressings.flatMap(({ id }, i) => {
+		const [x, y] = [placed(one.dressings, i), placed(two.dressings, i)];
+		const set = ({ regimens, canisterMl, sourceMl }: Dressing) =>
+			JSON.stringify([regimens, canisterMl, sourceMl]);
+		return set(x) === set(y) ? [] : [{ id, pairs: phrases(x, y) }];
+	});
+	if (apart.length === 0) return null;
+	const keys = apart.map(({ pairs }) => JSON.stringify(pairs));
+	const said = apart
+		.filter((_, i) => keys.indexOf(placed(keys, i)) === i)
+		.flatMap(({ pairs }, _, groups) => {
+			const key = JSON.stringify(pairs);
+			const ids = apart
+				.filter((_one, i) => keys[i] === key)
+				.map(({ id }): Said => ["{text}", id]);
+			const where =
+				ids.length === scope.scenario.dressings.length
+					? undefined
+					: listed(ids, ", ", " and ");
+			return groups.length === 0
+				? []
+				: pairs.map((pair) =>
+						pair.map((own): Said => ["{said}[[ ({said})]]", own, where]),
+					);
+		});
+	return said.length > 4
+		? [[], []]
+		: [
+				said.map((pair) => placed(pair, 0)),
+				said.map((pair) => placed(pair, 1)),
+			];
+}
+
+/** 'fills of 50 mL' are many. */
+const isOfFills = ([, own]: Said): boolean =>
+	Array.isArray(own) && String(own[0]).startsWith("fills");
 
 const wound = (scope: CompareScope): string =>
 	several(scope) ? "For these wounds" : "For this wound";
@@ -355,7 +451,6 @@ const headings = [
 	"The regimens",
 	"What this does not tell",
 	"Every measure asked for",
-	"What a day comes to under each",
 	"What the answer rests on",
 	"How precise this is",
 	"For all of it",
@@ -434,16 +529,9 @@ const firstHoursWords: Entry<CompareScope>[] = [
 				];
 	}),
 	entry(
-		"Drawn is [[{text}]][[day {n}]], the first on which the two part in these hours.",
+		"Drawn is replication {n}, the first on which the two part in these hours.",
 		({ drawings: { firstHours: first } }) =>
-			first === null
-				? []
-				: [
-						[
-							first.replication === 0 ? "the first day" : undefined,
-							first.replication === 0 ? undefined : first.replication + 1,
-						],
-					],
+			first === null ? [] : [[first.replication]],
 	),
 	fixedWords(
 		"Enlarged is the time when suction first returns after a dwell: a seal that a move has loosened shows there.",
@@ -481,6 +569,14 @@ export const compareCatalogue: Catalogue<CompareScope, never> = {
 			({ result }) =>
 				result.differences.some(({ kind }) => kind === "not-judged"),
 		),
+		entry(
+			"What [[{text}]][[{duration} come]] to under each",
+			({ scenario: { horizonMin } }) => [
+				horizonMin === 1440
+					? ["a day comes", undefined]
+					: [undefined, horizonMin],
+			],
+		),
 		entry("{text}: a comparison", ({ scenario }) => [[scenario.title]]),
 		entry("{text}", ({ scenario }) => [
 			[scenario.title],
@@ -496,7 +592,7 @@ export const compareCatalogue: Catalogue<CompareScope, never> = {
 					: [
 							[
 								wound(scope),
-								own.length > 1 ? "do" : "does",
+								own.length > 1 || isOfFills(placed(own, 0)) ? "do" : "does",
 								listed(own, ", ", " and "),
 								listed(other, ", ", " and "),
 							],
@@ -534,18 +630,23 @@ export const compareCatalogue: Catalogue<CompareScope, never> = {
 			[scenario.solution.name],
 		]),
 		entry("[[{text}: ]]{said}.", regimenLines),
-		entry("[[{text}: ]]{said}[[; {said} under every regimen]].", (scope) => {
-			const common = commonDrawdown(scope);
-			return scope.scenario.dressings.map((dressing) => [
+		entry("[[{text}: ]]{said}[[; {said} under every regimen]].", (scope) =>
+			scope.scenario.dressings.map((dressing) => [
 				several(scope) ? dressing.id : undefined,
 				dressingSaid(
 					dressing,
 					scope.scenario.constants["foam.capacity"],
-					"capital",
+					!isSized(scope),
 				),
-				common === null ? undefined : ["{text} drawdown", common],
-			]);
-		}),
+				commonDrawdown(scope) === null
+					? undefined
+					: sharedDrawdownSaid(
+							scope.scenario.compare.flatMap((_, arm) =>
+								drawdownsOf(scope, arm, dressing.id),
+							),
+						),
+			]),
+		),
 		entry("{text} against {text}: what differs most", (scope) => {
 			const { a, b } = placed(pairsOf(scope), 0);
 			return [[a, b]];
@@ -553,7 +654,15 @@ export const compareCatalogue: Catalogue<CompareScope, never> = {
 		entry("{text} against {text}", (scope) =>
 			pairsOf(scope).map(({ a, b }) => [a, b]),
 		),
-		fixedWords("All dressings together.", several),
+		fixedWords(
+			"All dressings together: counts, times, volumes and cost added up, of shares the mean, of first canisters the soonest.",
+			several,
+		),
+		entry(
+			"All dressings together.",
+			(scope) => (several(scope) ? [[]] : []),
+			true,
+		),
 		entry("Dressing {text}.", (scope) =>
 			several(scope) ? scope.scenario.dressings.map(({ id }) => [id]) : [],
 		),
@@ -586,8 +695,8 @@ export const compareCatalogue: Catalogue<CompareScope, never> = {
 			},
 		),
 		fixedWords(
-			"What rests on assumed numbers is lost or turned round at half or at twice one of them: see What the answer rests on.",
-			(scope) => mainOnes(scope).rows.some((one) => isFragile(scope, one)),
+			"What rests on assumed numbers is lost or turned round at half or at twice one of them, or without one assumed cause: see What the answer rests on.",
+			(scope) => allAsked(scope).some((one) => isFragile(scope, one)),
 		),
 		entry(chartText, (scope) =>
 			rowsSaid(
@@ -600,9 +709,7 @@ export const compareCatalogue: Catalogue<CompareScope, never> = {
 		entry(chartText, (scope) =>
 			pairsOf(scope).flatMap((pair) =>
 				ownersOf(scope).flatMap((owner) =>
-					rowsSaid(scope, pair, asked(scope, pair, owner), (one) =>
-						verdictSaid(scope, one),
-					),
+					rowsSaid(scope, pair, asked(scope, pair, owner), mainVerdict(scope)),
 				),
 			),
 		),
@@ -620,8 +727,16 @@ export const compareCatalogue: Catalogue<CompareScope, never> = {
 			scenario.compare.slice(2).map(({ name }) => [name]),
 		),
 		entry(
-			"One day of {n}: the same patient with the same thresholds, turns and nurses under each regimen, on one time axis.",
-			({ result }) => [[result.replications]],
+			"Drawn is replication {n}, of the first {count:replication} the one whose courses of canister content, exudate and alarms, all taken together, lie nearest the median.",
+			({ result }) => [
+				[
+					result.trace.replication,
+					fixed(Math.min(400, result.replications), 0),
+				],
+			],
+		),
+		fixedWords(
+			"It is the same patient with the same thresholds, turns and nurses under each regimen, on one time axis.",
 		),
 		fixedWords("Liquid stands above the line, hatched suction hangs below it."),
 		fixedWords("Shaded: night shift."),
@@ -642,7 +757,7 @@ export const compareCatalogue: Catalogue<CompareScope, never> = {
 		).map((one) => ({ ...one, optional: true })),
 		...firstHoursWords,
 		entry(
-			"[[Dressing {text}: m]][[{text}]]eans of {n} replications, and in brackets where 8 days in 10 lie (P10 to P90), or what all of these come to; a few other days can draw the mean beyond it.",
+			"[[Dressing {text}: m]][[{text}]]eans of {n} replications, and in brackets where 8 in 10 of them lie (P10 to P90), or what all of these come to; a few others can draw the mean beyond it.",
 			(scope) =>
 				scope.scenario.dressings.map(({ id }) => [
 					several(scope) ? id : undefined,
@@ -709,8 +824,8 @@ export const compareCatalogue: Catalogue<CompareScope, never> = {
 		),
 		entry("{said}", (scope) =>
 			allAsked(scope).flatMap((one) => [
-				[meanSaid(scope, one, one.meanA)],
-				[meanSaid(scope, one, one.meanB)],
+				[meanSaid(scope, one, "a")],
+				[meanSaid(scope, one, "b")],
 				[verdictSaid(scope, one)],
 				[mainVerdict(scope)(one)],
 			]),
@@ -718,9 +833,9 @@ export const compareCatalogue: Catalogue<CompareScope, never> = {
 		entry("{text} {said}, {text} {said}", (scope) =>
 			allAsked(scope).map((one) => [
 				one.a,
-				meanSaid(scope, one, one.meanA),
+				meanSaid(scope, one, "a"),
 				one.b,
-				meanSaid(scope, one, one.meanB),
+				meanSaid(scope, one, "b"),
 			]),
 		),
 		entry("{text}: {said}", (scope) =>
@@ -824,8 +939,8 @@ export const compareCatalogue: Catalogue<CompareScope, never> = {
 										unit(scope, { measure }),
 										...spreads.map((spread): CellSaid => {
 											if (spread === undefined) return "";
-											const { mean, p10, p90, halfWidth95 } = spread;
-											const digit = deserved(measure, halfWidth95);
+											const { mean, p10, p90 } = spread;
+											const digit = ofMean(measure, spread);
 											return ["{said}", spreadSaid(mean, p10, p90, digit)];
 										}),
 									],
@@ -879,8 +994,7 @@ function spreadSaid(
 	p90: number,
 	decimals: number,
 ): Said {
-	const written = (value: number): number =>
-		Number(value.toFixed(decimals)) || 0;
+	const written = (value: number): number => asWritten(value, decimals);
 	const [m, low, high] = [mean, p10, p90].map((value) =>
 		fixed(value, decimals),
 	);
@@ -906,16 +1020,20 @@ const differenceColumns = (a: string, b: string): string[] => [
 function differenceRow(scope: CompareScope, one: Difference): CellSaid[] {
 	const number = (value: number | null): CellSaid =>
 		value === null ? "none given" : ["{n}", of(one, value)];
+	const end = (value: number | null): CellSaid =>
+		value !== null && one.kind === "differs" && isNought(one, value)
+			? `just ${value > 0 ? "over" : "under"} 0`
+			: number(value);
 	const share = (value: number | null): CellSaid =>
 		value === null ? "" : ["{percent}", value];
 	return [
 		measureOf(one.measure).label,
 		unit(scope, one),
-		number(one.meanA),
-		number(one.meanB),
+		["{n}", meanOf(scope, one, "a")],
+		["{n}", meanOf(scope, one, "b")],
 		number(one.mean),
-		number(one.low95),
-		number(one.high95),
+		end(one.low95),
+		end(one.high95),
 		share(one.shareAHigher),
 		share(one.shareBHigher),
 		share(one.shareABetter),

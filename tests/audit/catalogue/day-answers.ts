@@ -67,7 +67,9 @@ function atTheEnd(scope: DressingScope) {
 		};
 	if (listingsOf(scope).some(({ what }) => what === "canister-change"))
 		throw new RangeError("what a listed change leaves is not to be derived");
-	return projection.totals.toCanisterMl;
+	const { p10, p50, p90 } = projection.totals.toCanisterMl;
+	const held = scope.dressing.canisterHoldsMl;
+	return { p10: p10 + held, p50: p50 + held, p90: p90 + held };
 }
 
 const canister: Entry<DressingScope>[] = [
@@ -109,11 +111,11 @@ const canister: Entry<DressingScope>[] = [
 
 const solution: Entry<DressingScope>[] = [
 	entry(
-		"Solution: {ml} in {count:fill}{mlspread}; have {word} {ml} {text}, good until {clock}.",
+		"Solution: {ml} in {count:fill}{mlspread}; have {word} {ml} {text}[[ beside the one that hangs, with {ml} left]], {text} until {clock}.",
 		(scope) => solutionValues(scope, "good"),
 	),
 	entry(
-		"Solution: {ml} in {count:fill}{mlspread}; have {word} {ml} {text}; the first is renewed {range}[[ in {percent} of the days]].",
+		"Solution: {ml} in {count:fill}{mlspread}; have {word} {ml} {text}[[ beside the one that hangs, with {ml} left]]; the {text} is renewed {range}[[ in {percent} of the days]].",
 		(scope) => solutionValues(scope, "renewed"),
 	),
 	entry("Did not come back: {ml} of the solution{mlspread}.", (scope) => {
@@ -133,25 +135,69 @@ function solutionValues(
 	);
 	const chance = first?.probabilityWithinHorizon ?? 0;
 	if (chance < least !== (way === "good")) return [];
+	const { sourceMl, sourceLeftMl } = scope.dressing;
+	const used = sourceLeftMl !== null && sourceLeftMl < sourceMl;
 	// Nine days in ten must get by with them: a part of a bag is a whole one.
-	const bags = 1 + Math.ceil(sourceChanges.p90 - 1e-9);
+	const bags = (used ? 0 : 1) + Math.ceil(sourceChanges.p90 - 1e-9);
 	const head = [
 		instilledMl.p50,
 		fills.p50,
 		[instilledMl.p10, instilledMl.p90],
 		bags,
-		scope.dressing.sourceMl,
+		sourceMl,
 		bags === 1 ? "bag" : "bags",
+		used ? sourceLeftMl : undefined,
 	];
 	return way === "good" || first === undefined
-		? [[...head, scope.scenario.horizonMin]]
+		? [[...head, used ? "which is good" : "good", scope.scenario.horizonMin]]
 		: [
 				[
 					...head,
+					used ? "one that hangs" : "first",
 					[first.p10Min, first.p90Min],
 					chance < nearlyAll ? chance : undefined,
 				],
 			];
+}
+
+/** What hangs on the unit when the day begins. */
+const start: Entry<DressingScope>[] = [
+	fixedWords(
+		"The canister is taken to be empty and the bag full at the start.",
+		(scope) => isFresh(scope) && hasFill(scope),
+	),
+	fixedWords(
+		"The canister is taken to be empty at the start.",
+		(scope) => isFresh(scope) && !hasFill(scope),
+	),
+	entry(
+		"The day starts with [[{ml} in the canister]][[{text}]][[ and {ml} left in the bag]][[ and a {text}]].",
+		(scope) => {
+			if (isFresh(scope)) return [];
+			const { canisterHoldsMl: holds, sourceMl, sourceLeftMl } = scope.dressing;
+			const left =
+				hasFill(scope) && sourceLeftMl !== null && sourceLeftMl < sourceMl
+					? sourceLeftMl
+					: undefined;
+			return [
+				[
+					holds === 0 ? undefined : holds,
+					holds === 0 ? "an empty canister" : undefined,
+					left,
+					hasFill(scope) && left === undefined ? "full bag" : undefined,
+				],
+			];
+		},
+	),
+];
+
+/** An empty canister and, where one is used, a full bag. */
+function isFresh(scope: DressingScope): boolean {
+	const { canisterHoldsMl, sourceMl, sourceLeftMl } = scope.dressing;
+	return (
+		canisterHoldsMl === 0 &&
+		(!hasFill(scope) || sourceLeftMl === null || sourceLeftMl >= sourceMl)
+	);
 }
 
 const planned: Entry<DressingScope>[] = [
@@ -368,6 +414,7 @@ export const dayAnswers: Entry<DressingScope>[] = [
 	entry("Only {count:replication}: the ranges are rough.", (scope) =>
 		varies(scope) && many(scope) < 50 ? [[fixed(many(scope), 0)]] : [],
 	),
+	...start,
 	...canister,
 	...solution,
 	...planned,

@@ -5,9 +5,9 @@ import type {
 import type { Happening, Regimen } from "../../../src/scenario/index.ts";
 import type { Clock } from "../clock.ts";
 import { type Listed, listed, type Said } from "../pattern.ts";
-import { type DressingScope, placed } from "../scope.ts";
+import type { DressingScope } from "../scope.ts";
 import { conditionName } from "../vocabulary.ts";
-import { drawdownSaid, regimenSaid } from "./regimen.ts";
+import { regimensSaid } from "./regimen.ts";
 
 /** The day of a time, counted from that of the start, as a clock that is read to the whole minute shows it. */
 export const dayOf = (atMin: number, { startClockMin }: Clock): number =>
@@ -156,30 +156,15 @@ export const isLate = ({ fromMin }: Regimen, atMin: number): boolean =>
 	atMin - fromMin >= 0.5;
 
 /** The regimens of a dressing, each with the time at which it really takes over. */
-export function planLineSaid(scope: DressingScope): Listed {
-	const { regimens } = scope.dressing;
-	const first = placed(regimens, 0);
-	return listed(
-		[
-			[
-				"{said}[[, beginning with a {text}]]; {said}",
-				regimenSaid(first),
-				first.begin === "fill" ? "fill" : undefined,
-				drawdownSaid(first),
-			],
-			...regimens.slice(1).map((regimen, i): Said => {
-				const atMin = takeoverOf(scope, i + 1) ?? regimen.fromMin;
-				return [
-					"from {clock}[[ (set for {clock})]] {said}",
-					atMin,
-					isLate(regimen, atMin) ? regimen.fromMin : undefined,
-					regimenSaid(regimen),
-				];
-			}),
-		],
-		"; ",
+export const planLineSaid = (scope: DressingScope): Listed =>
+	regimensSaid(
+		scope.dressing.regimens,
+		scope.summary.regimens,
+		scope.dressing.regimens.map((regimen, i) => {
+			const atMin = i === 0 ? 0 : (takeoverOf(scope, i) ?? regimen.fromMin);
+			return [atMin, isLate(regimen, atMin) ? regimen.fromMin : undefined];
+		}),
 	);
-}
 
 /** Said where something comes on fewer than nineteen days in twenty. */
 export const rareness = ({

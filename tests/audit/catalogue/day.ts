@@ -1,5 +1,6 @@
 import { type Catalogue, type CellSaid, entry, fixedWords } from "../check.ts";
 import { fixed } from "../holes.ts";
+import { supported } from "../measures.ts";
 import { listed, type Said } from "../pattern.ts";
 import { type DayScope, type DressingScope, dressingScopes } from "../scope.ts";
 import { conditionName, totals } from "../vocabulary.ts";
@@ -124,7 +125,7 @@ export const dayCatalogue: Catalogue<DayScope, DressingScope> = {
 			(scope) => many(scope) > 1,
 		),
 		entry(
-			"Drawn is replication {n}, of the first {count:replication} the one whose courses of canister content, exudate and alarms lie nearest the median.",
+			"Drawn is replication {n}, of the first {count:replication} the one whose courses of canister content, exudate and alarms, all taken together, lie nearest the median.",
 			(scope) => {
 				const { replication, typicalOf } = scope.result.trace;
 				return many(scope) > 1 && typicalOf !== null
@@ -142,7 +143,7 @@ export const dayCatalogue: Catalogue<DayScope, DressingScope> = {
 		entry("Dressing {text}", ({ dressing }) => [[dressing.id]]),
 		entry("{said}.", (scope) => [[planLineSaid(scope)]]),
 		entry("{said}.", ({ dressing, scenario }) => [
-			[dressingSaid(dressing, scenario.constants["foam.capacity"], "capital")],
+			[dressingSaid(dressing, scenario.constants["foam.capacity"])],
 		]),
 		entry(
 			"{text}. For planning and teaching, not for setting a device or treating a patient: the prescription, the maker's instructions and local policy come first.",
@@ -241,12 +242,13 @@ export const dayCatalogue: Catalogue<DayScope, DressingScope> = {
 			rows: ({ projection, day }) =>
 				totals.map(([name, row, unit, decimals]): CellSaid[] => {
 					const spread = projection.totals[name as "fills"]; // the names of the vocabulary are those of the format
-					const cell = (value: number | null): CellSaid =>
-						value === null ? "" : ["{n}", fixed(value, decimals)];
+					const cell = (value: number | null, digits = decimals): CellSaid =>
+						value === null ? "" : ["{n}", fixed(value, digits)];
+					const known = supported(spread.halfWidth95) ?? decimals;
 					return [
 						row,
-						cell(spread.mean),
-						cell(spread.halfWidth95),
+						cell(spread.mean, known),
+						cell(spread.halfWidth95, known),
 						cell(spread.p10),
 						cell(spread.p50),
 						cell(spread.p90),

@@ -15,7 +15,7 @@ import {
 	fixedWords,
 } from "../check.ts";
 import type { CsvSaid } from "../check-files.ts";
-import { fixed } from "../holes.ts";
+import { asWritten, fixed } from "../holes.ts";
 import { deserved, measureOf, unitOf } from "../measures.ts";
 import { listed, type Said } from "../pattern.ts";
 import { placed } from "../scope.ts";
@@ -98,7 +98,7 @@ const value = (scope: SweepScope, measure: Name, one: SweepValue): Said => [
 ];
 
 const written = (number: number, decimals: number): string =>
-	String(Number(number.toFixed(decimals)) || 0);
+	String(asWritten(number, decimals));
 
 /** Measures of the points, those that are written alike everywhere apart. */
 function shown({ result }: SweepScope): {
@@ -354,7 +354,7 @@ function mapsSaid(scope: SweepScope) {
 							[
 								mark === "current"
 									? "the current regimen {n}"
-									: "common practice {n}",
+									: "the site's usual regimen {n}",
 								of(one.mean),
 							],
 						];
@@ -510,7 +510,7 @@ export const sweepCatalogue: Catalogue<SweepScope, never> = {
 		),
 		entry("{said}.", ({ scenario }) =>
 			scenario.dressings.map((dressing) => [
-				dressingSaid(dressing, scenario.constants["foam.capacity"], "capital"),
+				dressingSaid(dressing, scenario.constants["foam.capacity"]),
 			]),
 		),
 		fixedWords("The map", isMapped),
@@ -605,7 +605,7 @@ export const sweepCatalogue: Catalogue<SweepScope, never> = {
 	labels: [
 		...[
 			"the current regimen",
-			"common practice",
+			"the site's usual regimen",
 			"outside the usual range of the tissue",
 			"Each cell is a regimen. The stronger its shade, the larger the number; each measure has its own scale.",
 			"Dots: means, with bars and a band of 95 %. Everything else stays as it is.",
@@ -683,7 +683,7 @@ export const sweepCatalogue: Catalogue<SweepScope, never> = {
 			const axis = curveAxis(scope);
 			return axis === undefined ? [] : [[settingSaid(axis.name, axis.current)]];
 		}),
-		entry("common practice: {said}", (scope) => {
+		entry("the site's usual regimen: {said}", (scope) => {
 			const axis = curveAxis(scope);
 			const usual = scope.result.marks.find(({ mark }) => mark === "usual");
 			const at =
@@ -732,7 +732,7 @@ export const sweepCatalogue: Catalogue<SweepScope, never> = {
 				const remark = (point: SweepPoint): string =>
 					[
 						point.current ? "the current regimen" : "",
-						point.usual ? "common practice" : "",
+						point.usual ? "the site's usual regimen" : "",
 						point.outside.length > 0 ? "outside common practice" : "",
 					]
 						.filter((words) => words !== "")
@@ -760,7 +760,7 @@ export const sweepCatalogue: Catalogue<SweepScope, never> = {
 							[
 								mark.mark === "current"
 									? "the current regimen: {said}"
-									: "common practice: {said}",
+									: "the site's usual regimen: {said}",
 								markSaid(mark),
 							],
 							...valueCells(scope, mark),
