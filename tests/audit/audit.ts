@@ -1,5 +1,9 @@
 import type { SweepAxisName } from "../../src/analysis/sweep-result.ts";
-import { compareCatalogue } from "./catalogue/compare.ts";
+import {
+	checkCompareCautions,
+	checkDayCautions,
+} from "./catalogue/cautions.ts";
+import { armsOf, compareCatalogue } from "./catalogue/compare.ts";
 import { compareFiles } from "./catalogue/compare-files.ts";
 import { dayCatalogue } from "./catalogue/day.ts";
 import { dayEntries, dayFiles } from "./catalogue/day-files.ts";
@@ -56,6 +60,7 @@ export function auditDay(text: string): Fault[] {
 			dressingScopes(scope),
 			scenario,
 		),
+		...checkDayCautions(scope),
 		...checkFiles(tables, dayFiles(scope)),
 		...checkCalendar(
 			"day.ics",
@@ -87,6 +92,7 @@ export function auditComparison(
 			[],
 			scenario,
 		),
+		...checkCompareCautions(scope, armsOf(scope)),
 		...checkFiles(tables, compareFiles(scope)),
 	];
 }

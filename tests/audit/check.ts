@@ -122,15 +122,11 @@ export class Sayings {
 	): { at: number; nearest: string } | null {
 		let farthest = 0;
 		const dead = new Set<number>();
-		const follow = (from: number): Saying[] | null => {
+		const follow = (from: number): (readonly [number, number])[] | null => {
 			if (from >= text.length) return [];
 			if (dead.has(from)) return null;
 			farthest = Math.max(farthest, from);
-			const here = [
-				...(this.#by.get(text[from] ?? "") ?? []),
-				...(this.#by.get("") ?? []),
-			];
-			for (const saying of here) {
+			for (const saying of this.#at(text, from)) {
 				const to = reaches(
 					pattern(saying.text),
 					text,
@@ -140,7 +136,7 @@ export class Sayings {
 				);
 				if (to <= from || (to < text.length && text[to] !== " ")) continue;
 				const rest = follow(to + 1);
-				if (rest !== null) return [saying, ...rest];
+				if (rest !== null) return [[from, to], ...rest];
 			}
 			dead.add(from);
 			return null;
@@ -148,11 +144,24 @@ export class Sayings {
 		const path = follow(0);
 		if (path === null)
 			return { at: farthest, nearest: this.#nearest(text.slice(farthest)) };
-		for (const saying of path) {
-			saying.used = true;
-			everRead.add(saying.text);
-		}
+		// What is said once may be what two entries want.
+		for (const [from, to] of path)
+			for (const saying of this.#at(text, from))
+				if (
+					reaches(pattern(saying.text), text, from, saying.values, clock) === to
+				) {
+					saying.used = true;
+					everRead.add(saying.text);
+				}
 		return null;
+	}
+
+	/** Those that may begin at a place. */
+	#at(text: string, from: number): readonly Saying[] {
+		return [
+			...(this.#by.get(text[from] ?? "") ?? []),
+			...(this.#by.get("") ?? []),
+		];
 	}
 
 	#nearest(rest: string): string {

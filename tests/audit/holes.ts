@@ -63,7 +63,7 @@ function pairOf(expected: unknown, kind: string): readonly [number, number] {
 	throw new TypeError(`a ${kind} needs two numbers, not ${String(expected)}`);
 }
 
-const isFixed = (value: unknown): value is Fixed =>
+export const isFixed = (value: unknown): value is Fixed =>
 	typeof value === "object" &&
 	value !== null &&
 	"value" in value &&

@@ -62,7 +62,8 @@ export function treated(dressing: Dressing, patch: RegimenPatch): Dressing {
 	};
 }
 
-const armsOf = ({ scenario }: CompareScope) =>
+/** Each regimen as it treats each dressing. */
+export const armsOf = ({ scenario }: CompareScope) =>
 	scenario.compare.map((patch) => ({
 		name: patch.name,
 		dressings: scenario.dressings.map((dressing) => treated(dressing, patch)),
