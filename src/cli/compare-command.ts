@@ -72,13 +72,17 @@ export async function compare(
 	const { compareJson } = await import("../report/compare-json.ts");
 	await deliver(
 		folder,
-		() =>
-			writer({
-				kind: "compare",
-				result,
-				drawings: compareDrawings(arms, version()),
-			}),
-		() => compareJson(result),
+		{
+			files: () =>
+				writer({
+					kind: "compare",
+					result,
+					drawings: compareDrawings(arms, version()),
+				}),
+			json: () => compareJson(result),
+			spoken: async () =>
+				(await import("../report/spoken.ts")).spokenComparison(result),
+		},
 		typed,
 	);
 	return 0;

@@ -1,3 +1,5 @@
+import type { Caution } from "../analysis/day-result.ts";
+
 /** What every report, page and rehearsal says of itself. */
 export const cautionInALine =
 	"For planning and teaching, not for setting a device or treating a patient: the prescription, the maker's instructions and local policy come first.";
@@ -7,3 +9,7 @@ export const cautionSentences: readonly string[] = [
 	"Bleeding, exposed vessels or organs, unexplained pain or a large sudden output need a clinician now.",
 	"Nothing here has been validated on patients, and numbers marked assumed are placeholders until a site calibrates them.",
 ];
+
+/** A caution, with whose it is where it is one dressing's. */
+export const cautionWords = ({ dressing, text }: Caution): string =>
+	dressing === undefined ? text : `Dressing ${dressing}: ${text}`;

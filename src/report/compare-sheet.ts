@@ -1,11 +1,10 @@
 import type { CompareResult } from "../analysis/compare-result.ts";
 import { differenceRows } from "../charts/index.ts";
 import { twoWidthFigure } from "./chart-figure.ts";
-import { compareScale, type Pair, rowOf } from "./compare-parts.ts";
+import type { Pair } from "./compare-parts.ts";
 import { dressingLine } from "./dressing-words.ts";
-import { isFragile } from "./fragile.ts";
 import { htmlElement, unbroken } from "./html-element.ts";
-import { mainDifferences } from "./main-differences.ts";
+import { mainRows } from "./main-rows.ts";
 import { commonDrawdown, regimenLines } from "./regimen-lines.ts";
 import { sentenceStart } from "./sentence.ts";
 import { sheetPart } from "./sheet-part.ts";
@@ -66,42 +65,18 @@ function differencesSection(
 	pair: Pair,
 	document: Document,
 ): HTMLElement {
-	const [owner = "all"] = pair.owners;
-	const { differences, why } = mainDifferences(result, pair, owner);
-	const scale = compareScale(result);
-	const whose = pair.owners.length > 1 ? "All dressings together. " : "";
-	const fragile = differences.filter((one) => isFragile(one, result.restsOn));
-	const rows = differences.map((one) => {
-		const row = rowOf(one, scale);
-		return fragile.includes(one)
-			? { ...row, verdict: `${row.verdict}; rests on assumed numbers` }
-			: row;
-	});
-	const warning =
-		fragile.length === 0
-			? ""
-			: " What rests on assumed numbers is lost or turned round at half or at twice one of them: see What the answer rests on.";
+	const { heading, rows, caption } = mainRows(result, pair);
 	const figure = twoWidthFigure(document, {
 		id: "main-differences",
-		caption: `${whose}${why}${warning}`,
+		caption,
 		draw: (options) =>
 			differenceRows(
-				{
-					title: `${pair.a} against ${pair.b}: what differs most`,
-					a: pair.a,
-					b: pair.b,
-					rows,
-				},
+				{ title: heading, a: pair.a, b: pair.b, rows },
 				document,
 				options,
 			),
 	});
-	return sheetPart(
-		document,
-		"main-differences",
-		`${pair.a} against ${pair.b}: what differs most`,
-		figure,
-	);
+	return sheetPart(document, "main-differences", heading, figure);
 }
 
 /** Room for the meeting's own words, by hand; on paper only. */

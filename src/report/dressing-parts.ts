@@ -41,6 +41,10 @@ export const answerData = (
 	replications: result.projection.replications,
 });
 
+/** The heading of a dressing. */
+export const headingWords = ({ summary }: DressingParts): string =>
+	`Dressing ${summary.id}`;
+
 /** Id of the heading of a dressing. */
 export const headingOf = (parts: DressingParts): string =>
 	`${idOf(parts)}-heading`;

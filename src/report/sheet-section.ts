@@ -12,6 +12,7 @@ import {
 	answerData,
 	type DressingParts,
 	headingOf,
+	headingWords,
 	idOf,
 } from "./dressing-parts.ts";
 import { dressingLine, regimenLine } from "./dressing-words.ts";
@@ -47,7 +48,7 @@ export function sheetSection(
 		"div",
 		{ class: "sheet", style: `--head:${headMm(result)}mm` },
 		paperHead,
-		element("h2", { id: headingOf(parts) }, `Dressing ${parts.summary.id}`),
+		element("h2", { id: headingOf(parts) }, headingWords(parts)),
 		element(
 			"p",
 			{},
