@@ -32,6 +32,7 @@ export {
 	type DifferenceRowsData,
 	differenceRows,
 } from "./difference-rows.ts";
+export { bothMeans } from "./difference-words.ts";
 export { durationWords } from "./duration.ts";
 export {
 	type EfficientSetData,

@@ -181,8 +181,13 @@ async function write(
 	const { supplyJson } = await import("../report/supply-json.ts");
 	await deliver(
 		folder,
-		async () => (await import("./supply-files.ts")).supplyFiles(result),
-		() => supplyJson(result),
+		{
+			files: async () =>
+				(await import("./supply-files.ts")).supplyFiles(result),
+			json: () => supplyJson(result),
+			spoken: async () =>
+				(await import("../report/spoken.ts")).spokenSupply(result),
+		},
 		typed,
 	);
 	return 0;

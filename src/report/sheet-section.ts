@@ -14,6 +14,7 @@ import {
 	answerData,
 	type DressingParts,
 	headingOf,
+	headingWords,
 	idOf,
 } from "./dressing-parts.ts";
 import { dressingLine, regimenLine } from "./dressing-words.ts";
@@ -49,7 +50,7 @@ export function sheetSection(
 		"div",
 		{ class: "sheet", style: `--head:${headMm(result)}mm` },
 		paperHead,
-		element("h2", { id: headingOf(parts) }, `Dressing ${parts.summary.id}`),
+		element("h2", { id: headingOf(parts) }, headingWords(parts)),
 		element(
 			"p",
 			{},

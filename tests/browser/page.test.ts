@@ -157,7 +157,7 @@ describe.skipIf("missing" in started)("the workbench in a real browser", () => {
 			.getByRole("button", { name: "Try what this rests on" })
 			.click();
 		const part = page().locator("#rests-on");
-		await part.waitFor({ timeout: 60_000 });
+		await part.waitFor();
 		await settled(page());
 		const names = await page()
 			.locator("#regimen-a, #regimen-b")
@@ -265,7 +265,7 @@ describe.skipIf("missing" in started)("the workbench in a real browser", () => {
 					input.dispatchEvent(new Event("input"));
 				}
 			});
-		await expect.poll(answers, { timeout: 30_000 }).not.toBe(before);
+		await expect.poll(answers).not.toBe(before);
 		const kept = () =>
 			page().evaluate(() =>
 				Object.values(localStorage).some((text) =>
