@@ -162,6 +162,7 @@ export const reportNames = [
 	"day.svg",
 	"phases.csv",
 	"report.html",
+	"schedule.csv",
 	"totals.csv",
 ];
 
