@@ -13,9 +13,10 @@ export { dayResult } from "./day.ts";
 export type * from "./day-result.ts";
 export { efficientPoints } from "./efficient.ts";
 export {
-	exposureDays,
+	type Found,
 	findRules,
 	orderRules,
+	RuleSearch,
 } from "./find-rules.ts";
 export { Histogram } from "./histogram.ts";
 export {
@@ -24,6 +25,7 @@ export {
 	wilson,
 } from "./interval.ts";
 export { type BlockTask, type Job, type JobKinds, workOn } from "./job.ts";
+export { exposureDays } from "./lead-time.ts";
 export {
 	isMeasureName,
 	type MeasureName,
@@ -40,7 +42,7 @@ export {
 	variance,
 } from "./moments.ts";
 export { mostWithin } from "./off-spells.ts";
-export { partFits, rulesFit } from "./part-fits.ts";
+export { foundFits, partFits } from "./part-fits.ts";
 export {
 	isTotalName,
 	mostReplications,
@@ -51,6 +53,7 @@ export {
 export { blockCount, ProjectionGathering } from "./projection.ts";
 export { Recorder } from "./recorder.ts";
 export { restsOn, restsOnStudy } from "./rests-on.ts";
+export { searchBlocks } from "./rule-part.ts";
 export { runBlocks } from "./run-blocks.ts";
 export { tryShelf } from "./shelf-trial.ts";
 export {
@@ -68,6 +71,7 @@ export { supplyResult } from "./supply.ts";
 export {
 	runWardBlocks,
 	type SupplyPart,
+	wardBlock,
 	wardBlocks,
 } from "./supply-collector.ts";
 export { SupplyGathering } from "./supply-gathering.ts";

@@ -3,10 +3,10 @@ import { describe, expect, test } from "vitest";
 import { parse, stringify } from "yaml";
 import {
 	findRules,
+	foundFits,
 	mergedPart,
 	orderRules,
 	partFits,
-	rulesFit,
 	runWardBlocks,
 	wardBlocks,
 } from "../../src/analysis/index.ts";
@@ -59,8 +59,8 @@ describe("what a ward's blocks come to fits that ward", () => {
 		["that sends patients away", small((raw) => (raw.ward.full = "away"))],
 	])("%s", (_, text) => {
 		const ward = readWard(text, besideScenarios);
-		const rules = findRules(ward);
-		expect(rulesFit(ward, read(rules))).toBe(true);
+		const found = findRules(ward);
+		expect(foundFits(ward, read(found))).toBe(true);
 		const blocks = wardBlocks(ward);
 		for (const [first, last] of [
 			[0, blocks],
@@ -69,7 +69,7 @@ describe("what a ward's blocks come to fits that ward", () => {
 			[1, 1],
 		] as const) {
 			// Merged as a shard is, which brings the bins into their order.
-			const ran = runWardBlocks(ward, orderRules(rules), first, last);
+			const ran = runWardBlocks(ward, orderRules(found), first, last);
 			const part = mergedPart(ward, [ran], first);
 			const span = `${first} to ${last}`;
 			expect(partFits(ward, read(part), first, last), span).toBe(true);
