@@ -31,7 +31,7 @@ describe("waiting for the Job", () => {
 		const kubectl = join(bin, "kubectl");
 		writeFileSync(
 			kubectl,
-			`#!/bin/sh\necho "$@" >>${bin}/asked\nhead -n 1 ${bin}/answers\nsed -i 1d ${bin}/answers\n`,
+			`#!/bin/sh\necho asked >>${bin}/asked\nhead -n 1 ${bin}/answers\nsed -i 1d ${bin}/answers\n`,
 		);
 		chmodSync(kubectl, 0o755);
 		const ran = spawnSync(
