@@ -38,7 +38,7 @@ export function supplyCautions(
 	if (fell.length > 0)
 		add(
 			"service-missed-in-run",
-			`From today's stock on, there is a piece on the shelf for less of the time than was asked for: ${fell.join("; ")}.`,
+			`From today's stock on, there is a piece on the shelf for less of the time than was asked for: ${fell.join("; ")}. Each rule is sought for a shelf of its own, in the long run: a low stock to begin with, and what another size lends, come on top.`,
 		);
 	if (
 		result.items.some(
@@ -88,7 +88,7 @@ export function supplyCautions(
 }
 
 const percent = (value: number): string =>
-	`${Number((value * 100).toFixed(1))} %`;
+	`${Number((value * 100).toFixed(2))} %`;
 
 /** '97.1 % (96.2 to 98.0 %) instead of 98 %'. */
 function share({ reached, service }: RuleResult): string {
@@ -96,6 +96,6 @@ function share({ reached, service }: RuleResult): string {
 	const interval =
 		low95 === null || high95 === null
 			? ""
-			: ` (${Number((low95 * 100).toFixed(1))} to ${percent(high95)})`;
+			: ` (${Number((low95 * 100).toFixed(2))} to ${percent(high95)})`;
 	return `${percent(mean)}${interval} instead of ${percent(service)}`;
 }
