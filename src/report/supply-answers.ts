@@ -155,17 +155,19 @@ const weeksWords = ({ scenario }: SupplyResult) =>
 		? `${scenario.days / 7} ${scenario.days === 7 ? "week" : "weeks"}`
 		: `${scenario.days} days`;
 
-function demandSentence({ items }: SupplyResult): Sentence {
+/** The demand of one week in the middle of the time, which stands for all of them. */
+function demandSentence({ items, scenario }: SupplyResult): Sentence {
+	const middle = Math.floor((scenario.weeks - 1) / 2);
 	const weekly = items
 		.filter(({ demand }) => demand.total.mean > 0)
-		.map(({ item, demand }) => {
-			const whole = demand.weeks;
-			// A week in the middle of the time stands for all of them.
-			const middle = Math.floor((whole.p50.length - 1) / 2);
-			return `${rangeWords(whole.p10[middle] ?? 0, whole.p90[middle] ?? 0, (n) => plainNumber(n, 0))} × ${item}`;
+		.map(({ item, demand: { weeks } }) => {
+			const [low, high] = [weeks.p10[middle] ?? 0, weeks.p90[middle] ?? 0];
+			return `${rangeWords(low, high, (n) => plainNumber(n, 0))} × ${item}`;
 		});
+	if (weekly.length === 0) return ["Nothing is asked of the stores."];
+	const days = Math.min(7, scenario.days - 7 * middle);
 	return [
-		"A week takes ",
+		`The ${days === 7 ? "week" : `${days} days`} from ${dayWordsAt(middle * 10_080, scenario)} ${days === 7 ? "takes" : "take"}, in eight of ten replications, `,
 		strong(weekly.slice(0, 2).join(" and ")),
 		weekly.length > 2 ? `; ${weekly.slice(2).join("; ")}.` : ".",
 	];

@@ -86,7 +86,7 @@ export function orderSheet(result: SupplyResult, document: Document) {
 export function demandSection(result: SupplyResult, document: Document) {
 	const table = htmlTable(document, {
 		id: "demand",
-		caption: `Pieces asked for in ${result.scenario.days} days, by what made them necessary.`,
+		caption: `Pieces asked for in ${result.scenario.days} days, whether they were there or not, by what made them necessary; orders by the rules, from today's stock on.`,
 		columns: [
 			{ heading: "Item" },
 			{ heading: "Cause" },
@@ -315,7 +315,7 @@ export function wasteSection(result: SupplyResult, document: Document) {
 	);
 	const table = htmlTable(document, {
 		id: "waste",
-		caption: `What is thrown away in ${result.scenario.days} days. Weight: pieces with a weight given, and liquid at 1 g/mL.`,
+		caption: `What is thrown away in ${result.scenario.days} days, with orders by the rules. Weight: pieces with a weight given, and liquid at 1 g/mL.`,
 		columns: [{ heading: "Waste" }, ...quantiles],
 		rows: [
 			row("liquid in canisters", waste.liquidMl, volumeWords),

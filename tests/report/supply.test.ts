@@ -450,6 +450,17 @@ describe("the report of the stores", () => {
 		expect(lone[0]).toMatch(/^Order 3 packs of kit by Wed 1 April 07:00;/);
 	});
 
+	test("says of which week it tells how much is used", () => {
+		const said = answersOf(result).find((one) => /in eight of ten/.test(one));
+		const [first] = result.items;
+		const { p10, p90 } = first?.demand.weeks ?? { p10: [], p90: [] };
+		expect(said?.replaceAll("\u00A0", " ")).toMatch(
+			new RegExp(
+				`^The week from Mon 2 March takes, in eight of ten replications, (?:between ${p10[0]} and )?${p90[0]} × ${first?.item}`,
+			),
+		);
+	});
+
 	test("names every item that is as likely to run out as the likeliest", () => {
 		const said = (...chances: readonly number[]) =>
 			answersOf({

@@ -79,6 +79,49 @@ describe("what a ward's blocks come to fits that ward", () => {
 	});
 });
 
+describe("what no search can find does not fit", () => {
+	const ward = readWard(small(() => {}));
+	const whole = findRules(ward);
+	test.each<readonly [string, (found: Raw) => void]>([
+		["a rule too few", (found) => found.rules.pop()],
+		["a share above one", (found) => (found.rules[0].reached.mean = 1.1)],
+		[
+			"an interval beside its point",
+			(found) => (found.rules[0].high95 = found.rules[0].reorder - 1),
+		],
+		[
+			"an interval of a point that was given",
+			(found) => Object.assign(found.rules[3], { low95: 0, high95: 9 }),
+		],
+		[
+			"an order of an item of another ward",
+			(found) => (found.orders[0].item = "x"),
+		],
+		["half a pack", (found) => (found.orders[0].packs = 0.5)],
+		["a cost beside the price", (found) => (found.orders[0].cost += 1)],
+		[
+			"a chance that an order makes greater",
+			(found) =>
+				(found.orders[0].with.probability =
+					found.orders[0].without.probability + 0.01),
+		],
+		["orders in no order", (found) => found.orders.reverse()],
+		[
+			"an order after the end",
+			(found) => (found.orders.at(-1).atMin = ward.horizonMin),
+		],
+		["pieces of no item", (found) => found.plenty.used.push({})],
+		["a cost that is no number", (found) => (found.plenty.cost.p50 = null)],
+		["no word on what is needed", (found) => (found.plenty = null)],
+	])("%s", (_, change) => {
+		const found: Raw = read(whole);
+		expect(foundFits(ward, found)).toBe(true);
+		expect(found.orders.length).toBeGreaterThan(1);
+		change(found);
+		expect(foundFits(ward, found)).toBe(false);
+	});
+});
+
 describe("what no run can come to does not fit", () => {
 	const ward = readWard(small(() => {}));
 	const layout = supplyLayout(ward);
