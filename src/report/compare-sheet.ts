@@ -1,7 +1,6 @@
 import type { CompareResult } from "../analysis/compare-result.ts";
-import { differenceRows } from "../charts/index.ts";
-import { twoWidthFigure } from "./chart-figure.ts";
 import { compareScale, type Pair, rowOf } from "./compare-parts.ts";
+import { differenceHtml } from "./difference-html.ts";
 import { dressingLine } from "./dressing-words.ts";
 import { isFragile } from "./fragile.ts";
 import { htmlElement, unbroken } from "./html-element.ts";
@@ -81,21 +80,17 @@ function differencesSection(
 		fragile.length === 0
 			? ""
 			: " What rests on assumed numbers is lost or turned round at half or at twice one of them: see What the answer rests on.";
-	const figure = twoWidthFigure(document, {
-		id: "main-differences",
-		caption: `${whose}${why}${warning}`,
-		draw: (options) =>
-			differenceRows(
-				{
-					title: `${pair.a} against ${pair.b}: what differs most`,
-					a: pair.a,
-					b: pair.b,
-					rows,
-				},
-				document,
-				options,
-			),
-	});
+	const figure = differenceHtml(
+		document,
+		"main-differences",
+		{
+			title: `${pair.a} against ${pair.b}: what differs most`,
+			a: pair.a,
+			b: pair.b,
+			rows,
+		},
+		`${whose}${why}${warning}`,
+	);
 	return sheetPart(
 		document,
 		"main-differences",

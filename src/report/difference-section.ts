@@ -1,7 +1,7 @@
 import type { CompareResult, Difference } from "../analysis/compare-result.ts";
-import { counted, differenceRows, percentWords } from "../charts/index.ts";
-import { twoWidthFigure } from "./chart-figure.ts";
+import { counted, percentWords } from "../charts/index.ts";
 import { askedFor, compareScale, type Pair, rowOf } from "./compare-parts.ts";
+import { differenceHtml } from "./difference-html.ts";
 import { htmlElement, htmlTable } from "./html-element.ts";
 import {
 	type MeasureScale,
@@ -51,21 +51,17 @@ function ofOwner(
 			: owner === "all"
 				? "All dressings together. "
 				: `Dressing ${owner}. `;
-	const figure = twoWidthFigure(document, {
+	const figure = differenceHtml(
+		document,
 		id,
-		caption: whose,
-		draw: (options) =>
-			differenceRows(
-				{
-					title: `${whose}${pair.a} against ${pair.b}`,
-					a: pair.a,
-					b: pair.b,
-					rows: differences.map((one) => rowOf(one, scale)),
-				},
-				document,
-				options,
-			),
-	});
+		{
+			title: `${whose}${pair.a} against ${pair.b}`,
+			a: pair.a,
+			b: pair.b,
+			rows: differences.map((one) => rowOf(one, scale)),
+		},
+		whose.trim(),
+	);
 	return htmlElement(
 		document,
 		"div",
