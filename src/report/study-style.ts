@@ -40,7 +40,8 @@ ${comparisonStyle}
 .grid .brief{grid-template-columns:minmax(0,4fr) minmax(0,9fr);grid-template-areas:"lead side"}
 .brief .regimens,.brief .varied{grid-area:lead}.brief .silence,.brief .answers{grid-area:side}.brief .main-differences{grid-area:wide}.brief .paper-only{grid-area:sign}}
 @media (max-width:40rem){.brief dd{grid-column:1}}
-@media screen and (max-width:56rem){.difference-rows :is(table,caption,tbody){display:block;width:auto}
+@media screen{.difference-rows,.two-widths{container-type:inline-size}
+@container (max-width:48rem){.difference-rows :is(table,caption,tbody){display:block;width:auto}
 .difference-rows thead{position:absolute;left:-999rem}
 .difference-rows tr{display:grid;grid-template-columns:max-content minmax(0,1fr);padding:.5rem 0;border-bottom:1px solid var(--sw-rule)}
 .difference-rows :is(th,td){border:0;padding:0;grid-column:1/-1}
@@ -48,7 +49,7 @@ ${comparisonStyle}
 .difference-rows td.mean{text-align:left;white-space:normal}.difference-rows .mean::before{content:attr(data-of) ": ";color:var(--sw-muted)}
 .difference-rows .bar{width:auto}.difference-rows .bar svg{max-width:100%;margin-top:.25rem}
 .difference-rows .verdict{width:auto}}
-@media screen and (max-width:53rem){.two-widths .wide{display:none}.two-widths .narrow{display:block}.two-widths .narrow svg{max-width:28rem}}
+@container (max-width:790px){.two-widths .wide{display:none}.two-widths .narrow{display:block}.two-widths .narrow svg{max-width:28rem}}}
 @media print{
 .difference-rows :is(th,td){padding-right:3mm}.difference-rows .bar,.difference-rows .bar svg,.sides-of-nought{width:52mm}.difference-rows .bar{font-size:7.4pt}
 .brief{display:flex;flex-direction:column;break-after:page}
