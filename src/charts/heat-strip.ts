@@ -88,7 +88,7 @@ export function heatStrip(
 			rowLabel(
 				plot,
 				y + cellPx / 2,
-				...twoLines(conditionWords[alarm.condition]),
+				...twoLines(conditionWords[alarm.condition], plot.leftPx - 14),
 			),
 		);
 		for (const cell of mergedBins(alarm.bins, cellMin))

@@ -27,6 +27,7 @@ export {
 	type DesignMapPanel,
 	designMap,
 } from "./design-map.ts";
+export { mapsAPage } from "./design-map-layout.ts";
 export { differenceMark } from "./difference-mark.ts";
 export {
 	type DifferenceRow,

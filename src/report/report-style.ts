@@ -104,7 +104,7 @@ figure svg{min-width:0}
 .sheet{break-after:page;break-inside:avoid}
 figure svg{max-width:188mm}
 .sheet .clock{font-size:7.4pt}.sheet .clock table{width:100%;line-height:1.25}.tight .answers{font-size:7.2pt}
-.sheet .answers{display:contents}.sheet .answers h3{grid-area:1/1}.sheet .answers ul{grid-area:2/1}.sheet .pair>.clock{grid-area:1/2/3}.sheet .answers .caution{grid-column:1/-1;margin-top:1mm}
+.sheet .answers{display:contents}.sheet .answers h3{grid-area:1/1}.sheet .answers ul{grid-area:2/1}.sheet .pair>.clock{grid-area:1/2/3}.sheet .answers .caution{grid-column:1/-1;margin:.6mm 0 0;padding-top:0;padding-bottom:0}
 .sheet .clock th,.sheet .clock td{padding-top:.35mm;padding-bottom:.35mm}
 .rest{font-size:7.4pt;margin:1mm 0 0}
 .several .dressing{break-before:page}
