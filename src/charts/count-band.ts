@@ -8,6 +8,7 @@ import {
 	setSize,
 } from "./chart-root.ts";
 import { type Clock, dateWords, dayOffset } from "./clock.ts";
+import { dayWidthPx } from "./day-root.ts";
 import { plainNumber } from "./quantity.ts";
 import { svgElement } from "./svg-element.ts";
 import { rowLabel, timeAxis, timePlot } from "./time-plot.ts";
@@ -44,7 +45,7 @@ export function countBand(
 	document: Document,
 	options: ChartOptions,
 ): SVGSVGElement {
-	const widthPx = options.widthPx ?? 960;
+	const widthPx = options.widthPx ?? dayWidthPx;
 	const { series, firstDay, clock } = data;
 	const fromMin = firstDay * minutesADay;
 	const toMin = (firstDay + series.p50.length) * minutesADay;

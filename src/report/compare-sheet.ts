@@ -1,8 +1,7 @@
 import type { CompareResult } from "../analysis/compare-result.ts";
-import { differenceRows } from "../charts/index.ts";
 import { cautionWords } from "./caution.ts";
-import { twoWidthFigure } from "./chart-figure.ts";
 import type { Pair } from "./compare-parts.ts";
+import { differenceHtml } from "./difference-html.ts";
 import { sharedDrawdownWords } from "./drawdown-words.ts";
 import { dressingLine } from "./dressing-words.ts";
 import { htmlElement, unbroken } from "./html-element.ts";
@@ -80,16 +79,12 @@ function differencesSection(
 	document: Document,
 ): HTMLElement {
 	const { heading, rows, caption } = mainRows(result, pair);
-	const figure = twoWidthFigure(document, {
-		id: "main-differences",
+	const figure = differenceHtml(
+		document,
+		"main-differences",
+		{ title: heading, a: pair.a, b: pair.b, rows },
 		caption,
-		draw: (options) =>
-			differenceRows(
-				{ title: heading, a: pair.a, b: pair.b, rows },
-				document,
-				options,
-			),
-	});
+	);
 	return sheetPart(document, "main-differences", heading, figure);
 }
 

@@ -32,6 +32,9 @@ describe.skipIf("missing" in started)(
 			async (width) => {
 				await tab.setViewportSize({ width, height: 900 });
 				await tab.setContent(page);
+				await tab.evaluate(() => {
+					document.documentElement.dataset.charts = "alone";
+				});
 				expect(await tab.evaluate(layoutFaults)).toEqual([]);
 			},
 		);

@@ -1,3 +1,4 @@
+import normalQuantile from "@stdlib/stats-base-dists-normal-quantile";
 import { describe, expect, test } from "vitest";
 import {
 	reorderPoint,
