@@ -7,7 +7,9 @@ export default defineConfig({
 		maxWorkers: 2,
 		// Files keep nothing from each other's way, and loading the program anew for each took longer than most tests.
 		isolate: false,
-		testTimeout: 600_000,
-		hookTimeout: 600_000,
+		// What is waited for comes late on a machine that is busy with other things, and that is no fault: these are for what hangs.
+		testTimeout: 1_800_000,
+		hookTimeout: 1_800_000,
+		expect: { poll: { timeout: 300_000 } },
 	},
 });

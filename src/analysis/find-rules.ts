@@ -1,216 +1,333 @@
+import type { StoreItem, WardScenario } from "../scenario/index.ts";
+import { dayMin } from "../scenario/index.ts";
+import type { OrderRule } from "../therapy/index.ts";
+import type { Spread } from "./day-result.ts";
+import { Histogram } from "./histogram.ts";
+import { exposureDays, leadMoments } from "./lead-time.ts";
+import { type Moments, mergeInto, noMoments } from "./moments.ts";
+import { planOrders } from "./plan-orders.ts";
+import { Reach, type Share } from "./reach.ts";
 import {
-	dayMin,
-	type StoreItem,
-	type WardScenario,
-	weekMin,
-} from "../scenario/index.ts";
+	groupsPerHalf,
+	SearchCollector,
+	type SearchPart,
+	searchBlocks,
+	searchGroups,
+} from "./rule-part.ts";
 import {
-	type Cause,
-	type OrderRule,
-	type WardObserver,
-	WardRun,
-} from "../therapy/index.ts";
-import { type DemandCourse, tryShelf } from "./shelf-trial.ts";
-import type { RuleResult } from "./supply-result.ts";
+	type ItemPlan,
+	keptReplications,
+	type SearchPlan,
+	searchedMin,
+	tailOf,
+} from "./rule-plan.ts";
+import { percentiles, spread } from "./spread.ts";
+import { wardBlock, wardBlocks } from "./supply-collector.ts";
+import { supplyLayout } from "./supply-layout.ts";
+import type { CountSpread, PlannedOrder, RuleResult } from "./supply-result.ts";
+import { Tally } from "./tally.ts";
 import { reorderPoint } from "./text-book.ts";
+import { countBefore, demandOf } from "./ward-demand.ts";
 
-/** A reorder point is sought in this much demand: days of therapy, and no more than ten years. */
-const soughtTherapyDays = 12_000;
-const soughtDays = 3650;
-/** Reorder points are sought up to here. */
-const mostReorder = 1_000_000;
-
-/** Takes down when each item is asked for. */
-class Listener implements WardObserver {
-	readonly courses: {
-		readonly timesMin: number[];
-		readonly askers: number[];
-	}[];
-	offset = 0;
-
-	constructor(items: number) {
-		this.courses = Array.from({ length: items }, () => ({
-			timesMin: [],
-			askers: [],
-		}));
-	}
-
-	asked(
-		item: number,
-		_cause: Cause,
-		atMin: number,
-		_atOnce: boolean,
-		_substituted: boolean,
-		asker: number,
-	): void {
-		this.courses[item].timesMin.push(this.offset + atMin);
-		this.courses[item].askers.push(asker);
-	}
-
-	ordered(): void {}
-	received(): void {}
-	expired(): void {}
-	waited(): void {}
-	dayEnds(): void {}
-	shiftEnds(): void {}
-	begins(): void {}
-	turnedAway(): void {}
-	opens(): void {}
+/** What a search comes to: everything that a run of the ward needs before it begins. */
+export interface Found {
+	/** The order rules of every item, given or found, with what they rest on; null for one of unlimited stock. */
+	readonly rules: readonly (RuleResult | null)[];
+	readonly orders: readonly PlannedOrder[];
+	/** The same weeks with stores that lack nothing; null where no item is limited, since then the run itself is that. */
+	readonly plenty: {
+		readonly used: readonly CountSpread[];
+		/** null where no item has a price. */
+		readonly cost: Spread | null;
+	} | null;
 }
+
+/** The first blocks of so many therapy days settle how much an order brings, and what is kept. */
+const pilotTherapyDays = 12_000;
+
+const range = (from: number, to: number): number[] =>
+	Array.from({ length: to - from }, (_, i) => from + i);
+const halves = [
+	range(0, groupsPerHalf),
+	range(groupsPerHalf, searchGroups),
+] as const;
+const everyGroup = range(0, searchGroups);
 
 /**
- * The demand for every item with stores that lack nothing, of as many replications as it takes, one after another; whole
- * weeks of each where there are any, so that days of the week stay in step.
+ * Looks for the order rules of a ward, over all of its replications. The first blocks are played here, when it is made, and settle
+ * `plan`; the others may be played anywhere (`searchBlocks`) and added in any order. Memory does not grow with
+ * replications beyond the sums of their blocks.
  */
-export function demandCourses(ward: WardScenario): DemandCourse[] {
-	const spanMin =
-		ward.horizonMin < weekMin
-			? ward.horizonMin
-			: Math.floor(ward.horizonMin / weekMin) * weekMin;
-	const whole = { ...ward, horizonMin: spanMin };
-	const most = Math.min(
-		ward.replications,
-		Math.ceil((soughtDays * dayMin) / spanMin),
-	);
-	const listener = new Listener(ward.stores.length);
-	const run = new WardRun(
-		whole,
-		ward.kinds.map(({ dressing }) => dressing),
-		null,
-		listener,
-	);
-	let runs = 0;
-	for (let therapyMin = 0; runs < most; ) {
-		listener.offset = runs * spanMin;
-		run.run(runs++);
-		therapyMin += run.totals().therapyMin;
-		if (therapyMin >= soughtTherapyDays * dayMin) break;
+export class RuleSearch {
+	readonly plan: SearchPlan;
+	/** The first block that is still to be played; equals the number of blocks where none is. */
+	readonly firstBlock: number;
+	readonly #ward: WardScenario;
+	readonly #seconds: number[] = everyGroup.map(() => 0);
+	readonly #net: readonly (readonly Tally[])[];
+	readonly #daily: readonly Tally[];
+	readonly #used: readonly Tally[];
+	readonly #costs: Histogram;
+	readonly #cost: (Moments | undefined)[] = [];
+	readonly #courses: (readonly Float64Array[] | undefined)[] = [];
+
+	constructor(ward: WardScenario) {
+		this.#ward = ward;
+		const tallies = () => ward.stores.map(() => new Tally());
+		this.#net = ward.stores.map(() => everyGroup.map(() => new Tally()));
+		this.#daily = tallies();
+		this.#used = tallies();
+		const layout = supplyLayout(ward);
+		this.#costs = new Histogram(layout.measures[layout.cost]);
+		if (ward.stores.every(({ stock }) => stock === null)) {
+			this.plan = { tailMin: 0, kept: 0, items: ward.stores.map(() => null) };
+			this.firstBlock = wardBlocks(ward);
+			return;
+		}
+		const tailMin = tailOf(ward);
+		const blocks = pilot(ward, tailMin);
+		this.plan = planOf(ward, tailMin, blocks);
+		this.firstBlock = blocks.length;
+		const collector = new SearchCollector(ward, this.plan, 0);
+		for (const block of blocks) collector.add(block);
+		this.add(collector.part());
 	}
-	return listener.courses.map((course) => ({
-		...course,
-		endMin: runs * spanMin,
-	}));
-}
 
-/** Mean lead time, the time between two looks and the longest wait for an order day, in days. */
-export function exposureDays(item: StoreItem): number {
-	const { orderDays, lead, reviewMin } = item;
-	const gaps =
-		orderDays === null
-			? [0]
-			: orderDays.map((day, i) => {
-					const next = orderDays[i + 1] ?? orderDays[0] + 7;
-					return next - day;
-				});
-	return (lead.medianMin + (reviewMin ?? 0)) / dayMin + Math.max(...gaps);
-}
+	add(part: SearchPart): void {
+		part.seconds.forEach((seconds, group) => {
+			this.#seconds[group] += seconds;
+		});
+		part.net.forEach((groups, item) => {
+			groups?.forEach((parts, group) => {
+				this.#net[item][group].merge(parts);
+			});
+		});
+		part.daily.forEach((parts, item) => {
+			this.#daily[item].merge(parts);
+		});
+		part.used.forEach((parts, item) => {
+			this.#used[item].merge(parts);
+		});
+		this.#costs.merge(part.costs);
+		part.cost.forEach((moments, i) => {
+			this.#cost[part.firstBlock + i] = moments;
+		});
+		part.courses.forEach((items, i) => {
+			this.#courses[part.firstBlock * wardBlock + i] = items;
+		});
+	}
 
-/** Mean and standard deviation of the pieces asked for in a day. */
-function dailyDemand({ timesMin, endMin }: Omit<DemandCourse, "askers">): {
-	readonly mean: number;
-	readonly sd: number;
-} {
-	const days = Math.max(1, Math.round(endMin / dayMin));
-	const counts = new Int32Array(days);
-	for (const at of timesMin) counts[Math.floor(at / dayMin)]++;
-	const mean = timesMin.length / days;
-	const squares = counts.reduce(
-		(sum, count) => sum + (count - mean) * (count - mean),
-		0,
-	);
-	return { mean, sd: days < 2 ? 0 : Math.sqrt(squares / (days - 1)) };
-}
+	/** What was found. Throws RangeError where a block is missing. */
+	found(): Found {
+		const ward = this.#ward;
+		if (this.plan.kept === 0)
+			return { rules: ward.stores.map(() => null), orders: [], plenty: null };
+		const blocks = wardBlocks(ward);
+		const cost = noMoments();
+		for (let block = 0; block < blocks; block++) {
+			const moments = this.#cost[block];
+			if (moments === undefined)
+				throw new RangeError(`block ${block} of ${blocks} was not searched`);
+			mergeInto(cost, moments);
+		}
+		const rules = ward.stores.map((item, i) => {
+			const plan = this.plan.items[i];
+			return plan === null ? null : this.#ruleOf(item, i, plan);
+		});
+		const courses = this.#courses.filter((items) => items !== undefined);
+		const priced = ward.stores.some(({ price }) => price !== null);
+		return {
+			rules,
+			orders: planOrders(ward, rules, courses),
+			plenty: {
+				used: this.#used.map(countSpread),
+				cost: priced ? spread(this.#costs, cost) : null,
+			},
+		};
+	}
 
-/** The order rules of every item, given or found, with what they rest on; null for an item of unlimited stock. */
-export function findRules(ward: WardScenario): (RuleResult | null)[] {
-	if (ward.stores.every(({ stock }) => stock === null))
-		return ward.stores.map(() => null);
-	const courses = demandCourses(ward);
-	return ward.stores.map((item, i) =>
-		item.stock === null ? null : findRule(item, ward, courses[i]),
-	);
-}
-
-/**
- * The least reorder point with which the shelf holds a piece for the wanted share of the time, by bisection, on one
- * course of demand for all candidates. With Poisson demand that share is also the share of pieces that are there when
- * asked for (Wolff 1982, Poisson arrivals see time averages; from memory); unlike the latter it is not flattered by
- * patients whose therapy is off and who ask for nothing more.
- */
-function findRule(
-	item: StoreItem,
-	ward: WardScenario,
-	course: DemandCourse,
-): RuleResult {
-	const demand = dailyDemand(course);
-	const days = exposureDays(item);
-	// An order covers a week, in whole packs, unless the scenario says otherwise.
-	const weekly = Math.ceil((7 * demand.mean) / item.pack) * item.pack;
-	const quantity =
-		item.reorder !== null && item.upTo !== null
-			? item.upTo - item.reorder
-			: Math.max(item.pack, weekly);
-	const known = new Map<number, number>();
-	const serviceOf = (reorder: number): number => {
-		const before = known.get(reorder);
-		if (before !== undefined) return before;
-		const upTo = reorder + quantity;
-		const { ready } = tryShelf(
-			{ ...item, stock: upTo },
-			{ reorder, upTo },
-			ward,
-			course,
-			ward.chance ? `${ward.seed}: levels` : null,
+	#ruleOf(item: StoreItem, i: number, plan: ItemPlan): RuleResult {
+		const { service } = item;
+		const reach = new Reach(
+			this.#net[i].map((tally) => tally.parts()),
+			this.#seconds,
+			plan.levels,
 		);
-		known.set(reorder, ready);
-		return ready;
-	};
-	const textBook = Math.max(
-		0,
-		Math.ceil(reorderPoint(demand, days, item.service) - 1e-9),
-	);
-	const reorder = item.reorder ?? sought(serviceOf, item.service, textBook);
-	const step = Math.max(1, Math.round(0.15 * reorder));
-	const ladder = [-2, -1, 0, 1, 2]
-		.map((steps) => reorder + steps * step)
-		.filter((level) => level >= 0)
-		.map((level) => ({ reorder: level, service: serviceOf(level) }));
-	return {
-		reorder,
-		upTo: reorder + quantity,
-		origin: item.reorder === null ? "found" : "given",
-		service: item.service,
-		demandPerDay: demand.mean,
-		demandSdPerDay: demand.sd,
-		exposureDays: days,
-		textBook: {
-			reorder: textBook,
-			service: textBook > mostReorder ? null : serviceOf(textBook),
-		},
-		ladder,
-	};
+		const [first, second] = halves;
+		const isSplit = second.some((group) => this.#seconds[group] > 0);
+		const judged =
+			item.reorder !== null ? everyGroup : isSplit ? second : first;
+		const leastOf = (
+			groups: readonly number[],
+			of: (share: Share) => number,
+		) => (item.reorder === null ? reach.least(groups, service, of) : null);
+		const reorder = item.reorder ?? reach.least(first, service, meanOf);
+		const shareOf = (level: number) => reach.share(judged, level).mean;
+		const demand = this.#dailyDemand(i);
+		const lead = leadMoments(item.lead);
+		const days = exposureDays(item);
+		const textBook = Math.max(
+			0,
+			Math.ceil(
+				reorderPoint(demand, { mean: days, sd: lead.sdMin / dayMin }, service) -
+					1e-9,
+			),
+		);
+		const step = Math.max(1, Math.round(0.15 * reorder));
+		const { mean, half } = reach.share(judged, reorder);
+		const isSure = reach.share(first, reorder).half !== null;
+		return {
+			reorder,
+			upTo: reorder + plan.quantity,
+			origin: item.reorder === null ? "found" : "given",
+			service,
+			low95: isSure
+				? leastOf(first, (share) => share.mean + (share.half ?? 0))
+				: null,
+			high95: isSure
+				? leastOf(first, (share) => share.mean - (share.half ?? 0))
+				: null,
+			otherHalf: isSplit ? leastOf(second, meanOf) : null,
+			reached: {
+				mean,
+				low95: half === null ? null : Math.max(0, mean - half),
+				high95: half === null ? null : Math.min(1, mean + half),
+				onOtherHalf: item.reorder === null && isSplit,
+			},
+			demandPerDay: demand.mean,
+			demandSdPerDay: demand.sd,
+			exposureDays: days,
+			textBook: { reorder: textBook, service: shareOf(textBook) },
+			ladder: [-2, -1, 0, 1, 2]
+				.map((steps) => reorder + steps * step)
+				.filter((level) => level >= 0)
+				.map((level) => ({ reorder: level, service: shareOf(level) })),
+		};
+	}
+
+	/** Mean and standard deviation of the pieces asked for in a day. */
+	#dailyDemand(item: number): { readonly mean: number; readonly sd: number } {
+		const tally = this.#daily[item];
+		const { mean, count } = tally;
+		const parts = tally.parts();
+		let squares = 0;
+		for (let i = 0; i < parts.length; i += 2)
+			squares += parts[i + 1] * (parts[i] - mean) * (parts[i] - mean);
+		return { mean, sd: count < 2 ? 0 : Math.sqrt(squares / (count - 1)) };
+	}
 }
 
-function sought(
-	serviceOf: (reorder: number) => number,
-	wanted: number,
-	guess: number,
-): number {
-	let low = -1;
-	let high = Math.max(1, guess);
-	while (serviceOf(high) < wanted && high < mostReorder) {
-		low = high;
-		high *= 2;
+const meanOf = ({ mean }: Share) => mean;
+
+function countSpread(tally: Tally): CountSpread {
+	const [p10, p50, p90] = tally.quantiles(percentiles);
+	return { mean: tally.mean, p10, p50, p90 };
+}
+
+type Block = readonly (readonly Float64Array[])[];
+
+/** The demand of the first blocks, as many as make up the therapy days of a pilot. */
+function pilot(ward: WardScenario, tailMin: number): Block[] {
+	const demand = demandOf(ward, tailMin);
+	const blocks: Block[] = [];
+	let therapyMin = 0;
+	for (
+		let block = 0;
+		block < wardBlocks(ward) && therapyMin < pilotTherapyDays * dayMin;
+		block++
+	) {
+		const courses: (readonly Float64Array[])[] = [];
+		const end = Math.min((block + 1) * wardBlock, ward.replications);
+		for (let r = block * wardBlock; r < end; r++) {
+			const played = demand(r);
+			courses.push(played.timesMin);
+			therapyMin += played.therapyMin;
+		}
+		blocks.push(courses);
 	}
-	while (high - low > 1) {
-		const middle = Math.floor((low + high) / 2);
-		if (serviceOf(middle) >= wanted) high = middle;
-		else low = middle;
-	}
-	return high;
+	return blocks;
+}
+
+function planOf(
+	ward: WardScenario,
+	tailMin: number,
+	blocks: readonly Block[],
+): SearchPlan {
+	const all = blocks.flat();
+	const spanMin = searchedMin(ward);
+	const pieces = all.reduce(
+		(sum, items) => sum + items.reduce((n, { length }) => n + length, 0),
+		0,
+	);
+	const items = ward.stores.map((item, i): ItemPlan | null => {
+		if (item.stock === null) return null;
+		const asked = all.reduce((n, one) => n + countBefore(one[i], spanMin), 0);
+		const weekly = (7 * asked * dayMin) / (all.length * spanMin);
+		// An order covers a week, in whole packs, unless the scenario says otherwise.
+		const quantity =
+			item.reorder !== null && item.upTo !== null
+				? item.upTo - item.reorder
+				: Math.max(1, Math.ceil(weekly / item.pack - 1e-9)) * item.pack;
+		return { quantity, levels: null };
+	});
+	const free = {
+		tailMin,
+		kept: keptReplications(ward, pieces / all.length),
+		items,
+	};
+	return { ...free, items: withLevels(ward, free, blocks) };
+}
+
+/** Reorder points to be tried one by one, for items of which a piece expires before it is used. */
+const mostLevels = 33;
+
+function withLevels(
+	ward: WardScenario,
+	plan: SearchPlan,
+	blocks: readonly Block[],
+): SearchPlan["items"] {
+	if (ward.stores.every(({ shelfMin }) => shelfMin === null)) return plan.items;
+	const played = (items: SearchPlan["items"]) => {
+		const collector = new SearchCollector(ward, { ...plan, items }, 0);
+		for (const block of blocks) collector.add(block);
+		return collector;
+	};
+	const only = (of: (item: ItemPlan) => ItemPlan) =>
+		plan.items.map((item, i) =>
+			item === null || ward.stores[i].shelfMin === null ? null : of(item),
+		);
+	const part = played(only((item) => item)).part();
+	const tops = part.net.map((net, i) => {
+		if (net === null) return 0;
+		const reach = new Reach(net, part.seconds, null);
+		return reach.least(everyGroup, ward.stores[i].service, meanOf);
+	});
+	const expired = played(
+		plan.items.map((item, i) =>
+			item === null || ward.stores[i].shelfMin === null
+				? null
+				: { ...item, levels: [tops[i] + item.quantity] },
+		),
+	).expired;
+	return plan.items.map((item, i) => {
+		if (item === null || expired[i] === 0) return item;
+		const top = 2 * tops[i] + 2 * item.quantity + 8;
+		const levels = range(0, mostLevels).map((n) =>
+			Math.round((n * top) / (mostLevels - 1)),
+		);
+		return { ...item, levels: [...new Set(levels)] };
+	});
+}
+
+/** Looks for the rules of a ward here, all blocks in a row. */
+export function findRules(ward: WardScenario): Found {
+	const search = new RuleSearch(ward);
+	search.add(
+		searchBlocks(ward, search.plan, search.firstBlock, wardBlocks(ward)),
+	);
+	return search.found();
 }
 
 /** The rules that a run follows; what an item of unlimited stock gets is never looked at. */
-export const orderRules = (
-	rules: readonly (RuleResult | null)[],
-): OrderRule[] => rules.map((rule) => rule ?? { reorder: 0, upTo: 1 });
+export const orderRules = ({ rules }: Pick<Found, "rules">): OrderRule[] =>
+	rules.map((rule) => rule ?? { reorder: 0, upTo: 1 });

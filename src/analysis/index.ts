@@ -14,9 +14,10 @@ export type * from "./day-result.ts";
 export { type Drawn, drawnOf } from "./drawn.ts";
 export { efficientPoints } from "./efficient.ts";
 export {
-	exposureDays,
+	type Found,
 	findRules,
 	orderRules,
+	RuleSearch,
 } from "./find-rules.ts";
 export { Histogram } from "./histogram.ts";
 export {
@@ -25,6 +26,7 @@ export {
 	wilson,
 } from "./interval.ts";
 export { type BlockTask, type Job, type JobKinds, workOn } from "./job.ts";
+export { exposureDays } from "./lead-time.ts";
 export {
 	isMeasureName,
 	type MeasureName,
@@ -41,7 +43,7 @@ export {
 	variance,
 } from "./moments.ts";
 export { mostWithin } from "./off-spells.ts";
-export { partFits, rulesFit } from "./part-fits.ts";
+export { foundFits, partFits } from "./part-fits.ts";
 export {
 	isTotalName,
 	mostReplications,
@@ -52,6 +54,7 @@ export {
 export { blockCount, ProjectionGathering } from "./projection.ts";
 export { Recorder } from "./recorder.ts";
 export { restsOn, restsOnStudy } from "./rests-on.ts";
+export { searchBlocks } from "./rule-part.ts";
 export { runBlocks } from "./run-blocks.ts";
 export { tryShelf } from "./shelf-trial.ts";
 export {
@@ -69,6 +72,7 @@ export { supplyResult } from "./supply.ts";
 export {
 	runWardBlocks,
 	type SupplyPart,
+	wardBlock,
 	wardBlocks,
 } from "./supply-collector.ts";
 export { SupplyGathering } from "./supply-gathering.ts";

@@ -1,6 +1,8 @@
 import type { Scenario, WardScenario } from "../scenario/index.ts";
 import type { OrderRule } from "../therapy/index.ts";
 import type { RunPart } from "./collector.ts";
+import { type SearchPart, searchBlocks } from "./rule-part.ts";
+import type { SearchPlan } from "./rule-plan.ts";
 import { runBlocks } from "./run-blocks.ts";
 import {
 	type Study,
@@ -21,6 +23,11 @@ export type Job =
 	| { readonly kind: "day"; readonly scenario: Scenario }
 	| { readonly kind: "study"; readonly study: Study }
 	| {
+			readonly kind: "search";
+			readonly ward: WardScenario;
+			readonly plan: SearchPlan;
+	  }
+	| {
 			readonly kind: "ward";
 			readonly ward: WardScenario;
 			readonly rules: readonly OrderRule[];
@@ -29,6 +36,7 @@ export type Job =
 export interface JobKinds {
 	readonly day: { readonly task: BlockTask; readonly part: RunPart };
 	readonly study: { readonly task: StudyTask; readonly part: StudyPart };
+	readonly search: { readonly task: BlockTask; readonly part: SearchPart };
 	readonly ward: { readonly task: BlockTask; readonly part: SupplyPart };
 }
 
@@ -43,7 +51,9 @@ export type Work<K extends keyof JobKinds> = (
 export function workOn<K extends keyof JobKinds>(
 	job: Extract<Job, { readonly kind: K }>,
 ): Work<K>;
-export function workOn(job: Job): Work<"day"> | Work<"study"> | Work<"ward"> {
+export function workOn(
+	job: Job,
+): Work<"day"> | Work<"study"> | Work<"search"> | Work<"ward"> {
 	switch (job.kind) {
 		case "day":
 			return ({ first, last }: BlockTask, progress?: Progress) =>
@@ -53,6 +63,9 @@ export function workOn(job: Job): Work<"day"> | Work<"study"> | Work<"ward"> {
 			return (task: StudyTask, progress?: Progress) =>
 				runner.run(task, progress);
 		}
+		case "search":
+			return ({ first, last }: BlockTask, progress?: Progress) =>
+				searchBlocks(job.ward, job.plan, first, last, progress);
 		case "ward":
 			return ({ first, last }: BlockTask, progress?: Progress) =>
 				runWardBlocks(job.ward, job.rules, first, last, progress);

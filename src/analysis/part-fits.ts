@@ -1,8 +1,9 @@
 import type { StoreItem, WardScenario } from "../scenario/index.ts";
-import { exposureDays } from "./find-rules.ts";
+import type { Found } from "./find-rules.ts";
+import { exposureDays } from "./lead-time.ts";
 import { type SupplyPart, wardBlock } from "./supply-collector.ts";
 import { type SupplyLayout, supplyLayout } from "./supply-layout.ts";
-import type { RuleResult } from "./supply-result.ts";
+import type { CountSpread, PlannedOrder, RuleResult } from "./supply-result.ts";
 
 /** What came from a file: anything at all, looked at before it is trusted. */
 type Unknown<T> = { readonly [K in keyof T]?: unknown } | null | undefined;
@@ -57,18 +58,109 @@ export function partFits(
 	);
 }
 
-/** Whether data are order rules of a ward's items: those that the scenario gives, and others such as could have been found. */
-export const rulesFit = (
+/** Whether data is what a search in a ward may have found: rules that the scenario gives and others such as could have been found, orders of its items, and what it needs of them. */
+export function foundFits(ward: WardScenario, data: unknown): data is Found {
+	const { rules, orders, plenty } = (data ?? {}) as NonNullable<Unknown<Found>>;
+	return (
+		isList(rules, ward.stores.length) &&
+		rules.every((rule, i) => ruleFits(ward.stores[i], rule)) &&
+		Array.isArray(orders) &&
+		orders.every((order, i) => orderFits(ward, order, orders[i - 1])) &&
+		plentyFits(ward, plenty)
+	);
+}
+
+function plentyFits(ward: WardScenario, data: unknown): boolean {
+	if (ward.stores.every(({ stock }) => stock === null)) return data === null;
+	const plenty = data as Unknown<NonNullable<Found["plenty"]>>;
+	const hasPrices = ward.stores.some(({ price }) => price !== null);
+	return (
+		isList(plenty?.used, ward.stores.length) &&
+		plenty.used.every(isCountSpread) &&
+		(hasPrices ? isSpread(plenty.cost, ward) : plenty.cost === null)
+	);
+}
+
+function isCountSpread(data: unknown): boolean {
+	const { mean, p10, p50, p90 } = (data ?? {}) as NonNullable<
+		Unknown<CountSpread>
+	>;
+	return (
+		isAmount(mean) &&
+		isCount(p10) &&
+		isCount(p50) &&
+		isCount(p90) &&
+		p10 <= p50 &&
+		p50 <= p90
+	);
+}
+
+function isSpread(data: unknown, { replications }: WardScenario): boolean {
+	type Cost = NonNullable<NonNullable<Found["plenty"]>["cost"]>;
+	const { mean, halfWidth95, p10, p50, p90, quantiles95 } = (data ??
+		{}) as NonNullable<Unknown<Cost>>;
+	return (
+		isAmount(mean) &&
+		(replications < 2 ? halfWidth95 === null : isAmount(halfWidth95)) &&
+		isAmount(p10) &&
+		isAmount(p50) &&
+		isAmount(p90) &&
+		p10 <= p50 &&
+		p50 <= p90 &&
+		isList(quantiles95, 3) &&
+		quantiles95.every((one) => {
+			const { low, high } = (one ?? {}) as Readonly<Record<string, unknown>>;
+			return (
+				(low === null || isAmount(low)) && (high === null || isAmount(high))
+			);
+		})
+	);
+}
+
+/** Whether data is an order of the list, no earlier than the one before it. */
+function orderFits(
 	ward: WardScenario,
 	data: unknown,
-): data is readonly (RuleResult | null)[] =>
-	isList(data, ward.stores.length) &&
-	data.every((rule, i) => ruleFits(ward.stores[i], rule));
+	previous: Unknown<PlannedOrder>,
+): boolean {
+	const order = data as Unknown<PlannedOrder>;
+	const item = ward.stores.find(({ name }) => name === order?.item);
+	if (item === undefined || item.stock === null) return false;
+	const { atMin, arrivesMin, packs, packSize, pieces, cost, position } =
+		order ?? {};
+	const withOrder = order?.with as Unknown<PlannedOrder["with"]>;
+	const without = order?.without as Unknown<PlannedOrder["without"]>;
+	return (
+		isAmount(atMin) &&
+		atMin < ward.horizonMin &&
+		(previous === undefined || Number(previous?.atMin) <= atMin) &&
+		arrivesMin === atMin + item.lead.medianMin &&
+		isCount(packs) &&
+		packs > 0 &&
+		packSize === item.pack &&
+		pieces === packs * item.pack &&
+		cost ===
+			(item.price === null
+				? null
+				: Math.round(packs * item.pack * item.price * 100) / 100) &&
+		Number.isSafeInteger(position) &&
+		isAmount(without?.byMin) &&
+		without.byMin >= arrivesMin &&
+		withOrder?.byMin === without.byMin &&
+		isShare(without.probability) &&
+		isShare(withOrder.probability) &&
+		withOrder.probability <= without.probability
+	);
+}
 
 function ruleFits(item: StoreItem, data: unknown): boolean {
 	if (data === null || item.stock === null) return data === item.stock;
 	const rule = data as Unknown<RuleResult>;
 	const textBook = rule?.textBook as Unknown<RuleResult["textBook"]>;
+	const reached = rule?.reached as Unknown<RuleResult["reached"]>;
+	const isFound = item.reorder === null;
+	const point = (data: unknown) => data === null || (isFound && isCount(data));
+	const bound = (data: unknown) => data === null || isShare(data);
 	return (
 		isCount(rule?.reorder) &&
 		isCount(rule.upTo) &&
@@ -76,6 +168,18 @@ function ruleFits(item: StoreItem, data: unknown): boolean {
 		rule.reorder === (item.reorder ?? rule.reorder) &&
 		rule.origin === (item.reorder === null ? "found" : "given") &&
 		rule.service === item.service &&
+		point(rule.low95) &&
+		point(rule.high95) &&
+		point(rule.otherHalf) &&
+		(rule.low95 === null) === (rule.high95 === null) &&
+		Number(rule.low95 ?? 0) <= rule.reorder &&
+		Number(rule.high95 ?? rule.reorder) >= rule.reorder &&
+		isShare(reached?.mean) &&
+		bound(reached.low95) &&
+		bound(reached.high95) &&
+		Number(reached.low95 ?? 0) <= reached.mean &&
+		Number(reached.high95 ?? 1) >= reached.mean &&
+		typeof reached.onOtherHalf === "boolean" &&
 		isAmount(rule.demandPerDay) &&
 		isAmount(rule.demandSdPerDay) &&
 		rule.exposureDays === exposureDays(item) &&

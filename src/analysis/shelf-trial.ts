@@ -9,11 +9,9 @@ const silent: ShelfTold = {
 	waited() {},
 };
 
-/** When one item is asked for, in rising order, by whom, and for how long that was watched. */
+/** When one item is asked for, in rising order, and for how long that was watched. */
 export interface DemandCourse {
-	readonly timesMin: readonly number[];
-	/** Whose dressing, by therapy unit; left out: everybody asks once. */
-	readonly askers?: readonly number[];
+	readonly timesMin: ArrayLike<number>;
 	readonly endMin: number;
 }
 
@@ -27,62 +25,63 @@ export interface Trial {
 	readonly shelf: Shelf;
 }
 
+/** How a trial is played and watched. */
+export interface TrialWays {
+	readonly told?: ShelfTold;
+	/** Which stream of lead times. */
+	readonly run?: number;
+	/** Is told, span by span, of the pieces on the shelf less those that are waited for. */
+	readonly net?: (pieces: number, fromMin: number, toMin: number) => void;
+}
+
 /**
- * One shelf alone against a course of demand, on the ward's own `Shelf`. Who finds it empty waits, and asks for nothing
- * more until the delivery: a therapy that is off uses nothing up, and what it would have asked for comes afterwards.
+ * One shelf alone against a course of demand, on the ward's own `Shelf`. Who finds it empty waits for the delivery.
  * `seed` null: lead times are their median.
  */
 export function tryShelf(
 	item: StoreItem,
 	rule: OrderRule,
 	clock: Pick<WardScenario, "startClockMin" | "startWeekday">,
-	course: DemandCourse,
+	{ timesMin, endMin }: DemandCourse,
 	seed: string | null,
-	told: ShelfTold = silent,
+	{ told = silent, run = 0, net }: TrialWays = {},
 ): Trial {
-	const { timesMin, askers, endMin } = course;
 	const sim = new Simulation();
 	const lead = seed === null ? null : new Stream(seed, item.name, 0);
-	const shelf = new Shelf(sim, item, rule, clock, lead, told);
-	/** Who waits, with how much they have put off. */
-	const putOff = new Map<number, number>();
-	const again: number[] = [];
-	let next = 0;
-	let asked = 0;
-	let atOnce = 0;
-	const ask = (asker: number) => {
-		const before = putOff.get(asker);
-		if (before !== undefined) {
-			putOff.set(asker, before + 1);
-			return;
-		}
-		asked++;
-		if (shelf.take()) {
-			atOnce++;
-			return;
-		}
-		putOff.set(asker, 0);
-		shelf.wait("start", () => {
-			const times = putOff.get(asker) ?? 0;
-			putOff.delete(asker);
-			for (let i = 0; i < times; i++) again.push(asker);
-			if (times > 0) sim.schedule(catchUp, sim.now);
-		});
+	let since = 0;
+	let pieces = item.stock ?? 0;
+	const changed = () => {
+		if (net !== undefined && sim.now > since) net(pieces, since, sim.now);
+		since = sim.now;
+		pieces = shelf.onHand - shelf.waiting;
 	};
+	const shelf = new Shelf(sim, item, rule, clock, lead, {
+		...told,
+		received: (got, at) => {
+			changed();
+			told.received(got, at);
+		},
+		expired: (lost, at) => {
+			changed();
+			told.expired(lost, at);
+		},
+	});
+	let next = 0;
+	let atOnce = 0;
 	const use = sim.event("demand", 50, () => {
-		ask(askers?.[next] ?? -next);
+		if (shelf.take()) atOnce++;
+		else shelf.wait("start", () => {});
+		changed();
 		next++;
 		if (next < timesMin.length) sim.schedule(use, timesMin[next]);
 	});
-	const catchUp = sim.event("what was put off", 60, () => {
-		for (const asker of again.splice(0)) ask(asker);
-	});
-	shelf.reset(0);
+	shelf.reset(run);
 	shelf.open();
 	if (timesMin.length > 0) sim.schedule(use, timesMin[0]);
 	sim.run(endMin);
 	shelf.close();
+	changed();
 	// A sum of times may be more than the whole by rounding.
 	const ready = Math.max(0, 1 - shelf.emptyMin / endMin);
-	return { asked, atOnce, ready, shelf };
+	return { asked: next, atOnce, ready, shelf };
 }

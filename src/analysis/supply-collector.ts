@@ -117,14 +117,11 @@ class SupplyCollector {
 				this.#noteSeries(cause, daily);
 			});
 			this.#noteSeries(places.demand, sum);
-			let cumulative = 0;
 			let out = 0;
 			let short = 0;
 			for (let day = 0; day < days; day++) {
-				cumulative += sum[day];
 				short += counts.short[item][day];
 				if (counts.short[item][day] > 0) out = 1;
-				tally[places.cumulative + day].add(cumulative);
 				tally[places.onHand + day].add(counts.onHand[item][day]);
 				tally[places.outOnDay + day].add(counts.short[item][day] > 0 ? 1 : 0);
 				tally[places.outByDay + day].add(out);

@@ -89,11 +89,6 @@ export class SupplyGathering {
 		return this.#tallies[place].mean;
 	}
 
-	/** Share of replications in which a count is above `limit`. */
-	shareAbove(place: number, limit: number): number {
-		return this.#tallies[place].above(limit) / this.#replications;
-	}
-
 	spread(place: number): Spread {
 		return spread(this.#measures[place], this.#moments[place]);
 	}

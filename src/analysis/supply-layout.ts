@@ -27,7 +27,6 @@ interface ItemPlaces {
 	readonly causes: readonly (SeriesPlaces & { readonly cause: Cause })[];
 	/** First of one a day. */
 	readonly onHand: number;
-	readonly cumulative: number;
 	/** First of one a day; 1 in replications with a shortage on that day, and by its end. */
 	readonly outOnDay: number;
 	readonly outByDay: number;
@@ -110,7 +109,6 @@ export function supplyLayout(ward: WardScenario): SupplyLayout {
 			demand: series(),
 			causes: causesOf[item.kind].map((cause) => ({ cause, ...series() })),
 			onHand: place(days),
-			cumulative: place(days),
 			outOnDay: place(days),
 			outByDay: place(days),
 			short: place(),

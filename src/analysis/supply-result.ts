@@ -9,7 +9,7 @@ export interface SupplyResult {
 	readonly trace: { readonly events: number; readonly hash: string };
 	/** In the order of the scenario. */
 	readonly items: readonly ItemSupply[];
-	/** In order of time: what the order rules ask for on a median course of demand. */
+	/** In order of time: on each order day what it takes to last until the delivery of the next one. */
 	readonly orders: readonly PlannedOrder[];
 	readonly beds: BedsResult;
 	readonly nurses: readonly ShiftHours[];
@@ -128,12 +128,24 @@ export interface RuleResult {
 	readonly origin: "given" | "found";
 	/** Asked for: share of the time in which a piece should be on the shelf. */
 	readonly service: number;
-	/** Demand per day and its standard deviation, in the runs that the level was sought in. */
+	/** 95 % interval of the reorder point: those for which Student's interval of the share of the time, over groups of the replications that it was sought in, holds `service`. null where it was given, or too few tell. */
+	readonly low95: number | null;
+	readonly high95: number | null;
+	/** What the other half of the replications would have chosen; null where it was given, or there is no other half. */
+	readonly otherHalf: number | null;
+	/** The share that it comes to, on the other half of the replications than the one that it was sought in; where it was given, on all. */
+	readonly reached: {
+		readonly mean: number;
+		readonly low95: number | null;
+		readonly high95: number | null;
+		readonly onOtherHalf: boolean;
+	};
+	/** Demand per day and its standard deviation, in all replications, with stores that lack nothing. */
 	readonly demandPerDay: number;
 	readonly demandSdPerDay: number;
-	/** Longest usual time without a delivery: lead time, review and order days, days. */
+	/** Mean of the longest usual time without a delivery: lead time, review and order days, days. */
 	readonly exposureDays: number;
-	/** The text-book reorder point μ·T + z·σ·√T for the same level, and the share of the time that it comes to in the simulation. */
+	/** The text-book reorder point μ·T + z·√(T·σ² + μ²·σT²) for the same level, and the share of the time that it comes to in the simulation. */
 	readonly textBook: {
 		readonly reorder: number;
 		readonly service: number | null;
@@ -153,8 +165,17 @@ export interface PlannedOrder {
 	readonly packSize: number;
 	readonly pieces: number;
 	readonly cost: number | null;
-	/** Without this order and the later ones: chance of being out before the next delivery would come, or the end. */
-	readonly without: { readonly byMin: number; readonly probability: number };
+	/** What is on the shelf and on order before it, after the median use up to then. */
+	readonly position: number;
+	/** Chance of being out before the delivery of the next order day, had this order not gone out. */
+	readonly without: ChanceBy;
+	/** The same chance with this order: of being out before it comes, or after it. */
+	readonly with: ChanceBy;
+}
+
+interface ChanceBy {
+	readonly byMin: number;
+	readonly probability: number;
 }
 
 export interface BedsResult {
@@ -197,13 +218,18 @@ export interface CostResult {
 	readonly items: readonly {
 		readonly item: string;
 		readonly price: number;
+		/** Used with orders by the rules: where something ran out, less than was needed. */
 		readonly used: CountSpread;
 		readonly expiredMean: number;
+		/** Used with stores that lack nothing. */
+		readonly needed: CountSpread;
 	}[];
 	/** Items without a price. */
 	readonly unpriced: readonly string[];
-	/** Used and expired, of all items with a price. */
+	/** Used and expired with orders by the rules, of all items with a price. */
 	readonly total: Spread;
+	/** The same patients with stores that lack nothing, where nothing expires: today's mix of the policies. */
+	readonly totalNeeded: Spread;
 }
 
 export interface PolicyResult {

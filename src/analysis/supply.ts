@@ -9,10 +9,8 @@ import {
 import { meanLength, WardRun } from "../therapy/index.ts";
 import { assumptionsOf } from "./assumptions.ts";
 import type { Assumption } from "./day-result.ts";
-import { orderRules } from "./find-rules.ts";
+import { type Found, orderRules } from "./find-rules.ts";
 import { wilson } from "./interval.ts";
-
-import { planOrders } from "./plan-orders.ts";
 import { regimenLine } from "./regimen-line.ts";
 import { supplyCautions } from "./supply-cautions.ts";
 import type { SupplyGathering } from "./supply-gathering.ts";
@@ -31,10 +29,11 @@ import { WardCounts } from "./ward-counts.ts";
 /** Puts the answer together from the parts that were gathered. Throws RangeError where a block is missing. */
 export function supplyResult(
 	gathered: SupplyGathering,
-	rules: readonly (RuleResult | null)[],
+	found: Found,
 	version: string,
 ): SupplyResult {
 	const { ward } = gathered;
+	const { rules } = found;
 	const { replications } = gathered; // complains of a missing block before anything else does
 	const items = ward.stores.map((item, i) =>
 		itemSupply(gathered, item, i, rules[i] ?? null, replications),
@@ -42,9 +41,9 @@ export function supplyResult(
 	const result = {
 		format: "slackwater/supply@1",
 		scenario: summaryOf(ward, version),
-		trace: traceOf(gathered, rules),
+		trace: traceOf(gathered, found),
 		items,
-		orders: planOrders(gathered, rules),
+		orders: found.orders,
 		beds: bedsOf(gathered),
 		nurses: ward.shifts.map((shift, i) => ({
 			...shift,
@@ -58,7 +57,7 @@ export function supplyResult(
 				.filter(({ weightG }) => weightG === null)
 				.map(({ name }) => name),
 		},
-		cost: costOf(gathered),
+		cost: costOf(gathered, found),
 		policies: policiesOf(gathered),
 		assumptions: wardAssumptions(ward),
 	} as const;
@@ -105,7 +104,7 @@ function summaryOf(ward: WardScenario, version: string): WardSummary {
 
 function traceOf(
 	{ ward, layout }: SupplyGathering,
-	rules: readonly (RuleResult | null)[],
+	found: Found,
 ): SupplyResult["trace"] {
 	const trace = new Trace();
 	const counts = new WardCounts(ward, layout);
@@ -113,7 +112,7 @@ function traceOf(
 	const run = new WardRun(
 		ward,
 		ward.kinds.map(({ dressing }) => dressing),
-		orderRules(rules),
+		orderRules(found),
 		counts,
 	);
 	const events = run.run(0, trace);
@@ -204,7 +203,10 @@ function bedsOf(gathered: SupplyGathering): BedsResult {
 	};
 }
 
-function costOf(gathered: SupplyGathering): CostResult | null {
+function costOf(
+	gathered: SupplyGathering,
+	{ plenty }: Found,
+): CostResult | null {
 	const { ward, layout } = gathered;
 	if (ward.prices === null) return null;
 	const items = ward.stores.flatMap(({ name, price }, i) =>
@@ -216,6 +218,7 @@ function costOf(gathered: SupplyGathering): CostResult | null {
 						price,
 						used: gathered.count(layout.items[i].used),
 						expiredMean: gathered.mean(layout.items[i].expired),
+						needed: plenty?.used[i] ?? gathered.count(layout.items[i].used),
 					},
 				],
 	);
@@ -228,6 +231,7 @@ function costOf(gathered: SupplyGathering): CostResult | null {
 			.filter(({ price }) => price === null)
 			.map(({ name }) => name),
 		total: gathered.spread(layout.cost),
+		totalNeeded: plenty?.cost ?? gathered.spread(layout.cost),
 	};
 }
 

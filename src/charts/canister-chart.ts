@@ -6,6 +6,7 @@ import {
 	setSize,
 } from "./chart-root.ts";
 import { type Clock, timeRange } from "./clock.ts";
+import { dayWidthPx } from "./day-root.ts";
 import { percentWords } from "./probability.ts";
 import { volumeWords } from "./quantity.ts";
 import { svgElement } from "./svg-element.ts";
@@ -17,7 +18,7 @@ export function canisterChart(
 	document: Document,
 	options: ChartOptions,
 ): SVGSVGElement {
-	const widthPx = options.widthPx ?? 960;
+	const widthPx = options.widthPx ?? dayWidthPx;
 	const root = chartRoot(
 		document,
 		options,

@@ -156,10 +156,8 @@ function changeWindows(
 	if (likely.length === 0) return { group, heightPx: 0 };
 	const crowded = likely.length > 4;
 	const places = likely.map((change) => {
-		const [from, to] = [
-			plot.x(change.p10Min),
-			Math.max(plot.x(change.p90Min), plot.x(change.p10Min) + 3),
-		];
+		const from = plot.x(Math.max(change.p10Min, plot.fromMin));
+		const to = Math.max(plot.x(Math.min(change.p90Min, plot.toMin)), from + 3);
 		const label = crowded ? "" : windowLabel(change, plot);
 		const wide = label === "" ? 0 : textWidth(label, 11.5) + 8;
 		const onLeft = to + wide > plot.rightPx + 12 && from - wide > plot.leftPx;
@@ -182,18 +180,22 @@ function changeWindows(
 			{},
 			svgElement(document, "title", {}, windowLabel(place.change, plot)),
 		);
+		const { p50Min } = place.change;
 		bar.append(
 			svgElement(document, "path", {
 				class: "canister-edge",
 				d: `M${place.from.toFixed(2)},${middle - 4}v8m0,-4H${place.to.toFixed(2)}m0,-4v8`,
 			}),
-			svgElement(document, "circle", {
-				class: "canister-mark",
-				cx: plot.x(place.change.p50Min),
-				cy: middle,
-				r: 3.5,
-			}),
 		);
+		if (p50Min >= plot.fromMin && p50Min <= plot.toMin)
+			bar.append(
+				svgElement(document, "circle", {
+					class: "canister-mark",
+					cx: plot.x(p50Min),
+					cy: middle,
+					r: 3.5,
+				}),
+			);
 		group.append(bar);
 		if (place.label === "") return;
 		const at = place.onLeft
@@ -210,7 +212,11 @@ function changeWindows(
 	});
 	const [first, second] = crowded ? ["changes", ""] : ["likely change", ""];
 	group.append(rowLabel(plot, topPx + 9, first ?? "", second));
-	return { group, heightPx: (Math.max(...rows) + 1) * rowPx };
+	const isTwoLines = second !== "";
+	return {
+		group,
+		heightPx: Math.max((Math.max(...rows) + 1) * rowPx, isTwoLines ? 26 : 0),
+	};
 }
 
 function windowLabel(change: ChangeTime, plot: TimePlot): string {

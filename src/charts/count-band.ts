@@ -8,6 +8,7 @@ import {
 	setSize,
 } from "./chart-root.ts";
 import { type Clock, dateWords, dayOffset } from "./clock.ts";
+import { dayWidthPx } from "./day-root.ts";
 import { plainNumber } from "./quantity.ts";
 import { svgElement } from "./svg-element.ts";
 import { rowLabel, timeAxis, timePlot } from "./time-plot.ts";
@@ -21,9 +22,12 @@ export interface CountBandData {
 	/** Day of the first value; below 0 in a warm-up. */
 	readonly firstDay: number;
 	readonly series: CountSeries;
+	/** Drawn dashed; named in the line under the title, where no curve crosses the words. */
 	readonly levels: readonly { readonly value: number; readonly name: string }[];
 	/** Where something is marked along the foot, e.g. deliveries. */
 	readonly marks: readonly { readonly atMin: number; readonly name: string }[];
+	/** What the marks are, e.g. `listed deliveries`. */
+	readonly marked?: string;
 	/** A time at which the picture changes its meaning, e.g. the end of the warm-up. */
 	readonly divide?: { readonly atMin: number; readonly name: string };
 	/** A sentence on what to read from it. */
@@ -41,7 +45,7 @@ export function countBand(
 	document: Document,
 	options: ChartOptions,
 ): SVGSVGElement {
-	const widthPx = options.widthPx ?? 960;
+	const widthPx = options.widthPx ?? dayWidthPx;
 	const { series, firstDay, clock } = data;
 	const fromMin = firstDay * minutesADay;
 	const toMin = (firstDay + series.p50.length) * minutesADay;
@@ -60,7 +64,7 @@ export function countBand(
 	);
 	const headPx = chartTitle(root, document, options, {
 		title: data.title,
-		legend: `${data.unit} at the end of each day: the line is the median, the band holds eight in ten`,
+		legend: legendOf(data),
 		leftPx: plot.leftPx,
 		roomPx: plot.rightPx - plot.leftPx,
 	});
@@ -114,21 +118,7 @@ export function countBand(
 			d: median(points(series.p50)) ?? "",
 		}),
 	);
-	for (const { value, name } of data.levels)
-		root.append(
-			rule("level", value),
-			svgElement(
-				document,
-				"text",
-				{
-					class: "small canister-text",
-					x: plot.rightPx - 4,
-					y: y(value) - 4,
-					"text-anchor": "end",
-				},
-				`${name}: ${plainNumber(value, 0)}`,
-			),
-		);
+	for (const { value } of data.levels) root.append(rule("level", value));
 	if (data.divide !== undefined) {
 		const x = plot.x(data.divide.atMin);
 		root.append(
@@ -164,6 +154,15 @@ export function countBand(
 	root.append(axis.group);
 	setSize(root, widthPx, axisTop + axis.heightPx + 6);
 	return root;
+}
+
+function legendOf({ unit, levels, marks, marked }: CountBandData): string {
+	const dashed = levels.map(
+		({ value, name }) => `; dashed: ${name} ${plainNumber(value, 0)}`,
+	);
+	const triangles =
+		marks.length > 0 && marked !== undefined ? `; triangles: ${marked}` : "";
+	return `${unit} at the end of each day: median and eight in ten${dashed.join("")}${triangles}`;
 }
 
 function described(data: CountBandData): string {

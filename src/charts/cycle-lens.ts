@@ -9,6 +9,9 @@ import { type TimePlot, timeAxis, timeGround, timePlot } from "./time-plot.ts";
 import { phaseWords } from "./vocabulary.ts";
 import { type WaterBandRange, waterBand } from "./water-band.ts";
 
+/** From one row of names to the next. */
+const namePx = 19;
+
 /** A part of the day, enlarged, with its phases named above; drawn from `topPx` down, with the time axis of the day beside it. */
 export function cycleLens(
 	dayPlot: TimePlot,
@@ -107,8 +110,8 @@ function phaseNames(plot: TimePlot, day: DressingDay, topPx: number) {
 	const rows = stackedRows(names, 10);
 	const rowCount = names.length === 0 ? 0 : Math.max(...rows) + 1;
 	names.forEach((name, index) => {
-		const y = topPx + (rowCount - 1 - (rows[index] ?? 0)) * 17 + 13;
-		const bottom = topPx + rowCount * 17 + 2;
+		const y = topPx + (rowCount - 1 - (rows[index] ?? 0)) * namePx + 13;
+		const bottom = topPx + rowCount * namePx + 2;
 		if (y + 4 < bottom - 4)
 			group.append(
 				svgElement(document, "line", {
@@ -128,5 +131,5 @@ function phaseNames(plot: TimePlot, day: DressingDay, topPx: number) {
 			),
 		);
 	});
-	return { group, heightPx: rowCount * 17 + 4 };
+	return { group, heightPx: rowCount * namePx + 4 };
 }

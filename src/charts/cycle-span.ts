@@ -16,21 +16,27 @@ type Phase = {
  * What the lens enlarges: the first cycle from fill to drain that no alarm and no pause disturbs, else the first cycle at
  * all, with a little suction on both sides. A day without fill shows its first drawdown.
  */
-export function cycleSpan(day: DressingDay, horizonMin: number): CycleSpan {
-	const cycles = wetSpans(day.phases);
+export function cycleSpan(
+	day: DressingDay,
+	toMin: number,
+	fromMin = 0,
+): CycleSpan {
+	const cycles = wetSpans(day.phases).filter(
+		(cycle) => cycle.fromMin >= fromMin,
+	);
 	const undisturbed = cycles.find((cycle) => !isDisturbed(day, cycle));
 	const cycle = undisturbed ?? cycles[0];
 	if (cycle === undefined)
 		return {
 			heading: "The first minutes, enlarged",
-			fromMin: 0,
-			toMin: Math.min(10, horizonMin),
+			fromMin,
+			toMin: Math.min(fromMin + 10, toMin),
 		};
 	const margin = Math.max(1, (cycle.toMin - cycle.fromMin) * 0.35);
 	return {
 		heading: "One cycle, enlarged",
-		fromMin: Math.max(0, cycle.fromMin - margin * 0.6),
-		toMin: Math.min(horizonMin, cycle.toMin + margin),
+		fromMin: Math.max(fromMin, cycle.fromMin - margin * 0.6),
+		toMin: Math.min(toMin, cycle.toMin + margin),
 	};
 }
 

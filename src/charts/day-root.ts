@@ -8,6 +8,9 @@ import type { Clock } from "./clock.ts";
 import { svgElement } from "./svg-element.ts";
 import { type TimePlot, timePlot } from "./time-plot.ts";
 
+/** Width of a chart of a day, px of its grid: on a page of A4, 188 mm of text, its smallest letters are 6.6 pt. */
+export const dayWidthPx = 920;
+
 /** Where the time axis of a water-line chart of a width begins and ends, px. */
 export const waterLineEdges = (widthPx: number) => ({
 	leftPx: 112,
@@ -25,12 +28,14 @@ export interface DayRoot {
 	readonly headPx: number;
 }
 
-/** A chart from the beginning of a clock until `toMin`, with its title, its legend and a hatching for suction, and nothing drawn yet. */
+/** A chart of a clock until `toMin`, with its title, its legend and a hatching for suction, and nothing drawn yet. */
 export function dayRoot(
 	document: Document,
 	options: ChartOptions,
 	of: {
 		readonly clock: Clock;
+		/** The start of the day by default. */
+		readonly fromMin?: number;
 		readonly toMin: number;
 		readonly title: string;
 		readonly legend: string;
@@ -38,13 +43,13 @@ export function dayRoot(
 		readonly words: { readonly title: string; readonly description: string };
 	},
 ): DayRoot {
-	const widthPx = options.widthPx ?? 960;
+	const widthPx = options.widthPx ?? dayWidthPx;
 	const root = chartRoot(document, options, { widthPx, heightPx: 0 }, of.words);
 	const plot = timePlot(
 		document,
 		options.idPrefix,
 		of.clock,
-		{ fromMin: 0, toMin: of.toMin },
+		{ fromMin: of.fromMin ?? 0, toMin: of.toMin },
 		waterLineEdges(widthPx),
 	);
 	const ground = svgElement(document, "g", {});

@@ -49,7 +49,8 @@ export function mapLayout(data: DesignMapData, widthPx: number): MapLayout {
 	};
 }
 
-const numberSizes = [12, 11, 10, 9];
+/** Smaller ones would not be read on paper. */
+const numberSizes = [12, 11.5];
 
 /** Size at which every number of a map fits its cell, or null where that would be too small to read. */
 export function mapNumberSize(
@@ -63,6 +64,17 @@ export function mapNumberSize(
 	const fits = (size: number): boolean =>
 		numbers.every((number) => textWidth(number, size) <= layout.cellPx - 5);
 	return numberSizes.find(fits) ?? null;
+}
+
+/** Most of a page of paper that maps take beside their key, px of a grid of 900. */
+const mostPagePx = 950;
+const aroundMapPx = 150;
+
+/** How many maps, beside and under each other, a page of paper holds at the usual width. */
+export function mapsAPage(data: DesignMapData): number {
+	const { columns, rowPx } = mapLayout(data, 900);
+	const mapPx = aroundMapPx + data.y.values.length * rowPx;
+	return columns * Math.max(1, Math.floor(mostPagePx / mapPx));
 }
 
 /** Every how many names are written, so that none touches the next. */

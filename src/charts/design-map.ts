@@ -23,6 +23,8 @@ export interface DesignMapData {
 	readonly y: DesignMapAxis;
 	/** In the order of drawing: those of one measure follow each other and share their scale of shades. */
 	readonly maps: readonly DesignMapPanel[];
+	/** Only these maps are drawn, first and last but one; shades are those of all. */
+	readonly only?: readonly [number, number];
 	/** Names of the two marked regimens for the key; by default 'the current regimen' and 'the site's usual regimen'. */
 	readonly currentName?: string;
 	readonly usualName?: string;
@@ -106,7 +108,8 @@ export function designMap(
 		);
 	const layout = mapLayout(data, widthPx);
 	const ranges = measureRanges(data.maps);
-	for (const row of empty ? [] : mapRows(data.maps, layout.columns)) {
+	const drawn = data.maps.slice(...(data.only ?? []));
+	for (const row of empty ? [] : mapRows(drawn, layout.columns)) {
 		const heads = row.map((map) => {
 			const head = panelHead(map, ranges.get(map.measure), layout);
 			return head.heading.length * textLinePx + head.notes.length * smallLinePx;

@@ -2,7 +2,7 @@ import { centredScale } from "./centred-scale.ts";
 import type { DifferenceRow } from "./difference-rows.ts";
 import { figureWords } from "./figures.ts";
 import { svgElement } from "./svg-element.ts";
-import { fittedText } from "./text-width.ts";
+import { fittedText, textWidth } from "./text-width.ts";
 
 interface BarPlace {
 	readonly left: number;
@@ -83,7 +83,8 @@ function scaleNumbers(
 	// A nice end has at most two figures.
 	const decimals = Math.max(0, 1 - Math.floor(Math.log10(most)));
 	const room = (place.right - place.left) / 2 - 12;
-	const at = (x: number, anchor: string, words: string): SVGTextElement =>
+	const [bare, whole] = ["", unit].map((of) => figureWords(most, decimals, of));
+	const at = (x: number, anchor: string, words = ""): SVGTextElement =>
 		svgElement(
 			document,
 			"text",
@@ -98,7 +99,7 @@ function scaleNumbers(
 	return [
 		at(place.left, "start", figureWords(-most, decimals, "")),
 		at((place.left + place.right) / 2, "middle", "0"),
-		at(place.right, "end", figureWords(most, decimals, unit)),
+		at(place.right, "end", textWidth(whole ?? "", 11.5) > room ? bare : whole),
 	];
 }
 

@@ -12,6 +12,12 @@ export const meansOf = (row: DifferenceRow): [string, string] => {
 	];
 };
 
+/** A row but for its verdict: 'Washes: short 11.3, long 6.2'. */
+export function bothMeans(row: DifferenceRow, a: string, b: string): string {
+	const [meanA, meanB] = meansOf(row);
+	return `${row.label}: ${a} ${meanA}, ${b} ${meanB}`;
+}
+
 const mostNamed = 12;
 
 /** Title, how to read, and what a reader would see in the rows. */
@@ -23,10 +29,9 @@ export function differenceWords(data: DifferenceRowsData): {
 	const { rows, a, b } = data;
 	const of = (tone: DifferenceRowsData["rows"][number]["tone"]): number =>
 		rows.filter((row) => row.tone === tone).length;
-	const named = rows.slice(0, mostNamed).map((row) => {
-		const [meanA, meanB] = meansOf(row);
-		return `${row.label}: ${a} ${meanA}, ${b} ${meanB}; ${row.verdict}.`;
-	});
+	const named = rows
+		.slice(0, mostNamed)
+		.map((row) => `${bothMeans(row, a, b)}; ${row.verdict}.`);
 	const more =
 		rows.length > mostNamed
 			? `And ${numberWord(rows.length - mostNamed)} more.`

@@ -73,8 +73,8 @@ export function efficientSet(
 	const [leftPx, rightPx] = [narrow ? 46 : 64, widthPx - 22];
 	const better = (measure: EfficientSetMeasure): string =>
 		`${measureHeading(measure.label, measure.unit)} (${measure.better === "lower" ? "less" : "more"} is better)`;
-	const yTitle = wrappedText(better(data.y), 13, widthPx - 4, 2);
-	const xTitle = wrappedText(better(data.x), 13, widthPx - 4, 2);
+	const yTitle = wrappedText(better(data.y), 14.5, widthPx - 8, 3);
+	const xTitle = wrappedText(better(data.x), 14.5, widthPx - 8, 3);
 	const titleTop = headPx + key.heightPx + 24;
 	const topPx = titleTop + yTitle.length * textLinePx + 2;
 	const bottomPx = topPx + (narrow ? 280 : 380);

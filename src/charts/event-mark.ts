@@ -6,7 +6,7 @@ const leastPx = 5;
 
 /** Left and right edge of a mark in px: never thinner than can be seen. */
 export function markEdges(plot: TimePlot, event: ChartEvent): [number, number] {
-	const from = plot.x(event.startMin);
+	const from = plot.x(Math.max(event.startMin, plot.fromMin));
 	const to = plot.x(Math.min(event.endMin, plot.toMin));
 	if (
 		event.kind === "alarm" ||

@@ -4,8 +4,12 @@ import { stackedRows } from "./stack-labels.ts";
 import { svgElement } from "./svg-element.ts";
 import { textWidth } from "./text-width.ts";
 import { rowLabel, type TimePlot } from "./time-plot.ts";
+import { twoLines } from "./two-lines.ts";
 
 const rowPx = 20;
+/** A lane whose name stands on one line, or on two. */
+const oneLinePx = 25;
+const twoLinesPx = 38;
 /** More events than this, or more rows, and they are counted in lanes instead of labelled one by one. */
 const mostLabelled = 14;
 const mostRows = 5;
@@ -89,10 +93,10 @@ function laneRows(
 ): EventRows {
 	const lanes = [...new Set(events.map((event) => event.lane))];
 	const group = svgElement(plot.document, "g", {});
-	lanes.forEach((lane, index) => {
+	let top = topPx;
+	for (const lane of lanes) {
 		const inLane = events.filter((event) => event.lane === lane);
-		const top = topPx + index * rowPx * 1.6;
-		const [first, second] = twoLines(lane);
+		const [first, second] = twoLines(lane, plot.leftPx - 14);
 		group.append(rowLabel(plot, top + rowPx / 2, first, second));
 		for (const event of merged(plot, inLane))
 			group.append(eventMark(plot, event, top));
@@ -103,9 +107,10 @@ function laneRows(
 			`×${inLane.length}`,
 		);
 		group.append(count);
-	});
+		top += second === "" ? oneLinePx : twoLinesPx;
+	}
 	if (lanes.length === 0) group.append(rowLabel(plot, topPx, heading));
-	return { group, heightPx: lanes.length * rowPx * 1.6 };
+	return { group, heightPx: top - topPx };
 }
 
 /** Events that would be drawn over each other become one mark that names how many it holds. */
@@ -127,12 +132,4 @@ function merged(plot: TimePlot, events: readonly ChartEvent[]): ChartEvent[] {
 		} else marks.push({ ...event, count: 1 });
 	}
 	return marks;
-}
-
-/** A lane's name on two lines, broken at the space nearest its middle. */
-function twoLines(text: string): [string, string] {
-	const words = text.split(" ");
-	if (words.length < 2) return [text, ""];
-	const half = words.length === 2 ? 1 : Math.ceil(words.length / 2);
-	return [words.slice(0, half).join(" "), words.slice(half).join(" ")];
 }

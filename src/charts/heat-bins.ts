@@ -5,10 +5,23 @@ export interface HeatBin {
 	readonly probability: number;
 }
 
-/** Width of a cell in minutes: half-hours for a day, hours for three, whole days beyond. */
-export function cellMinutes(horizonMin: number): number {
-	if (horizonMin <= 26 * 60) return 30;
-	return horizonMin <= 3 * 1440 ? 60 : 1440;
+const stepsMin = [30, 60, 120, 240, 360, 720] as const;
+const minutesADay = 1440;
+
+/** Width of a cell in minutes: the shortest of which each takes at least `leastPx` of the room there is; a day at the most. */
+export const cellMinutes = (
+	horizonMin: number,
+	roomPx: number,
+	leastPx: number,
+): number =>
+	stepsMin.find((step) => (step / horizonMin) * roomPx >= leastPx) ??
+	minutesADay;
+
+/** 'a half-hour', 'an hour', '2 h', 'a day'. */
+export function cellWords(cellMin: number): string {
+	if (cellMin === 30) return "a half-hour";
+	if (cellMin === 60) return "an hour";
+	return cellMin === minutesADay ? "a day" : `${cellMin / 60} h`;
 }
 
 /**

@@ -6,7 +6,8 @@ import {
 	setSize,
 } from "./chart-root.ts";
 import { type Clock, timeRange } from "./clock.ts";
-import { cellMinutes, mergedBins } from "./heat-bins.ts";
+import { dayWidthPx } from "./day-root.ts";
+import { cellMinutes, cellWords, mergedBins } from "./heat-bins.ts";
 import { percentWords } from "./probability.ts";
 import { svgElement } from "./svg-element.ts";
 import { textWidth } from "./text-width.ts";
@@ -17,6 +18,7 @@ import {
 	timeGround,
 	timePlot,
 } from "./time-plot.ts";
+import { twoLines } from "./two-lines.ts";
 import { conditionWords } from "./vocabulary.ts";
 
 export interface HeatStripData {
@@ -30,8 +32,11 @@ export interface HeatStripData {
 /** Lower edges of the steps of darkness; below the first a cell is bare. */
 export const heatEdges = [0.005, 0.02, 0.05, 0.1, 0.2, 0.4] as const;
 
-const rowPx = 26;
-const cellPx = 22;
+const rowPx = 38;
+const cellPx = 34;
+const numberPx = 11.5;
+/** Two figures stand in the narrowest cell; cells are made longer where more would not fit. */
+const leastCellPx = 15.5;
 
 /** Step of darkness for a probability, or null for bare paper. */
 export function heatStep(probability: number): number | null {
@@ -56,8 +61,13 @@ export function heatStrip(
 	document: Document,
 	options: ChartOptions,
 ): SVGSVGElement {
-	const widthPx = options.widthPx ?? 960;
-	const cellMin = cellMinutes(data.clock.horizonMin);
+	const widthPx = options.widthPx ?? dayWidthPx;
+	const edges = { leftPx: 124, rightPx: widthPx - 26 };
+	const cellMin = cellMinutes(
+		data.clock.horizonMin,
+		edges.rightPx - edges.leftPx,
+		leastCellPx,
+	);
 	const root = chartRoot(
 		document,
 		options,
@@ -65,10 +75,7 @@ export function heatStrip(
 		words(data, cellMin),
 	);
 	const span = { fromMin: 0, toMin: data.clock.horizonMin };
-	const plot = timePlot(document, options.idPrefix, data.clock, span, {
-		leftPx: 186,
-		rightPx: widthPx - 34,
-	});
+	const plot = timePlot(document, options.idPrefix, data.clock, span, edges);
 	const headPx = chartTitle(root, document, options, {
 		title: data.title,
 		leftPx: plot.leftPx,
@@ -81,7 +88,11 @@ export function heatStrip(
 	shown.forEach((alarm, row) => {
 		const y = topPx + row * rowPx;
 		root.append(
-			rowLabel(plot, y + cellPx / 2, conditionWords[alarm.condition]),
+			rowLabel(
+				plot,
+				y + cellPx / 2,
+				...twoLines(conditionWords[alarm.condition], plot.leftPx - 14),
+			),
 		);
 		for (const cell of mergedBins(
 			alarm.bins.map(({ startMin, endMin, chance }) => ({
@@ -104,8 +115,8 @@ export function heatStrip(
 		);
 	const axis = timeAxis(plot, bottom);
 	const key = heatKey(plot, bottom + axis.heightPx + 14, cellMin);
-	root.append(axis.group, key);
-	setSize(root, widthPx, bottom + axis.heightPx + 38);
+	root.append(axis.group, key.group);
+	setSize(root, widthPx, bottom + axis.heightPx + 20 + key.heightPx);
 	return root;
 }
 
@@ -145,19 +156,25 @@ function heatCell(
 		cell.probability < 1
 			? String(Math.min(99, Math.round(cell.probability * 100)))
 			: "100";
-	const size =
-		[12, 11, 10, 9, 8].find(
-			(candidate) => textWidth(number, candidate) <= right - left - 1,
-		) ?? 7.5;
+	const roomPx = right - left - 1;
+	// The last cell may be cut short by the end of the day: its darkness says it.
+	if (roomPx < leastCellPx - 2) return [rect];
 	const text = svgElement(
 		document,
 		"text",
 		{
 			class: `heat${step}-text`,
 			x: (left + right) / 2,
-			y: y + cellPx / 2 + size * 0.36,
+			y: y + cellPx / 2 + numberPx * 0.36,
 			"text-anchor": "middle",
-			style: `font-size:${size}px`,
+			style: `font-size:${numberPx}px`,
+			// The viewer makes letters narrower that would leave the cell.
+			...(textWidth(number, numberPx) > roomPx + 1
+				? {
+						textLength: Math.min(roomPx, number.length * numberPx * 0.55),
+						lengthAdjust: "spacingAndGlyphs",
+					}
+				: {}),
 		},
 		number,
 	);
@@ -165,12 +182,10 @@ function heatCell(
 }
 
 /** What each darkness means, in words of its own row. */
-function heatKey(plot: TimePlot, y: number, cellMin: number): SVGGElement {
+function heatKey(plot: TimePlot, topPx: number, cellMin: number) {
 	const { document } = plot;
 	const group = svgElement(document, "g", {});
-	const per = cellMin === 30 ? "half-hour" : cellMin === 60 ? "hour" : "day";
-	const lead = `chance that one starts in a ${per}, in %:`;
-	const leadText = lead.replace("a hour", "an hour");
+	const leadText = `chance that one starts in ${cellWords(cellMin)}, in %:`;
 	const labels = heatEdges.map((edge, step) =>
 		step === heatEdges.length - 1
 			? `${edge * 100} and more`
@@ -180,8 +195,11 @@ function heatKey(plot: TimePlot, y: number, cellMin: number): SVGGElement {
 		(sum, label) => sum + 32 + textWidth(label, 11.5),
 		textWidth(leadText, 11.5) + 4,
 	);
-	// Where it is too long to begin under the strip it begins further left.
-	let x = Math.max(4, Math.min(plot.leftPx, plot.rightPx + 34 - longPx));
+	// Where it is too long to begin under the strip it begins further left, and then takes two lines.
+	const roomPx = plot.rightPx + 26;
+	const broken = longPx > roomPx - 4;
+	let x = broken ? 4 : Math.max(4, Math.min(plot.leftPx, roomPx - longPx));
+	let y = topPx;
 	group.append(
 		svgElement(
 			document,
@@ -190,7 +208,8 @@ function heatKey(plot: TimePlot, y: number, cellMin: number): SVGGElement {
 			leadText,
 		),
 	);
-	x += textWidth(leadText, 11.5) + 4;
+	if (broken) y += 21;
+	else x += textWidth(leadText, 11.5) + 4;
 	labels.forEach((label, step) => {
 		group.append(
 			svgElement(document, "rect", {
@@ -209,7 +228,7 @@ function heatKey(plot: TimePlot, y: number, cellMin: number): SVGGElement {
 		);
 		x += 22 + textWidth(label, 11.5) + 10;
 	});
-	return group;
+	return { group, heightPx: y - topPx + 18 };
 }
 
 function words(data: HeatStripData, cellMin: number) {
@@ -219,13 +238,12 @@ function words(data: HeatStripData, cellMin: number) {
 				`${conditionWords[alarm.condition]} ${timeRange(window.startMin, window.endMin, data.clock)}, up to ${percentWords(window.peakProbability)} in a half-hour`,
 		),
 	);
-	const per = cellMin === 30 ? "half-hour" : cellMin === 60 ? "hour" : "day";
 	const found =
 		windows.length === 0
 			? `No half-hour passes ${percentWords(data.level)}.`
 			: `${windows.slice(0, 12).join("; ")}.`;
 	return {
 		title: data.title,
-		description: `Chance by ${per} and condition that an alarm starts. ${found}`,
+		description: `Chance by condition that an alarm starts in ${cellWords(cellMin)}. ${found}`,
 	};
 }

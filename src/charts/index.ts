@@ -20,18 +20,21 @@ export {
 export { comparisonStyle } from "./comparison-style.ts";
 export { type CountBandData, countBand } from "./count-band.ts";
 export type { CycleSpan } from "./cycle-span.ts";
-export { waterLineEdges } from "./day-root.ts";
+export { dayWidthPx, waterLineEdges } from "./day-root.ts";
 export {
 	type DesignMapCell,
 	type DesignMapData,
 	type DesignMapPanel,
 	designMap,
 } from "./design-map.ts";
+export { mapsAPage } from "./design-map-layout.ts";
+export { differenceMark } from "./difference-mark.ts";
 export {
 	type DifferenceRow,
 	type DifferenceRowsData,
 	differenceRows,
 } from "./difference-rows.ts";
+export { bothMeans, differenceWords, meansOf } from "./difference-words.ts";
 export { durationWords } from "./duration.ts";
 export {
 	type EfficientSetData,
@@ -76,3 +79,4 @@ export {
 	waterLineChart,
 } from "./water-line-chart.ts";
 export { waterLineLegend } from "./water-line-words.ts";
+export { wrappedText } from "./wrapped-text.ts";

@@ -2,7 +2,11 @@ import { type ChartOptions, setSize } from "./chart-root.ts";
 import { comparisonRoot, narrowBelowPx } from "./comparison-root.ts";
 import { measureHeading } from "./figures.ts";
 import { diamondPath, usualWords } from "./regimen-mark.ts";
-import { responsePanel } from "./response-panel.ts";
+import {
+	headingLinePx,
+	responseHeading,
+	responsePanel,
+} from "./response-panel.ts";
 import { responseWords, valueWords } from "./response-words.ts";
 import { stackedRows } from "./stack-labels.ts";
 import { svgElement } from "./svg-element.ts";
@@ -85,14 +89,18 @@ export function responseCurve(
 	});
 	const rows = stackedRows(names, 6);
 	const namesPx = names.length === 0 ? 0 : (Math.max(...rows) + 1) * 17;
-	const firstTop = headPx + namesPx + 38;
+	// A heading that takes more than a line has its room above the panel.
+	const moreLines = Math.max(
+		0,
+		...data.curves.map((curve) => responseHeading(curve, rightPx).length - 1),
+	);
+	const gapPx = panelGapPx + moreLines * headingLinePx;
+	const firstTop = headPx + namesPx + 38 + moreLines * headingLinePx;
 	const bottom =
-		firstTop +
-		Math.max(1, data.curves.length) * (panelPx + panelGapPx) -
-		panelGapPx;
+		firstTop + Math.max(1, data.curves.length) * (panelPx + gapPx) - gapPx;
 	const tops = Array.from(
 		{ length: Math.max(1, data.curves.length) },
-		(_, index) => firstTop + index * (panelPx + panelGapPx),
+		(_, index) => firstTop + index * (panelPx + gapPx),
 	);
 	const ticks = (data.x.inMinutes === true ? minuteTicks : labelledTicks)(
 		x,

@@ -3,14 +3,23 @@ import { area, line } from "d3-shape";
 import { measureHeading } from "./figures.ts";
 import type { ResponseCurvePanel } from "./response-curve.ts";
 import { svgElement } from "./svg-element.ts";
-import { fittedText } from "./text-width.ts";
 import { labelledTicks, levelAxis, valueScale } from "./value-axes.ts";
+import { textLines, wrappedText } from "./wrapped-text.ts";
 
 type Point = ResponseCurvePanel["points"][number];
 type Banded = Point & { readonly low: number; readonly high: number };
 
 const isBanded = (point: Point): point is Banded =>
 	point.low !== null && point.high !== null;
+
+export const headingLinePx = 18;
+
+/** The heading of a curve, in lines; letters of a heading are wider than others. */
+export const responseHeading = (
+	curve: Pick<ResponseCurvePanel, "label" | "unit">,
+	roomPx: number,
+): string[] =>
+	wrappedText(measureHeading(curve.label, curve.unit), 14, roomPx, 3);
 
 /** One measure: band with dashed edges, line, a dot and a bar at each value that was run. */
 export function responsePanel(
@@ -35,16 +44,21 @@ export function responsePanel(
 		]),
 		4,
 	).range([place.topPx + place.heightPx, place.topPx]);
+	const heading = responseHeading(curve, place.rightPx);
 	const group = svgElement(
 		document,
 		"g",
 		{},
 		...levelAxis(document, y, labelledTicks(y, 4), place.leftPx, place.rightPx),
-		svgElement(
+		...textLines(
 			document,
-			"text",
-			{ class: "heading halo", x: 0, y: place.topPx - 15 },
-			fittedText(measureHeading(curve.label, curve.unit), 13.5, place.rightPx),
+			{
+				class: "heading halo",
+				x: 0,
+				y: place.topPx - 15 - (heading.length - 1) * headingLinePx,
+			},
+			heading,
+			headingLinePx,
 		),
 	);
 	if (points.length === 0) {

@@ -164,13 +164,13 @@ export function rowLabel(
 		svgElement(
 			document,
 			"text",
-			{ ...attributes, y: yPx - 2.5 },
+			{ ...attributes, y: yPx - 4.5 },
 			fittedText(text, 13, room),
 		),
 		svgElement(
 			document,
 			"text",
-			{ ...attributes, y: yPx + 12 },
+			{ ...attributes, y: yPx + 14 },
 			fittedText(second, 13, room),
 		),
 	);

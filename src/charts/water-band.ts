@@ -63,12 +63,12 @@ export function waterBand(
 	// Over weeks a fill is thinner than a line: an edge keeps it in sight.
 	const slender = plot.x(5) - plot.x(0) < 1;
 	const group = svgElement(document, "g", {});
-	for (const volume of range.liquidTicksMl)
+	for (const volume of apart(range.liquidTicksMl, liquidY))
 		group.append(
 			mark(plot, liquidY(volume)),
 			rowLabel(plot, liquidY(volume), volumeWords(volume)),
 		);
-	for (const value of range.depthTicksMmHg)
+	for (const value of apart(range.depthTicksMmHg, depthY))
 		group.append(
 			mark(plot, depthY(value)),
 			rowLabel(plot, depthY(value), depthWords(value)),
@@ -102,6 +102,23 @@ export function waterBand(
 		rowLabel(plot, line0, "vented"),
 	);
 	return group;
+}
+
+/** A line of text, px. */
+const labelPx = 18;
+
+/** Values whose labels touch neither each other nor 'vented', which stands at 0; the greatest first. */
+function apart(
+	values: readonly number[],
+	y: (value: number) => number,
+): number[] {
+	const taken = [y(0)];
+	return values.filter((value) => {
+		const at = y(value);
+		if (taken.some((other) => Math.abs(other - at) < labelPx)) return false;
+		taken.push(at);
+		return true;
+	});
 }
 
 const mark = (plot: TimePlot, y: number): SVGLineElement =>

@@ -9,8 +9,8 @@ import { type ChartOptions, setSize } from "./chart-root.ts";
 import type { Clock } from "./clock.ts";
 import { cycleLens } from "./cycle-lens.ts";
 import { type CycleSpan, cycleSpan } from "./cycle-span.ts";
+import { dayBetween } from "./day-between.ts";
 import { dayRoot } from "./day-root.ts";
-import { dayWithin } from "./day-within.ts";
 import { eventRows } from "./event-rows.ts";
 import { sourcePanel } from "./source-panel.ts";
 import { svgElement } from "./svg-element.ts";
@@ -28,9 +28,11 @@ export interface WaterLineData {
 	readonly replications: number;
 	/** Share of the canister at which a round changes it. */
 	readonly roundShare: number;
-	/** What the lens enlarges; by default the first undisturbed cycle. */
-	readonly lens?: CycleSpan;
-	/** Only the first minutes of the day are drawn; all of it by default. */
+	/** What the lens enlarges; by default the first undisturbed cycle. Null: there is no lens and the panels are lower, for a page that has little room. */
+	readonly lens?: CycleSpan | null;
+	/** What is drawn begins here; at the start by default. */
+	readonly fromMin?: number;
+	/** How long what is drawn lasts; until the end of the day by default. */
 	readonly spanMin?: number;
 	/** The day as it was before the last change, left as a pale line. */
 	readonly before?: Pick<DressingDay, "curve">;
@@ -48,9 +50,9 @@ export function waterLineChart(
 	options: ChartOptions,
 ): SVGSVGElement {
 	const { dressing, clock } = data;
-	const spanMin = Math.min(data.spanMin ?? clock.horizonMin, clock.horizonMin);
+	const { fromMin, toMin, isPart } = drawnSpan(data);
 	const within = (whole: DressingDay): DressingDay =>
-		spanMin < clock.horizonMin ? dayWithin(whole, spanMin) : whole;
+		isPart ? dayBetween(whole, fromMin, toMin) : whole;
 	const day = within(data.day);
 	const beside = data.beside ?? [];
 	const before = data.before?.curve;
@@ -66,25 +68,29 @@ export function waterLineChart(
 	);
 	const { root, widthPx, plot, ground, headPx } = dayRoot(document, options, {
 		clock,
-		toMin: spanMin,
+		fromMin,
+		toMin,
 		title: data.title,
 		legend: waterLineLegend(data),
 		words: waterLineWords(data),
 	});
 	const topPx = headPx + 18;
-	const band = { topPx: topPx + 10, abovePx: 60, belowPx: 72 };
+	const high = data.lens === null ? lowPanels : panels;
+	const band = { topPx: topPx + 10, ...high.band };
 	root.append(waterBand(plot, day.curve, range, band, before));
-	const lens = data.lens ?? cycleSpan(day, spanMin);
-	root.append(
-		lensMark(
-			plot.document,
-			plot.x(lens.fromMin),
-			plot.x(lens.toMin),
-			band.topPx + band.abovePx + band.belowPx + 3,
-		),
-	);
+	const lens =
+		data.lens === undefined ? cycleSpan(day, toMin, fromMin) : data.lens;
+	if (lens !== null)
+		root.append(
+			lensMark(
+				plot.document,
+				plot.x(lens.fromMin),
+				plot.x(lens.toMin),
+				band.topPx + band.abovePx + band.belowPx + 3,
+			),
+		);
 
-	let y = band.topPx + band.abovePx + band.belowPx + 16;
+	let y = band.topPx + band.abovePx + band.belowPx + 19;
 	const alarms = eventRows(plot, y, "alarms", alarmEvents(day));
 	root.append(alarms.group);
 	y += alarms.heightPx + 4;
@@ -102,27 +108,55 @@ export function waterLineChart(
 			roundShare: data.roundShare,
 			curve: day.curve,
 			changes: (varies ? (data.projection?.canisterNeeds ?? []) : []).filter(
-				(change) => spanMin === clock.horizonMin || change.p90Min <= spanMin,
+				(change) => change.p90Min >= fromMin && change.p10Min <= toMin,
 			),
 			...(varies ? { band: data.projection?.canisterLevel } : {}),
 		},
 		y + 12,
-		58,
+		high.canisterPx,
 	);
 	root.append(canister.group);
 	y += 12 + canister.heightPx + 12;
 	if (dressing.regimens.some((regimen) => regimen.fillMl > 0)) {
-		root.append(sourcePanel(plot, day.curve, dressing.sourceMl, y, 34));
-		y += 34;
+		root.append(
+			sourcePanel(plot, day.curve, dressing.sourceMl, y, high.sourcePx),
+		);
+		y += high.sourcePx;
 	}
 	ground.append(timeGround(plot, topPx, y + 4));
 	const axis = timeAxis(plot, y + 4);
 	root.append(axis.group);
-	y += 4 + axis.heightPx + 24;
+	y += 4 + axis.heightPx;
+	if (lens === null) {
+		setSize(root, widthPx, y + 2);
+		return root;
+	}
+	y += 24;
 	const enlarged = cycleLens(plot, day, lens, range, y);
 	root.append(enlarged.group);
 	setSize(root, widthPx, y + enlarged.heightPx + 4);
 	return root;
+}
+
+const panels = {
+	band: { abovePx: 60, belowPx: 72 },
+	canisterPx: 58,
+	sourcePx: 34,
+};
+const lowPanels = {
+	band: { abovePx: 46, belowPx: 52 },
+	canisterPx: 50,
+	sourcePx: 30,
+};
+
+/** The minutes that are drawn, and whether they are less than the day. */
+export function drawnSpan({
+	fromMin = 0,
+	spanMin,
+	clock: { horizonMin },
+}: Pick<WaterLineData, "clock" | "fromMin" | "spanMin">) {
+	const toMin = Math.min(fromMin + (spanMin ?? horizonMin), horizonMin);
+	return { fromMin, toMin, isPart: fromMin > 0 || toMin < horizonMin };
 }
 
 /** A small bracket under the band that shows where the lens looks. */

@@ -1,9 +1,9 @@
 import { alarmEvents, careEvents } from "./chart-events.ts";
 import { clockTime } from "./clock.ts";
-import { dayWithin } from "./day-within.ts";
+import { dayBetween } from "./day-between.ts";
 import { counted, numberWord, volumeWords } from "./quantity.ts";
 import { regimenWords } from "./regimen-words.ts";
-import type { WaterLineData } from "./water-line-chart.ts";
+import { drawnSpan, type WaterLineData } from "./water-line-chart.ts";
 
 const mostNamed = 8;
 
@@ -13,10 +13,11 @@ export function waterLineWords(data: WaterLineData): {
 	readonly description: string;
 } {
 	const { clock } = data;
-	const untilMin = Math.min(data.spanMin ?? clock.horizonMin, clock.horizonMin);
-	const isPart = untilMin < clock.horizonMin;
-	const day = isPart ? dayWithin(data.day, untilMin) : data.day;
-	const first = data.dressing.regimens[0];
+	const { fromMin, toMin, isPart } = drawnSpan(data);
+	const day = isPart ? dayBetween(data.day, fromMin, toMin) : data.day;
+	const first = data.dressing.regimens.findLast(
+		(regimen, index) => index === 0 || regimen.fromMin <= fromMin,
+	);
 	const named = (
 		events: ReturnType<typeof alarmEvents>,
 		kind: string,
@@ -32,10 +33,10 @@ export function waterLineWords(data: WaterLineData): {
 		return `${kind[0]?.toUpperCase()}${kind.slice(1)}: ${list.join("; ")}${more}.`;
 	};
 	const sentences = [
-		`From ${clockTime(0, clock)} to ${clockTime(untilMin, clock)}.`,
+		`From ${clockTime(fromMin, clock)} to ${clockTime(toMin, clock)}.`,
 		first === undefined ? "" : `${regimenWords(first)}.`,
 		isPart
-			? `${counted(day.phases.filter((phase) => phase.phase === "fill").length, "fill")} in this time.`
+			? `${counted(day.phases.filter((phase) => phase.phase === "fill" && phase.startMin >= fromMin).length, "fill")} in this time.`
 			: `${counted(day.totals.fills, "fill")}, ${volumeWords(day.totals.instilledMl)} of solution in, ${volumeWords(day.totals.toCanisterMl)} to the canister.`,
 		named(alarmEvents(day), "alarms"),
 		named(careEvents(day), "care"),

@@ -79,13 +79,17 @@ export async function compare(
 	const { compareJson } = await import("../report/compare-json.ts");
 	await deliver(
 		folder,
-		() =>
-			writer({
-				kind: "compare",
-				result,
-				drawings: compareDrawings(arms, drawn.replication, version()),
-			}),
-		() => compareJson(result),
+		{
+			files: () =>
+				writer({
+					kind: "compare",
+					result,
+					drawings: compareDrawings(arms, drawn.replication, version()),
+				}),
+			json: () => compareJson(result),
+			spoken: async () =>
+				(await import("../report/spoken.ts")).spokenComparison(result),
+		},
 		typed,
 	);
 	return 0;

@@ -40,8 +40,12 @@ export async function day(
 	const { dayJson } = await import("../report/json.ts");
 	await deliver(
 		folder,
-		() => writer({ kind: "day", result }),
-		() => dayJson(result),
+		{
+			files: () => writer({ kind: "day", result }),
+			json: () => dayJson(result),
+			spoken: async () =>
+				(await import("../report/spoken.ts")).spokenDay(result),
+		},
 		typed,
 	);
 	return 0;

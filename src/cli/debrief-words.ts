@@ -2,8 +2,8 @@ import type { Debrief } from "../rehearsal/index.ts";
 import { cautionSentences } from "../report/caution.ts";
 import { wrapped } from "./wrapped.ts";
 
-/** The debrief for a terminal: the day in sentences, what was not needed, the orderly search, the cautions. */
-export function debriefWords(debrief: Debrief): string {
+/** The debrief for a terminal, in lines of `columns`: the day in sentences, what was not needed, the orderly search, the cautions. */
+export function debriefWords(debrief: Debrief, columns?: number): string {
 	const needless = debrief.log
 		.filter((entry) => entry.needless !== "")
 		.map(
@@ -28,7 +28,7 @@ export function debriefWords(debrief: Debrief): string {
 		.filter(([, sentences]) => sentences.length > 0)
 		.map(
 			([heading, sentences]) =>
-				`\n${heading === "" ? "" : `${heading}\n`}${sentences.map((sentence) => wrapped(sentence, "  ")).join("")}`,
+				`\n${heading === "" ? "" : `${heading}\n`}${sentences.map((sentence) => wrapped(sentence, "  ", columns)).join("")}`,
 		)
 		.join("");
 }

@@ -43,9 +43,17 @@ export function declareStores(
 			"--shard <k/n>",
 			"simulate only the k-th of n parts, and write it for gather",
 		)
+		.option(
+			"--rules-only",
+			"find the order rules, over all replications, and write them as rules.json for the shards",
+		)
+		.option(
+			"--rules <file>",
+			"order rules that --rules-only wrote; without it every shard finds them anew",
+		)
 		.addHelpText(
 			"after",
-			`${caution}\n\nExamples:\n  slackwater supply scenarios/ward/hospital.yaml\n  slackwater supply ward.yaml --shard 2/10 --out out/ward`,
+			`${caution}\n\nExamples:\n  slackwater supply scenarios/ward/hospital.yaml\n  slackwater supply ward.yaml --rules-only --out out/ward\n  slackwater supply ward.yaml --rules out/ward/rules.json --shard 2/10 --out out/ward`,
 		);
 	supplying.action(() =>
 		actions.supply(supplying.args, supplying.opts<SupplyOptions>()),

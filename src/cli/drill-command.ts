@@ -25,6 +25,7 @@ import { fileName } from "./quoted.ts";
 import { readScenarioFile } from "./read-file.ts";
 import { checkFolder } from "./report-folder.ts";
 import { uninterrupted } from "./uninterrupted.ts";
+import { columnsOf } from "./wrapped.ts";
 import { writeFolder } from "./write-folder.ts";
 
 /** Options of `drill` as they were typed. */
@@ -100,18 +101,19 @@ export async function drill(
 	const say = (text: string) => {
 		if (typed.json !== true && typed.quiet !== true) process.stdout.write(text);
 	};
+	const columns = columnsOf(process.stdout);
 	const rehearsal = new Rehearsal(scenario, playedSeed);
 	if (asks) {
 		// With --json standard output is for the debrief alone.
 		const talk = typed.json === true ? process.stderr : process.stdout;
-		talk.write(opening(rehearsal));
+		talk.write(opening(rehearsal, columnsOf(talk)));
 		await playTyped(rehearsal, talk);
 	} else {
-		say(opening(rehearsal));
-		play(rehearsal, steps, say);
+		say(opening(rehearsal, columns));
+		play(rehearsal, steps, say, columns);
 	}
 	const debrief = rehearsal.debrief();
-	say(debriefWords(debrief));
+	say(debriefWords(debrief, columns));
 	if (typed.json === true) {
 		const { debriefJson } = await import("../report/debrief-json.ts");
 		process.stdout.write(debriefJson(debrief));

@@ -11,17 +11,17 @@ import {
 } from "../rehearsal/index.ts";
 import { cautionSentences } from "../report/caution.ts";
 import { sentence } from "../scenario/index.ts";
-import { wrapped } from "./wrapped.ts";
+import { columnsOf, wrapped } from "./wrapped.ts";
 
 /** What is said at the start of a rehearsal. */
-export const opening = (rehearsal: Rehearsal): string =>
+export const opening = (rehearsal: Rehearsal, columns: number): string =>
 	[
 		`${rehearsal.title}\n\n`,
-		wrapped(rehearsal.brief),
+		wrapped(rehearsal.brief, "", columns),
 		"\n",
-		...cautionSentences.map((text) => wrapped(text)),
+		...cautionSentences.map((text) => wrapped(text, "", columns)),
 		"\n",
-		wrapped(viewWords(rehearsal.view())),
+		wrapped(viewWords(rehearsal.view()), "", columns),
 	].join("");
 
 /** Plays steps one after the other; stops where the rehearsal is over. */
@@ -29,20 +29,24 @@ export function play(
 	rehearsal: Rehearsal,
 	steps: readonly ScriptStep[],
 	say: (text: string) => void,
+	columns: number,
 ): void {
 	for (const step of steps) {
 		if (rehearsal.over) return;
 		const answer = takeStep(rehearsal, step);
 		if (answer === null) return;
-		say(`> ${stepText(step)}\n${answerWords(answer)}`);
+		say(`> ${stepText(step)}\n${answerWords(answer, columns)}`);
 	}
 }
 
-function answerWords({ meanwhile, words, view }: Answer): string {
+function answerWords(
+	{ meanwhile, words, view }: Answer,
+	columns: number,
+): string {
 	return [
 		...meanwhile.map(({ clock, words }) => `  ${clock}  ${words}\n`),
-		words === "Time passes." ? "" : wrapped(words, "  "),
-		wrapped(viewWords(view)),
+		words === "Time passes." ? "" : wrapped(words, "  ", columns),
+		wrapped(viewWords(view), "", columns),
 	].join("");
 }
 
@@ -68,7 +72,7 @@ export async function playTyped(
 			else if (step !== null) {
 				const answer = takeStep(rehearsal, step);
 				if (answer === null) return;
-				talk.write(answerWords(answer));
+				talk.write(answerWords(answer, columnsOf(talk)));
 			}
 			if (rehearsal.over) return;
 			terminal.prompt();

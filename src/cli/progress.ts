@@ -5,10 +5,13 @@ export class Progress {
 	#bar: SingleBar | null = null;
 	readonly #total: number;
 	readonly #shown: boolean;
+	readonly #what: string;
 	readonly #began = performance.now();
 
-	constructor(total: number, quiet: boolean) {
+	/** `what` is counted. */
+	constructor(total: number, quiet: boolean, what = "replications") {
 		this.#total = total;
+		this.#what = what;
 		this.#shown = !quiet && process.stderr.isTTY === true;
 	}
 
@@ -17,7 +20,7 @@ export class Progress {
 		if (this.#bar === null) {
 			if (performance.now() - this.#began < 700 || done === this.#total) return;
 			this.#bar = new SingleBar({
-				format: "replications {value}/{total} [{bar}] {eta_formatted} left",
+				format: `${this.#what} {value}/{total} [{bar}] {eta_formatted} left`,
 				stream: process.stderr,
 				clearOnComplete: true,
 			});

@@ -11,7 +11,8 @@ export function fileName(path: string): string {
 	return name === path ? path : `"${name}"`;
 }
 
-const printable = (text: string) =>
+/** The text with what does not print written as its code. */
+export const printable = (text: string): string =>
 	text.replaceAll(
 		/[\p{C}\p{Zl}\p{Zp}]/gu,
 		(sign) => `\\u{${(sign.codePointAt(0) ?? 0).toString(16)}}`,

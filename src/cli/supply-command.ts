@@ -1,6 +1,5 @@
 import { join } from "node:path";
 import {
-	findRules,
 	mergedPart,
 	orderRules,
 	SupplyGathering,
@@ -18,7 +17,7 @@ import { oneFile } from "./one-file.ts";
 import { readOptions, type TypedOptions } from "./options.ts";
 import { fileName, quoted } from "./quoted.ts";
 import { checkFolder } from "./report-folder.ts";
-import { runWard } from "./run-ward.ts";
+import { runWard, searchRules } from "./run-ward.ts";
 import { scenarioStem } from "./scenario-stem.ts";
 import {
 	checkParts,
@@ -31,6 +30,7 @@ import {
 	type SupplyPartFile,
 	shardBlocks,
 } from "./supply-part.ts";
+import { readRules, rulesName, rulesText } from "./supply-rules.ts";
 import { uninterrupted } from "./uninterrupted.ts";
 import { version } from "./version.ts";
 import { readWardFile } from "./ward-file.ts";
@@ -38,11 +38,14 @@ import { writeFolder } from "./write-folder.ts";
 
 export interface SupplyOptions extends TypedOptions {
 	readonly shard?: string;
+	/** A file of rules that were found before. */
+	readonly rules?: string;
+	readonly rulesOnly?: boolean;
 }
 
 /**
- * Simulates the weeks of a ward and writes its report folder, or with `--shard` one part of the run. `problems` are
- * those of the command line. Throws UnusableInput with these and all others, CouldNotFinish.
+ * Simulates the weeks of a ward and writes its report folder; with `--shard` one part of the run, with `--rules-only` the
+ * order rules that its parts share. `problems` are those of the command line. Throws UnusableInput with these and all others, CouldNotFinish.
  */
 export async function supply(
 	files: readonly string[],
@@ -80,15 +83,29 @@ export async function supply(
 				folder,
 				"supply",
 				read?.ward?.title ?? null,
-				typed.force === true || shard !== null,
+				typed.force === true || shard !== null || typed.rulesOnly === true,
 				problems,
 			),
 		);
 	const ward = read?.ward ?? null;
+	if (typed.rulesOnly === true && (shard !== null || typed.rules !== undefined))
+		problems.push({
+			path: "--rules-only",
+			expected: "neither --shard nor --rules beside it",
+			received: shard === null ? "--rules" : "--shard",
+		});
+	const known =
+		ward === null || typed.rules === undefined
+			? null
+			: readRules(typed.rules, ward, read?.data, version(), problems);
 	if (ward === null || problems.length > 0) throw new UnusableInput(problems);
 
 	const quiet = typed.quiet === true;
-	const rules = findRules(ward);
+	const found = known ?? (await searchRules(ward, options.workers, quiet));
+	if (typed.rulesOnly === true) {
+		const text = rulesText(found, read?.data, version());
+		return writeOne(folder, rulesName, text, "The order rules are", typed);
+	}
 	const parts: SupplyPart[] = [];
 	const blocks = wardBlocks(ward);
 	const span =
@@ -96,7 +113,7 @@ export async function supply(
 	const gathered = new SupplyGathering(ward);
 	await runWard(
 		ward,
-		orderRules(rules),
+		orderRules(found),
 		span,
 		options.workers,
 		quiet,
@@ -106,7 +123,7 @@ export async function supply(
 		},
 	);
 	if (shard === null)
-		return write(supplyResult(gathered, rules, version()), folder, typed);
+		return write(supplyResult(gathered, found, version()), folder, typed);
 
 	const part: SupplyPartFile = {
 		format: "slackwater/supply-part@1",
@@ -114,18 +131,32 @@ export async function supply(
 		shard,
 		fingerprint: fingerprintOf(read?.data, version(), shard.of),
 		scenario: read?.data,
-		rules,
+		...found,
 		part: mergedPart(ward, parts, span[0]),
 	};
-	const text = partText(part);
+	return writeOne(
+		folder,
+		partName(shard),
+		partText(part),
+		"The part is",
+		typed,
+	);
+}
+
+/** Writes one file into the folder, or prints it, or both. */
+async function writeOne(
+	folder: string | null,
+	name: string,
+	text: string,
+	says: string,
+	{ quiet, json }: SupplyOptions,
+): Promise<ExitStatus> {
 	if (folder !== null) {
-		await uninterrupted(() => writeFolder(folder, { [partName(shard)]: text }));
-		if (!quiet && typed.json !== true)
-			process.stdout.write(
-				`The part is in ${fileName(join(folder, partName(shard)))}\n`,
-			);
+		await uninterrupted(() => writeFolder(folder, { [name]: text }));
+		if (quiet !== true && json !== true)
+			process.stdout.write(`${says} in ${fileName(join(folder, name))}\n`);
 	}
-	if (typed.json === true) process.stdout.write(text);
+	if (json === true) process.stdout.write(text);
 	return 0;
 }
 
@@ -169,7 +200,7 @@ export async function gather(
 		throw new UnusableInput(problems);
 	const gathered = new SupplyGathering(ward);
 	for (const { part } of parts) gathered.add(part.part);
-	const result = supplyResult(gathered, first.part.rules, version());
+	const result = supplyResult(gathered, first.part, version());
 	return write(result, folder, typed);
 }
 
@@ -181,8 +212,13 @@ async function write(
 	const { supplyJson } = await import("../report/supply-json.ts");
 	await deliver(
 		folder,
-		async () => (await import("./supply-files.ts")).supplyFiles(result),
-		() => supplyJson(result),
+		{
+			files: async () =>
+				(await import("./supply-files.ts")).supplyFiles(result),
+			json: () => supplyJson(result),
+			spoken: async () =>
+				(await import("../report/spoken.ts")).spokenSupply(result),
+		},
 		typed,
 	);
 	return 0;

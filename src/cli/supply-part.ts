@@ -1,8 +1,8 @@
 import { readFileSync } from "node:fs";
 import {
+	type Found,
+	foundFits,
 	partFits,
-	type RuleResult,
-	rulesFit,
 	type SupplyPart,
 	wardBlocks,
 } from "../analysis/index.ts";
@@ -18,7 +18,7 @@ export interface Shard {
 }
 
 /** What a shard writes: format `slackwater/supply-part@1`. Holds all that `gather` needs, the scenario included. */
-export interface SupplyPartFile {
+export interface SupplyPartFile extends Found {
 	readonly format: "slackwater/supply-part@1";
 	readonly version: string;
 	readonly shard: Shard;
@@ -26,7 +26,6 @@ export interface SupplyPartFile {
 	readonly fingerprint: string;
 	/** The scenario with options and named files written into it. */
 	readonly scenario: unknown;
-	readonly rules: readonly (RuleResult | null)[];
 	readonly part: SupplyPart;
 }
 
@@ -136,17 +135,17 @@ export function checkParts(
 	problems: Problem[],
 ): void {
 	const [{ file: first, part: model }] = parts;
-	const rules = JSON.stringify(model.rules);
+	const found = foundText(model);
 	for (const { file, part } of parts) {
 		const { shard } = part;
 		const [from, to] = shardBlocks(shard, wardBlocks(ward));
-		if (!rulesFit(ward, part.rules) || !partFits(ward, part.part, from, to))
+		if (!foundFits(ward, part) || !partFits(ward, part.part, from, to))
 			problems.push({
 				path: fileName(file),
 				expected: `what shard ${shard.number} of ${shard.of} can come to`,
 				received: "numbers that do not fit",
 			});
-		else if (JSON.stringify(part.rules) !== rules)
+		else if (foundText(part) !== found)
 			problems.push({
 				path: fileName(file),
 				expected: `the order rules of ${fileName(first)}`,
@@ -154,6 +153,9 @@ export function checkParts(
 			});
 	}
 }
+
+const foundText = ({ rules, orders, plenty }: Found): string =>
+	JSON.stringify([rules, orders, plenty]);
 
 function readPart(file: string, problems: Problem[]): SupplyPartFile | null {
 	const refuse = (received: string) => {

@@ -79,8 +79,12 @@ export async function sweep(
 	const { sweepJson } = await import("../report/sweep-json.ts");
 	await deliver(
 		folder,
-		() => writer({ kind: "sweep", result }),
-		() => sweepJson(result),
+		{
+			files: () => writer({ kind: "sweep", result }),
+			json: () => sweepJson(result),
+			spoken: async () =>
+				(await import("../report/spoken.ts")).spokenSweep(result),
+		},
 		typed,
 	);
 	unfinished?.remove();

@@ -25,6 +25,8 @@ export interface Findings {
 export interface Change {
 	readonly by: "form" | "else";
 	readonly steady: boolean;
+	/** Another text was laid here, perhaps of another patient: a file, a link, a step back. */
+	readonly laid: boolean;
 }
 
 /** The scenario that lies on the bench: its text, what it has been before, and who is told of a change. */
@@ -68,11 +70,19 @@ export class Bench {
 		by: Change["by"] = "else",
 		beside: Beside = this.beside,
 	): void {
-		const sheet = { text, beside };
+		this.#put({ text, beside }, by, false);
+	}
+
+	/** Lays another text on the bench, perhaps of another patient; other files beside it too, where they are given. */
+	lay(text: string, beside: Beside = this.beside): void {
+		this.#put({ text, beside }, "else", true);
+	}
+
+	#put(sheet: Sheet, by: Change["by"], laid: boolean): void {
 		if (sameSheet(sheet, this.sheet) && this.#dragged === null) return;
 		this.#dragged = null;
 		this.#history = changed(this.#history, sheet);
-		this.#settled(by);
+		this.#settled(by, laid);
 	}
 
 	/** Sets a value in the text, or takes it out; false where the text cannot be read. */
@@ -90,7 +100,7 @@ export class Bench {
 			text = text === null ? null : withValue(text, keys, value);
 		if (text === null || text === this.text) return;
 		this.#dragged = text;
-		this.#tell({ by: "else", steady: false });
+		this.#tell({ by: "else", steady: false, laid: false });
 	}
 
 	/** The drag is over, and a step. */
@@ -101,16 +111,16 @@ export class Bench {
 	undo(): void {
 		this.#dragged = null;
 		this.#history = undone(this.#history);
-		this.#settled("else");
+		this.#settled("else", true);
 	}
 	redo(): void {
 		this.#dragged = null;
 		this.#history = redone(this.#history);
-		this.#settled("else");
+		this.#settled("else", true);
 	}
 
-	#settled(by: Change["by"]): void {
+	#settled(by: Change["by"], laid = false): void {
 		this.#keep(this.#history);
-		this.#tell({ by, steady: true });
+		this.#tell({ by, steady: true, laid });
 	}
 }

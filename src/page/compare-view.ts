@@ -18,6 +18,7 @@ import { silenceSection } from "../report/silence-section.ts";
 import { spanWords } from "../report/span-words.ts";
 import { chartWidth } from "./chart-width.ts";
 import { Cursor } from "./cursor.ts";
+import { emptyNote } from "./empty-note.ts";
 import type { Frames } from "./frames.ts";
 import { lensAround } from "./lens-around.ts";
 import { pressed } from "./press.ts";
@@ -48,6 +49,7 @@ export class CompareView {
 	readonly element: HTMLElement;
 	readonly #document: Document;
 	readonly #frames: Frames;
+	readonly #faulty: HTMLElement;
 	readonly #empty: HTMLElement;
 	readonly #filled: HTMLElement;
 	readonly #heading: HTMLElement;
@@ -166,9 +168,11 @@ export class CompareView {
 			element("p", {}, this.#save),
 		);
 		this.#filled.hidden = true;
+		this.#faulty = emptyNote(document);
 		this.element = element(
 			"div",
 			{ class: "compare" },
+			this.#faulty,
 			this.#empty,
 			this.#filled,
 		);
@@ -176,6 +180,7 @@ export class CompareView {
 
 	/** The two regimens that are looked at, among those that there are; null where there are fewer than two. */
 	between(names: readonly string[]): readonly [string, string] | null {
+		this.#faulty.hidden = true;
 		const isThere = names.length >= 2;
 		this.#empty.hidden = isThere;
 		this.#filled.hidden = !isThere;
@@ -199,6 +204,25 @@ export class CompareView {
 		return this.#pair;
 	}
 
+	/** Forgets what was shown: another scenario lies on the bench, and it cannot be run. */
+	blank(): void {
+		this.#shown = null;
+		this.#whole = null;
+		this.#save.disabled = true;
+		for (const part of [
+			this.#heading,
+			this.#facts,
+			this.#lines,
+			this.#differences,
+		])
+			part.replaceChildren();
+		this.#restsOn.clear();
+		this.#cursor.clear();
+		this.#empty.hidden = true;
+		this.#filled.hidden = true;
+		this.#faulty.hidden = false;
+	}
+
 	/** Shows what two regimens, or all of them, came to. `steady`: nothing is being dragged. */
 	show(shown: Shown, steady: boolean): void {
 		this.#shown = shown;
@@ -212,7 +236,10 @@ export class CompareView {
 				const regimen = shown.result.regimens.find(
 					({ name }) => name === this.#pair[place],
 				);
-				sliders.show(regimen?.regimen ?? null);
+				sliders.show(
+					regimen?.regimen ?? null,
+					Math.max(...dressings.map(({ capacityMl }) => capacityMl)),
+				);
 			});
 			const was = this.#dressing.value;
 			this.#dressing.replaceChildren(

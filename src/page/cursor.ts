@@ -84,6 +84,18 @@ export class Cursor {
 		figure.addEventListener("pointerdown", follow);
 	}
 
+	/** Nothing is read any more. */
+	clear(): void {
+		this.#charts = [];
+		this.#clock = null;
+		this.#atMin = null;
+		this.#slider.value = "0";
+		this.#slider.removeAttribute("aria-valuetext");
+		this.#list.replaceChildren(
+			htmlElement(this.#document, "p", { class: "help" }, emptyWords),
+		);
+	}
+
 	/** The charts that were drawn, all on one time axis. */
 	over(charts: readonly SVGSVGElement[], clock: Clock): void {
 		this.#charts = charts;

@@ -15,6 +15,7 @@ import {
 } from "../charts/index.ts";
 import { likelyLevel } from "../report/alarm-section.ts";
 import { answers } from "../report/answers.ts";
+import { drawnWords } from "../report/drawn-words.ts";
 import { answerData, dressingParts } from "../report/dressing-parts.ts";
 import { dressingLine, regimenLine } from "../report/dressing-words.ts";
 import {
@@ -30,6 +31,7 @@ import { chartWidth } from "./chart-width.ts";
 import { Cursor } from "./cursor.ts";
 import { dayTables } from "./day-tables.ts";
 import { DressingList } from "./dressing-list.ts";
+import { emptyNote } from "./empty-note.ts";
 import type { Frames } from "./frames.ts";
 import { lensAround } from "./lens-around.ts";
 import { pressed } from "./press.ts";
@@ -56,6 +58,8 @@ export class DayView {
 	readonly #sliders: Sliders;
 	readonly #cursor: Cursor;
 	readonly #list: DressingList;
+	readonly #empty: HTMLElement;
+	readonly #filled: HTMLElement;
 	readonly #head: HTMLElement;
 	readonly #answers: HTMLElement;
 	/** Says where the answers are still those of before. */
@@ -121,9 +125,10 @@ export class DayView {
 		});
 		this.#save.disabled = true;
 		this.#cursor.watch(this.#figure);
-		this.element = element(
+		this.#empty = emptyNote(document);
+		this.#filled = element(
 			"div",
-			{ class: "day" },
+			{},
 			this.#list.element,
 			this.#head,
 			this.#sliders.element,
@@ -150,11 +155,39 @@ export class DayView {
 			this.#tables,
 			element("p", {}, this.#save),
 		);
+		this.element = element("div", { class: "day" }, this.#empty, this.#filled);
+	}
+
+	/** Forgets what was shown: another scenario lies on the bench, and it cannot be run. */
+	blank(): void {
+		this.#result = null;
+		this.#traced = null;
+		this.#settled = [];
+		this.#settledTrace = "";
+		this.#before = [];
+		for (const part of [
+			this.#head,
+			this.#answers,
+			this.#figure,
+			this.#legend,
+			this.#strip,
+			this.#tables,
+		])
+			part.replaceChildren();
+		this.#list.clear();
+		this.#sliders.show(null, 0);
+		this.#cursor.clear();
+		this.#status.textContent = "";
+		this.#save.disabled = true;
+		this.#filled.hidden = true;
+		this.#empty.hidden = false;
 	}
 
 	/** Shows a result, or the drawn day while its projection takes its time. `steady`: nothing is being dragged. */
 	show(shown: DayResult | TracedDayResult, steady: boolean): void {
 		const result = "format" in shown ? shown : null;
+		this.#empty.hidden = true;
+		this.#filled.hidden = false;
 		this.#traced = shown;
 		this.#result = result;
 		if (steady && result !== null) {
@@ -164,7 +197,6 @@ export class DayView {
 			this.#settledTrace = result.trace.hash;
 		}
 		this.#save.disabled = result === null || !steady;
-		this.element.setAttribute("aria-busy", String(result === null));
 		this.#status.textContent =
 			result === null
 				? `Working out the answers …${this.#answers.childElementCount > 0 ? " Those that stand here are of before the change." : ""}`
@@ -186,7 +218,10 @@ export class DayView {
 		const summary = this.#summary;
 		if (summary === undefined || this.#traced === null) return;
 		if (steady) {
-			this.#sliders.show(summary.regimens[this.#list.regimen] ?? null);
+			this.#sliders.show(
+				summary.regimens[this.#list.regimen] ?? null,
+				summary.capacityMl,
+			);
 			this.#frames.plan("words", () => this.#writeHead());
 		}
 		this.#frames.plan("water line", () => this.#drawLine());
@@ -260,7 +295,7 @@ export class DayView {
 			widthPx: chartWidth(this.#figure),
 		});
 		this.#figure.replaceChildren(chart);
-		this.#legend.textContent = `${waterLineLegend(data)}${replications > 1 ? ` Drawn is one day of ${replications}; the band and the change times come from all of them.` : ""}${data.before === undefined ? "" : " The pale line is the day before the last change."}`;
+		this.#legend.textContent = `${waterLineLegend(data)}${this.#result !== null && replications > 1 ? ` ${drawnWords(this.#result)} The band and the change times come from all ${replications}.` : ""}${data.before === undefined ? "" : " The pale line is the day before the last change."}`;
 		this.#cursor.over([chart], scenario);
 		this.#read();
 	}

@@ -35,6 +35,11 @@ export class DressingList {
 		return this.#regimen;
 	}
 
+	clear(): void {
+		this.#buttons.replaceChildren();
+		this.#regimens.replaceChildren();
+	}
+
 	show(day: TracedDayResult, anew: boolean): void {
 		const { dressings } = day.scenario;
 		if (this.#dressing >= dressings.length) this.#dressing = 0;

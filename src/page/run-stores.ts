@@ -1,12 +1,16 @@
 import {
 	findRules,
 	orderRules,
+	RuleSearch,
 	runWardBlocks,
 	SupplyGathering,
+	type SupplyResult,
+	searchBlocks,
 	supplyResult,
+	wardBlock,
 	wardBlocks,
 } from "../analysis/index.ts";
-import { checkWard } from "../scenario/index.ts";
+import { checkWard, type WardScenario } from "../scenario/index.ts";
 import type { Desk } from "./answer-orders.ts";
 import type { Answer, Order } from "./orders.ts";
 import { loaderOf } from "./ward-files.ts";
@@ -33,32 +37,50 @@ export async function runStores(
 		regimens: [],
 	});
 	if (ward === null) return { kind: "nothing" };
-	const progress = (done: number) =>
-		desk.say({ kind: "progress", done, of: ward.replications });
-	progress(0);
-	const rules = findRules(ward);
-	const gathering = new SupplyGathering(ward);
+	// Half of the work looks for the order rules, the other half follows them.
+	const progress = (searched: number, played: number) =>
+		desk.say({
+			kind: "progress",
+			done: (searched + played) / 2,
+			of: ward.replications,
+		});
+	progress(0, 0);
 	const blocks = wardBlocks(ward);
+	if (blocks > 1) {
+		desk.say({
+			kind: "stores",
+			result: preliminary({ ...ward, replications: wardBlock }, version),
+			whole: null,
+		});
+		if (!(await desk.goOn())) return null;
+	}
+	const search = new RuleSearch(ward);
+	for (let block = search.firstBlock; block < blocks; block++) {
+		search.add(searchBlocks(ward, search.plan, block, block + 1));
+		progress(Math.min((block + 1) * wardBlock, ward.replications), 0);
+		if (!(await desk.goOn())) return null;
+	}
+	const found = search.found();
+	const gathering = new SupplyGathering(ward);
 	let done = 0;
 	for (let block = 0; block < blocks; block++) {
-		const part = runWardBlocks(ward, orderRules(rules), block, block + 1);
+		const part = runWardBlocks(ward, orderRules(found), block, block + 1);
 		gathering.add(part);
 		done += part.replications;
-		progress(done);
-		if (block === 0 && blocks > 1) {
-			const first = new SupplyGathering({ ...ward, replications: done });
-			first.add(part);
-			desk.say({
-				kind: "stores",
-				result: supplyResult(first, rules, version),
-				whole: null,
-			});
-		}
+		progress(ward.replications, done);
 		if (!(await desk.goOn())) return null;
 	}
 	return {
 		kind: "stores",
-		result: supplyResult(gathering, rules, version),
+		result: supplyResult(gathering, found, version),
 		whole: JSON.stringify(data, null, 2),
 	};
+}
+
+/** What the first block alone comes to, rules and all. */
+function preliminary(ward: WardScenario, version: string): SupplyResult {
+	const found = findRules(ward);
+	const gathering = new SupplyGathering(ward);
+	gathering.add(runWardBlocks(ward, orderRules(found), 0, 1));
+	return supplyResult(gathering, found, version);
 }

@@ -21,6 +21,8 @@ export class ScenarioPanel {
 	readonly #asForm: HTMLButtonElement;
 	readonly #asText: HTMLButtonElement;
 	#findings: Findings | null = null;
+	/** Whether something is still drawn where there are problems. */
+	#drawn = true;
 	#typing: number | null = null;
 
 	constructor(
@@ -102,8 +104,9 @@ export class ScenarioPanel {
 	}
 
 	/** Says everything that is wrong, here and beside the fields. */
-	complain(findings: Findings): void {
+	complain(findings: Findings, drawn = true): void {
 		this.#findings = findings;
+		this.#drawn = drawn;
 		this.#complain(findings);
 	}
 
@@ -125,7 +128,7 @@ export class ScenarioPanel {
 						element(
 							"p",
 							{ class: "wrong" },
-							`${count}. What is drawn is the last scenario without any.`,
+							`${count}. ${this.#drawn ? "What is drawn is the last scenario without any." : "Nothing is drawn until they are mended."}`,
 						),
 						element("ul", { class: "plain" }, ...problems.map(item)),
 					]),

@@ -16,7 +16,9 @@ interface Setting {
 	readonly name: SettingName;
 	readonly label: string;
 	readonly least: number;
-	readonly most: number;
+	/** Where a foam of this capacity is filled. */
+	readonly most: (capacityMl: number) => number;
+	/** As far as a person sets it in one go. */
 	readonly step: number;
 	/** null where the regimen has none. */
 	readonly of: (regimen: RegimenSettings) => number | null;
@@ -29,8 +31,8 @@ const settings: readonly Setting[] = [
 		name: "dwell",
 		label: "Dwell",
 		least: 1,
-		most: 30,
-		step: 0.5,
+		most: () => 30,
+		step: 1,
 		of: ({ dwellMin }) => dwellMin,
 		written: (min) => `${min} min`,
 		words: durationWords,
@@ -39,8 +41,8 @@ const settings: readonly Setting[] = [
 		name: "suction",
 		label: "Suction period",
 		least: 30,
-		most: 480,
-		step: 10,
+		most: () => 480,
+		step: 15,
 		of: ({ suctionMin }) => suctionMin,
 		written: (min) => (min % 30 === 0 ? `${min / 60} h` : `${min} min`),
 		words: durationWords,
@@ -49,8 +51,9 @@ const settings: readonly Setting[] = [
 		name: "fill",
 		label: "Fill",
 		least: 0,
-		most: 200,
-		step: 1,
+		// Somewhat more than the foam takes before it pools, so that pooling can be seen.
+		most: (capacityMl) => Math.max(20, capacityMl * 1.5),
+		step: 5,
 		of: ({ fillMl }) => fillMl,
 		written: (ml) => (ml === 0 ? "none" : `${ml} mL`),
 		words: (ml) => (ml === 0 ? "none" : volumeWords(ml)),
@@ -59,7 +62,7 @@ const settings: readonly Setting[] = [
 		name: "depth",
 		label: "Depth",
 		least: 25,
-		most: 200,
+		most: () => 200,
 		step: 5,
 		of: ({ depthMmHg }) => depthMmHg,
 		written: (mmHg) => `-${plainNumber(mmHg, 2)} mmHg`,
@@ -118,8 +121,8 @@ export class Sliders {
 		);
 	}
 
-	/** Puts the sliders where a regimen stands; a value outside a slider's range widens it. */
-	show(regimen: RegimenSettings | null): void {
+	/** Puts the sliders where a regimen on a foam of a capacity stands; a value outside a slider's range widens it. */
+	show(regimen: RegimenSettings | null, capacityMl: number): void {
 		for (const { setting, input, output } of this.#inputs) {
 			const value = regimen === null ? null : setting.of(regimen);
 			input.disabled = value === null;
@@ -128,12 +131,15 @@ export class Sliders {
 				input.removeAttribute("aria-valuetext");
 				continue;
 			}
-			input.min = String(Math.min(setting.least, value));
-			input.max = String(Math.max(setting.most, value));
-			// Steps count from the least value, so that it moves where the value stands between two steps.
-			const off = (value - Number(input.min)) % setting.step;
-			input.min = String(Number(input.min) + off);
-			input.step = String(setting.step);
+			const { step } = setting;
+			const whole = (size: number, round: (share: number) => number) =>
+				String(round(size / step) * step);
+			// Whole steps, also where the value of a file stands between two: the words beside it say that, and a move leaves it.
+			const least = Math.min(setting.least, value);
+			input.min =
+				least === setting.least ? String(least) : whole(least, Math.floor);
+			input.max = whole(Math.max(setting.most(capacityMl), value), Math.ceil);
+			input.step = String(step);
 			input.value = String(value);
 			say(setting, input, output, value);
 		}

@@ -5,6 +5,7 @@ import {
 	sourcesSection,
 } from "../report/common-sections.ts";
 import { htmlElement } from "../report/html-element.ts";
+import { emptyNote } from "./empty-note.ts";
 
 /** Where the numbers of the page come from, and what they are not for. */
 export class SourcesView {
@@ -14,6 +15,13 @@ export class SourcesView {
 	constructor(document: Document) {
 		this.#document = document;
 		this.element = htmlElement(document, "div", { class: "sources-view" });
+	}
+
+	/** Forgets what was shown. */
+	blank(): void {
+		const note = emptyNote(this.#document);
+		note.hidden = false;
+		this.element.replaceChildren(note);
 	}
 
 	show(result: DayResult): void {

@@ -104,8 +104,8 @@ export class StoresView {
 
 	/** How far it has come, in replications. */
 	progress(done: number, of: number): void {
-		if (done === 0) return;
 		this.#bar.max = of;
+		if (done === 0) return;
 		this.#bar.value = done;
 	}
 

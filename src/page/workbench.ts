@@ -24,7 +24,7 @@ import { type Sheet, sheetOf } from "./sheet.ts";
 import { SourcesView } from "./sources-view.ts";
 import { StoresRoom } from "./stores-room.ts";
 import { Toolbar } from "./toolbar.ts";
-import { Views } from "./views.ts";
+import { type ViewName, Views } from "./views.ts";
 import { type OpenedFile, placedWords, placingOf } from "./ward-files.ts";
 
 /** Replications at the most while something is dragged. */
@@ -43,6 +43,7 @@ export function openWorkbench(document: Document, address: string): void {
 	const [kept, keptOfStores] = [keep.load(), keepOfStores.load()];
 
 	const title = element("h1", {}, "");
+	const sign = element("p", { class: "sign-of-change" });
 	const says = element("p", { class: "says", role: "status" });
 	const say = (words: string) => {
 		says.textContent = words;
@@ -54,9 +55,15 @@ export function openWorkbench(document: Document, address: string): void {
 		rehearsed: false,
 		regimens: [],
 	};
+	/** Whether the scenario on the bench is another one than was shown, and cannot be run. */
+	let isBlank = false;
 	/** Of the scenario on the bench. */
 	let dayTitle = "";
 	let asked = false;
+	/** The text that each view was last drawn of. */
+	const shownText = new Map<ViewName, string>();
+	/** Another text was laid on the bench, and has not been run yet. */
+	let laid = false;
 	/** How often something was asked for. */
 	let asking = 0;
 
@@ -175,8 +182,8 @@ export function openWorkbench(document: Document, address: string): void {
 			opening,
 			again: () => {
 				say("");
-				if (atStores()) stores.bench.replace(own.ward, "else", own.beside);
-				else bench.replace(own.scenario);
+				if (atStores()) stores.bench.lay(own.ward, own.beside);
+				else bench.lay(own.scenario);
 			},
 			linked: () => (atStores() ? stores.whole : bench.text),
 			address: () => window.location.href.replace(/#.*$/u, ""),
@@ -198,7 +205,11 @@ export function openWorkbench(document: Document, address: string): void {
 	}
 
 	/** A change is run where it is looked at; elsewhere it waits until the view is turned. */
-	function told(changed: ScenarioPanel, { by, steady }: Change): void {
+	function told(
+		changed: ScenarioPanel,
+		{ by, steady, laid: anew }: Change,
+	): void {
+		if (changed === panel && anew) laid = true;
 		if (changed !== panelInView()) return;
 		if (steady) {
 			frames.plan("form", () => changed.show(by !== "form"));
@@ -215,9 +226,14 @@ export function openWorkbench(document: Document, address: string): void {
 		document.body.dataset.settled = "no";
 		asking++;
 		if (atStores()) {
+			mark("");
 			stores.run();
 			return;
 		}
+		const known = shownText.get(views.name);
+		if (views.name === "Rehearse") mark("");
+		else if (known === undefined) mark("first");
+		else if (known !== text) mark("working");
 		if (views.name === "Compare")
 			engine.ask(
 				{
@@ -244,17 +260,51 @@ export function openWorkbench(document: Document, address: string): void {
 	function settle(): void {
 		const at = asking;
 		frames.whenAtRest(() => {
-			if (at === asking) document.body.dataset.settled = "yes";
+			if (at !== asking) return;
+			document.body.dataset.settled = "yes";
+			if (atStores()) return;
+			if (!isFaulty()) shownText.set(views.name, bench.text);
+			const isOld = isFaulty() && !isBlank && views.name !== "Rehearse";
+			mark(isOld ? "before" : "");
 		});
+	}
+
+	const isFaulty = () => findings.problems.length > 0;
+
+	/** Says at once, and for as long as it is so, that what is shown is of before the last change. */
+	function mark(state: keyof typeof marks): void {
+		views.place.dataset.shows = state;
+		views.place.setAttribute(
+			"aria-busy",
+			String(state === "working" || state === "first"),
+		);
+		sign.textContent = marks[state];
+	}
+
+	/** Nothing of what lay here before stands beside another scenario that cannot be run. */
+	function blankWhereFaulty(): void {
+		const title = (dataOf(bench.text) as { title?: unknown } | null)?.title; // looked at, not trusted
+		const other = typeof title === "string" && title !== dayTitle;
+		if (!isFaulty()) {
+			laid = false;
+			isBlank = false;
+		} else if (laid || other || isBlank) {
+			isBlank = true;
+			for (const view of [day, compare, sources]) view.blank();
+			nameDay("A scenario with problems");
+		}
 	}
 
 	function take(answer: Answer, steady: boolean): void {
 		switch (answer.kind) {
 			case "checked":
 				findings = answer;
-				if (steady) frames.plan("problems", () => panel.complain(answer));
+				blankWhereFaulty();
+				if (steady)
+					frames.plan("problems", () => panel.complain(answer, !isBlank));
 				chooser.show(answer.rehearsed);
-				if (views.name === "Compare") compare.between(answer.regimens);
+				if (views.name === "Compare" && !isBlank)
+					compare.between(answer.regimens);
 				return;
 			case "traced":
 				nameDay(answer.day.scenario.title);
@@ -327,12 +377,12 @@ export function openWorkbench(document: Document, address: string): void {
 	}
 
 	function layDay(text: string): void {
-		bench.replace(text);
+		bench.lay(text);
 		if (atStores()) views.turn("Day");
 	}
 
 	function layWard({ text, beside }: Sheet): void {
-		stores.bench.replace(text, "else", beside);
+		stores.bench.lay(text, beside);
 		if (!atStores()) views.turn("Stores");
 	}
 
@@ -360,7 +410,10 @@ export function openWorkbench(document: Document, address: string): void {
 		...pageFrame(document, own.version, {
 			title,
 			bars: [views.bar, toolbar.element, says],
-			work: [views.place, panelPlace],
+			work: [
+				element("div", { class: "view-place" }, sign, views.place),
+				panelPlace,
+			],
 		}),
 	);
 	openDropped(document, opening);
@@ -382,6 +435,14 @@ export function openWorkbench(document: Document, address: string): void {
 		say("Your work of last time lies on the bench.");
 	void follow(window.location.hash);
 }
+
+/** What stands over a view while it is not of the scenario on the bench. */
+const marks = {
+	"": "",
+	first: "Being worked out.",
+	working: "Being worked out: what stands here is of before the change.",
+	before: "What stands here is of the last scenario without problems.",
+};
 
 const comparedIn = (text: string): object => {
 	const data = dataOf(text) as { compare?: object } | null; // looked at, not trusted

@@ -11,6 +11,8 @@
  * conventional centimetre of water 1000 kg/m³ × 9.80665 m/s² × 1 cm = 98.0665 Pa, a torr 101325/760 Pa.
  */
 
+import { rightQuantity } from "./spelling.ts";
+
 /** Exponents of length, time and pressure. */
 type Dims = readonly [length: number, time: number, pressure: number];
 
@@ -115,7 +117,7 @@ export type Reading =
 
 const written =
 	/^([+\-−]?)(\d+(?:\.\d+)?|\.\d+)(?:[eE]([+\-−]?\d{1,4}))?(?!\d)\s*([^\s\d.,][^,]*)?$/u;
-const withComma = /^[+\-−]?\d+(?:[.,]\d+)*,\d+(?:\.\d+)?\s*[^,]*$/u;
+const withComma = /^[+\-−]?(?:\d+(?:[.,]\d+)*)?,\d+(?:\.\d+)?\s*[^,]*$/u;
 const longest = 64;
 
 /**
@@ -129,12 +131,8 @@ export function readQuantity(text: string, to: string): Reading {
 	const trimmed = text.trim();
 	if (trimmed.length > longest)
 		return { ok: false, fault: "no number", hint: null };
-	if (withComma.test(trimmed)) {
-		const hint = /^[^,.]*,[^,.]*$/u.test(trimmed)
-			? trimmed.replace(",", ".")
-			: null;
-		return { ok: false, fault: "comma", hint };
-	}
+	if (withComma.test(trimmed))
+		return { ok: false, fault: "comma", hint: hintOf(trimmed, target) };
 	const [, sign, digits, exponent, symbol = ""] = written.exec(trimmed) ?? [];
 	const number = Number(
 		`${plain(sign)}${digits}${exponent === undefined ? "" : `e${plain(exponent)}`}`,
@@ -144,19 +142,14 @@ export function readQuantity(text: string, to: string): Reading {
 	const given = parseUnit(symbol);
 	if (symbol === "" && !agree(unit([0, 0, 0], 1), target))
 		return { ok: false, fault: "no unit", hint: `${trimmed} ${to}` };
-	if (given === null) {
-		const near = nearUnit(symbol, to);
+	if (given === null)
+		return { ok: false, fault: "unknown unit", hint: hintOf(trimmed, target) };
+	if (!agree(given, target))
 		return {
 			ok: false,
-			fault: "unknown unit",
-			hint:
-				near === null
-					? null
-					: trimmed.replace(symbol, ` ${near}`).replace(/\s+/u, " "),
+			fault: "other dimension",
+			hint: hintOf(trimmed, target),
 		};
-	}
-	if (!agree(given, target))
-		return { ok: false, fault: "other dimension", hint: null };
 	const value = scaled(number, given, target);
 	return Number.isFinite(value)
 		? { ok: true, value, unit: symbol }
@@ -175,36 +168,15 @@ function scaled(value: number, from: Unit, to: Unit): number {
 	return (value * up) / down;
 }
 
-/** Words that people write for a symbol; offered as a correction, not accepted. */
-const spelledOut: Readonly<Record<string, string>> = {
-	second: "s",
-	sec: "s",
-	minute: "min",
-	hour: "h",
-	hr: "h",
-	day: "d",
-	week: "w",
-	litre: "L",
-	liter: "L",
-	millilitre: "mL",
-	milliliter: "mL",
-	cc: "mL",
-	sqcm: "cm2",
-};
-
-function nearUnit(symbol: string, to: string): string | null {
-	const lower = symbol.toLowerCase();
-	const singular = lower.replace(/s$/u, "");
-	const word = Object.hasOwn(spelledOut, lower)
-		? spelledOut[lower]
-		: Object.hasOwn(spelledOut, singular)
-			? spelledOut[singular]
-			: undefined;
-	const candidates =
-		word === undefined
-			? unitsLike(to).filter((other) => other.toLowerCase() === lower)
-			: [word];
-	return candidates.find((other) => sameDimension(other, to)) ?? null;
+/** The quantity as it should be written, if that is then one of the dimension that is wanted. Minutes are often written as metres. */
+function hintOf(text: string, target: Unit): string | null {
+	for (const meant of [text, text.replace(/(?<=[\d\s])m$/u, "min")]) {
+		const hint = rightQuantity(meant);
+		const [, , , , symbol = ""] = written.exec(hint ?? "") ?? [];
+		const given = hint === null ? null : parseUnit(symbol);
+		if (given !== null && agree(given, target)) return hint;
+	}
+	return null;
 }
 
 /** A unit expression as factor and exponents; null where it is none. "" is a bare number. */

@@ -5,6 +5,7 @@ import { type Clock, percentWords } from "../charts/index.ts";
 import { likeliestWords, type Need } from "./change-words.ts";
 import { dateAt, dateTimeAt } from "./dates.ts";
 import { folded } from "./fold.ts";
+import { wardName } from "./ward-name.ts";
 
 interface Entry {
 	readonly uid: string;
@@ -14,16 +15,20 @@ interface Entry {
 	readonly start: string;
 	readonly end: string;
 	readonly category: string;
+	/** Where it takes place; left out of the calendar of a dressing. */
+	readonly location?: string;
 }
 
 /** `orders.ics` (RFC 5545): when orders go out, and the days of their deliveries. */
 export function supplyCalendar(result: SupplyResult): string {
 	const { scenario } = result;
 	const at = (minutes: number) => dateTimeAt(minutes, scenario);
+	const ward = wardName(scenario);
+	const location = scenario.title;
 	const entries = [
 		...grouped(result.orders, ({ atMin }) => atMin).map(
 			([atMin, orders]): Entry => ({
-				uid: `order-${Math.round(atMin)}`,
+				uid: `order-${ward}-${Math.round(atMin)}`,
 				summary: `Order: ${orders.map(pieceWords).join("; ")}`,
 				description: orders
 					.map(
@@ -34,18 +39,20 @@ export function supplyCalendar(result: SupplyResult): string {
 				start: at(atMin),
 				end: at(atMin + 30),
 				category: "order",
+				location,
 			}),
 		),
 		...grouped(result.orders, ({ arrivesMin }) =>
 			dateAt(arrivesMin, scenario),
 		).map(
 			([date, orders]): Entry => ({
-				uid: `delivery-${date}`,
+				uid: `delivery-${ward}-${date}`,
 				summary: `Delivery: ${orders.map(pieceWords).join("; ")}`,
 				description: "Look at the dates on the packs; oldest to the front.",
 				start: date,
 				end: dateAt((orders[0]?.arrivesMin ?? 0) + 1440, scenario),
 				category: "delivery",
+				location,
 			}),
 		),
 	];
@@ -140,6 +147,8 @@ function calendar(
 		event.updatePropertyWithValue("summary", entry.summary);
 		event.updatePropertyWithValue("description", entry.description);
 		event.updatePropertyWithValue("categories", entry.category);
+		if (entry.location !== undefined)
+			event.updatePropertyWithValue("location", entry.location);
 		event.updatePropertyWithValue("transp", "TRANSPARENT");
 		root.addSubcomponent(event);
 	}

@@ -20,3 +20,7 @@ export const cautionSentences: readonly string[] = [
 	"Bleeding, exposed vessels or organs, unexplained pain or a large sudden output need a clinician now.",
 	"Nothing here has been validated on patients, and numbers marked assumed are placeholders until a site calibrates them.",
 ];
+
+/** A caution, with whose it is where it is one dressing's. */
+export const cautionWords = ({ dressing, text }: Caution): string =>
+	dressing === undefined ? text : `Dressing ${dressing}: ${text}`;

@@ -23,7 +23,8 @@ export const scrollingFigure = (
 		),
 	);
 
-const narrowPx = 340;
+/** On a page of 320 px its letters are 10 px high. */
+const narrowPx = 328;
 
 /** A chart that is drawn twice, for a wide page and a narrow one, which shows the one or the other; and a caption, if any. */
 export function twoWidthFigure(

@@ -5,7 +5,7 @@ import type {
 	Supply,
 } from "../analysis/day-result.ts";
 import { plainNumber } from "../charts/index.ts";
-import { cautionSentences } from "./caution.ts";
+import { cautionSentences, cautionWords } from "./caution.ts";
 import { htmlElement, htmlTable } from "./html-element.ts";
 import { section } from "./section.ts";
 
@@ -66,11 +66,7 @@ export function cautionsSection(
 ): HTMLElement {
 	const raised = result.cautions
 		.filter((caution) => !standing.has(caution.code))
-		.map((caution) =>
-			caution.dressing === undefined
-				? caution.text
-				: `Dressing ${caution.dressing}: ${caution.text}`,
-		);
+		.map(cautionWords);
 	const items = [...cautionSentences, ...raised].map((text) =>
 		htmlElement(document, "li", {}, text),
 	);

@@ -1,12 +1,11 @@
 import type { CompareResult } from "../analysis/compare-result.ts";
-import { differenceRows } from "../charts/index.ts";
-import { twoWidthFigure } from "./chart-figure.ts";
-import { type Pair, rowOf, togetherWords } from "./compare-parts.ts";
+import { cautionWords } from "./caution.ts";
+import type { Pair } from "./compare-parts.ts";
+import { differenceHtml } from "./difference-html.ts";
 import { sharedDrawdownWords } from "./drawdown-words.ts";
 import { dressingLine } from "./dressing-words.ts";
-import { fragileSentence, isFragile } from "./fragile.ts";
 import { htmlElement, unbroken } from "./html-element.ts";
-import { mainDifferences } from "./main-differences.ts";
+import { mainRows } from "./main-rows.ts";
 import { commonDrawdown, regimenLines, sizesDiffer } from "./regimen-lines.ts";
 import { sentenceStart } from "./sentence.ts";
 import { sheetPart } from "./sheet-part.ts";
@@ -60,6 +59,11 @@ function regimensSection(
 		"The regimens",
 		element("dl", {}, ...rows),
 		...wounds,
+		...result.cautions
+			.filter(({ dressing }) => dressing !== undefined)
+			.map((caution) =>
+				element("p", { class: "caution" }, cautionWords(caution)),
+			),
 	);
 }
 
@@ -74,33 +78,14 @@ function differencesSection(
 	pair: Pair,
 	document: Document,
 ): HTMLElement {
-	const [owner = "all"] = pair.owners;
-	const { differences, why } = mainDifferences(result, pair, owner);
-	const whose = pair.owners.length > 1 ? togetherWords : "";
-	const fragile = differences.filter((one) => isFragile(one, result.restsOn));
-	const rows = differences.map((one) => rowOf(one, result));
-	const warning = fragile.length === 0 ? "" : ` ${fragileSentence}`;
-	const figure = twoWidthFigure(document, {
-		id: "main-differences",
-		caption: `${whose}${why}${warning}`,
-		draw: (options) =>
-			differenceRows(
-				{
-					title: `${pair.a} against ${pair.b}: what differs most`,
-					a: pair.a,
-					b: pair.b,
-					rows,
-				},
-				document,
-				options,
-			),
-	});
-	return sheetPart(
+	const { heading, rows, caption } = mainRows(result, pair);
+	const figure = differenceHtml(
 		document,
 		"main-differences",
-		`${pair.a} against ${pair.b}: what differs most`,
-		figure,
+		{ title: heading, a: pair.a, b: pair.b, rows },
+		caption,
 	);
+	return sheetPart(document, "main-differences", heading, figure);
 }
 
 /** Room for the meeting's own words, by hand; on paper only. */

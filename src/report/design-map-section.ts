@@ -4,6 +4,7 @@ import {
 	type DesignMapData,
 	type DesignMapPanel,
 	designMap,
+	mapsAPage,
 } from "../charts/index.ts";
 import { chapter } from "./chapter.ts";
 import { twoWidthFigure } from "./chart-figure.ts";
@@ -32,21 +33,27 @@ export function designMapSection(
 		facets > mostFacets
 			? `Drawn are the first ${mostFacets} of ${facets} settings of what else is varied; points.csv and values.csv hold all.`
 			: "";
+	const data = designMapData(result);
+	// No figure is higher than a page of paper, which would cut it anywhere.
+	const most = mapsAPage(data);
+	const starts = data.maps.flatMap((_, place) =>
+		place % most === 0 ? [place] : [],
+	);
 	const { alike } = shownMeasures(result);
 	const same =
 		alike.length === 0
 			? ""
 			: `Not drawn, for it is the same everywhere: ${joinedWords(alike.map(inSentence))}.`;
-	return chapter(
-		document,
-		"design-map",
-		"The map",
+	const caption = [same, cut].filter((sentence) => sentence !== "").join(" ");
+	const figures = (starts.length === 0 ? [0] : starts).map((start, index) =>
 		twoWidthFigure(document, {
-			id: "map",
-			caption: [same, cut].filter((sentence) => sentence !== "").join(" "),
-			draw: (options) => designMap(designMapData(result), document, options),
+			id: index === 0 ? "map" : `map-${index + 1}`,
+			caption: index === 0 ? caption : "",
+			draw: (options) =>
+				designMap({ ...data, only: [start, start + most] }, document, options),
 		}),
 	);
+	return chapter(document, "design-map", "The map", ...figures);
 }
 
 /** The maps of all measures that vary, as the chart takes them. */

@@ -1,11 +1,5 @@
 import type { CompareResult, Difference } from "../analysis/compare-result.ts";
-import {
-	counted,
-	differenceRows,
-	percentWords,
-	plainNumber,
-} from "../charts/index.ts";
-import { twoWidthFigure } from "./chart-figure.ts";
+import { counted, percentWords, plainNumber } from "../charts/index.ts";
 import {
 	askedFor,
 	compareScale,
@@ -14,6 +8,7 @@ import {
 	rowOf,
 	togetherWords,
 } from "./compare-parts.ts";
+import { differenceHtml } from "./difference-html.ts";
 import { fragileSentence, isFragile } from "./fragile.ts";
 import { htmlElement, htmlTable } from "./html-element.ts";
 import { unitWords } from "./measure-number.ts";
@@ -59,21 +54,17 @@ function ofOwner(
 			: owner === "all"
 				? "All dressings together. "
 				: `Dressing ${owner}. `;
-	const figure = twoWidthFigure(document, {
+	const figure = differenceHtml(
+		document,
 		id,
-		caption: `${whose}${differences.some((one) => isFragile(one, result.restsOn)) ? fragileSentence : ""}`,
-		draw: (options) =>
-			differenceRows(
-				{
-					title: `${whose}${pair.a} against ${pair.b}`,
-					a: pair.a,
-					b: pair.b,
-					rows: differences.map((one) => rowOf(one, result)),
-				},
-				document,
-				options,
-			),
-	});
+		{
+			title: `${whose}${pair.a} against ${pair.b}`,
+			a: pair.a,
+			b: pair.b,
+			rows: differences.map((one) => rowOf(one, result)),
+		},
+		`${whose}${differences.some((one) => isFragile(one, result.restsOn)) ? fragileSentence : ""}`.trim(),
+	);
 	return htmlElement(
 		document,
 		"div",

@@ -45,6 +45,10 @@ export const answerData = (
 	),
 });
 
+/** The heading of a dressing. */
+export const headingWords = ({ summary }: DressingParts): string =>
+	`Dressing ${summary.id}`;
+
 /** Id of the heading of a dressing. */
 export const headingOf = (parts: DressingParts): string =>
 	`${idOf(parts)}-heading`;

@@ -1,18 +1,21 @@
 import type { PlannedOrder, SupplyResult } from "../analysis/supply-result.ts";
 import { dateAt } from "./dates.ts";
+import { chanceWords } from "./supply-answers.ts";
+import { wardName } from "./ward-name.ts";
 
 const ucum = "http://unitsofmeasure.org";
 
 /**
  * `requests.fhir.json`: a FHIR R4 Bundle of SupplyRequests, one an order, as drafts; quantities in UCUM. Dates carry no
- * time, since FHIR asks for a zone with a time and a scenario has none.
+ * time, since FHIR asks for a zone with a time and a scenario has none. Ids hold the ward, the day and the item's place, so that
+ * those of two wards differ and those of a newer list are those of the older one.
  */
 export function supplyBundle(result: SupplyResult): string {
 	const bundle: fhir4.Bundle = {
 		resourceType: "Bundle",
 		type: "collection",
-		entry: result.orders.map((order, i) => ({
-			resource: request(order, i + 1, result),
+		entry: result.orders.map((order) => ({
+			resource: request(order, result),
 		})),
 	};
 	return `${JSON.stringify(bundle, null, 2)}\n`;
@@ -20,14 +23,17 @@ export function supplyBundle(result: SupplyResult): string {
 
 function request(
 	order: PlannedOrder,
-	number: number,
 	{ scenario, items }: SupplyResult,
 ): fhir4.SupplyRequest {
 	const item = items.find(({ item: name }) => name === order.item);
 	const sizeMl = item?.sizeMl ?? null;
+	const place = items.findIndex(({ item: name }) => name === order.item) + 1;
+	const id = `${wardName(scenario)}-${dateAt(order.atMin, scenario)}-${place}`;
+	const by = dateAt(order.without.byMin, scenario);
 	return {
 		resourceType: "SupplyRequest",
-		id: `order-${number}`,
+		id,
+		identifier: [{ system: "https://slackwater.invalid/orders", value: id }],
 		status: "draft",
 		priority: "routine",
 		itemCodeableConcept: { text: order.item },
@@ -66,9 +72,11 @@ function request(
 			end: dateAt(order.arrivesMin, scenario),
 		},
 		authoredOn: dateAt(0, scenario),
+		requester: { type: "Organization", display: scenario.title },
+		deliverTo: { type: "Location", display: scenario.title },
 		reasonCode: [
 			{
-				text: `Without it a chance of ${Math.round(order.without.probability * 100)} % of running out by ${dateAt(order.without.byMin, scenario)} (simulated, for planning only)`,
+				text: `The chance of running out by ${by} is ${chanceWords(order.without.probability, scenario)} without it, ${chanceWords(order.with.probability, scenario)} with it (simulated, for planning only)`,
 			},
 		],
 	};

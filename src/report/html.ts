@@ -19,7 +19,7 @@ import { htmlPage } from "./page.ts";
 import { planSection } from "./plan-section.ts";
 import { reportStyle } from "./report-style.ts";
 import { section } from "./section.ts";
-import { sheetSection } from "./sheet-section.ts";
+import { sheetSections } from "./sheet-section.ts";
 import { spanWords } from "./span-words.ts";
 import { totalsTable } from "./totals-table.ts";
 
@@ -74,7 +74,7 @@ function dressingSection(
 		document,
 		"section",
 		{ class: "dressing", id, "aria-labelledby": headingOf(parts) },
-		sheetSection(result, parts, document),
+		...sheetSections(result, parts, document),
 		alarmSection(result, parts, document),
 		section(document, `${id}-totals`, "Totals", headingOf(parts), totals),
 	);

@@ -80,17 +80,18 @@ body>footer{margin-top:2.5rem;padding-top:1rem;padding-bottom:3rem;border-top:2p
 }
 @media (max-width:40rem){h1{font-size:1.4rem}dl{grid-template-columns:1fr;gap:0}dd{margin-bottom:.5rem}th,td{padding-right:.75rem}}
 @media print{
-@page{size:A4;margin:10mm 11mm}
-:root{font-size:8.6pt;color-scheme:light}
-body{line-height:1.35}
+@page{margin:10mm 11mm}
+:root{font-size:8.2pt;color-scheme:light}
+body{line-height:1.3}
 body>header,main,body>footer{max-width:none;padding:0}
 h1{font-size:15pt;margin-bottom:1mm}h2{font-size:12pt;margin-bottom:.5mm}h3{font-size:10pt;margin-bottom:1mm}
 p{max-width:none;margin-bottom:1mm}
 .answers ul,ul.plain,caption,figcaption,body>header p,.sheet>p{max-width:none}
-.pair{display:grid;grid-template-columns:minmax(0,6fr) minmax(0,10fr);gap:0 6mm;margin-top:2.5mm}.pair section+section{margin-top:0}
+.pair{display:grid;grid-template-columns:minmax(0,6fr) minmax(0,10fr);grid-template-rows:auto 1fr;gap:0 6mm;margin-top:2.5mm}.pair section+section{margin-top:0}
 .clock th,.clock td{padding-right:2.5mm}.clock td:nth-child(2){min-width:31mm}
 .clock table,.clock td:last-child,.totals table,.totals tbody th,.alarms table,.sources table{min-width:0}
-.sources .number{min-width:16mm}.sources td,.sources th{font-size:7.6pt}
+.common .scroll :is(th,td){padding-right:2.5mm;white-space:normal}.rules table,.orders table{font-size:7.2pt}
+.sources .number{min-width:16mm}.sources td,.sources th{font-size:7.4pt}
 .alarms table{margin-top:3mm}
 .answers li{padding:.5mm 0}
 .dressing,.common{margin-top:3mm;padding-top:2.5mm;border-top-width:1px}
@@ -98,15 +99,14 @@ p{max-width:none;margin-bottom:1mm}
 th,td{padding-top:.6mm;padding-bottom:.6mm}
 .scroll{overflow:visible}
 figure svg{min-width:0}
-.alarms figure svg{max-height:60mm}
 .skip,details:not([open]),.screen-only{display:none}
 .paper-only{display:block}
-.sheet{display:flex;flex-direction:column;height:calc(275mm - var(--head));break-after:page;break-inside:avoid}
-.sheet .line,.sheet .line figure{flex:1 1 0;display:flex;flex-direction:column}
-.sheet .line{min-height:70mm}
-.sheet .line figure,.sheet .line .scroll{min-height:0}
-.sheet .line .scroll{flex:1 1 0}
-.sheet .line svg{height:100%}
+.sheet{break-after:page;break-inside:avoid}
+figure svg{max-width:188mm}
+.sheet .clock{font-size:7.4pt}.sheet .clock table{width:100%;line-height:1.25}.tight .answers{font-size:7.2pt}
+.sheet .answers{display:contents}.sheet .answers h3{grid-area:1/1}.sheet .answers ul{grid-area:2/1}.sheet .pair>.clock{grid-area:1/2/3}.sheet .answers .caution{grid-column:1/-1;margin:.6mm 0 0;padding-top:0;padding-bottom:0}
+.sheet .clock th,.sheet .clock td{padding-top:.35mm;padding-bottom:.35mm}
+.rest{font-size:7.4pt;margin:1mm 0 0}
 .several .dressing{break-before:page}
 tr,li,figure{break-inside:avoid}
 h2,h3,caption{break-after:avoid}

@@ -22,6 +22,8 @@ function ownValue(result: SweepResult, axis: SweepAxis): number | null {
 	const own = markOf(result, "current");
 	return own !== undefined && isApart(own, axis.name) ? null : axis.current;
 }
+/** Curves under each other on a page of paper. */
+const mostCurves = 6;
 
 /** One setting varied, the others held: each measure over it, with its interval. */
 export function responseSection(
@@ -40,42 +42,49 @@ export function responseSection(
 		index === at ? [] : [settingWords(name, first.at[index] ?? 0)],
 	);
 	const { label, one } = axisWords[axis.name];
-	const figure = twoWidthFigure(document, {
-		id: "response",
-		draw: (options) =>
-			responseCurve(
-				{
-					title: `What the ${one} changes`,
-					x: {
-						label,
-						unit: "",
-						current: ownValue(result, axis),
-						usual: markValue(markOf(result, "usual"), axis.name),
-						inMinutes: axis.unit === "min" || axis.unit === "clock",
-						words: (value) => axisValueWords(axis.name, value),
+	// No figure is higher than a page of paper, which would cut it anywhere.
+	const { varying } = shownMeasures(result);
+	const starts = varying.flatMap((_, place) =>
+		place % mostCurves === 0 ? [place] : [],
+	);
+	const figures = (starts.length === 0 ? [0] : starts).map((start, index) =>
+		twoWidthFigure(document, {
+			id: index === 0 ? "response" : `response-${index + 1}`,
+			draw: (options) =>
+				responseCurve(
+					{
+						title: `What the ${one} changes`,
+						x: {
+							label,
+							unit: "",
+							current: ownValue(result, axis),
+							usual: markValue(markOf(result, "usual"), axis.name),
+							inMinutes: axis.unit === "min" || axis.unit === "clock",
+							words: (value) => axisValueWords(axis.name, value),
+						},
+						curves: varying.slice(start, start + mostCurves).map((measure) => ({
+							label: measureWords[measure].label,
+							unit: unitWords(measure, scale),
+							points: points.flatMap((point) => {
+								const value = point.measures[measure];
+								if (value === undefined) return [];
+								const half = value.halfWidth95;
+								return [
+									{
+										x: point.at[at] ?? 0,
+										mean: value.mean,
+										low: half === null ? null : value.mean - half,
+										high: half === null ? null : value.mean + half,
+									},
+								];
+							}),
+						})),
 					},
-					curves: shownMeasures(result).varying.map((measure) => ({
-						label: measureWords[measure].label,
-						unit: unitWords(measure, scale),
-						points: points.flatMap((point) => {
-							const value = point.measures[measure];
-							if (value === undefined) return [];
-							const half = value.halfWidth95;
-							return [
-								{
-									x: point.at[at] ?? 0,
-									mean: value.mean,
-									low: half === null ? null : value.mean - half,
-									high: half === null ? null : value.mean + half,
-								},
-							];
-						}),
-					})),
-				},
-				document,
-				options,
-			),
-	});
+					document,
+					options,
+				),
+		}),
+	);
 	return chapter(
 		document,
 		"response",
@@ -84,6 +93,6 @@ export function responseSection(
 			document,
 			`The ${one} varied${held.length === 0 ? "" : `, with ${joinedWords(held)}`}: means, and the band of their 95 % intervals.`,
 		),
-		figure,
+		...figures,
 	);
 }

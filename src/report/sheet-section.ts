@@ -1,85 +1,160 @@
 import type { DayResult } from "../analysis/day-result.ts";
-import { clockTime, waterLineChart, waterLineLegend } from "../charts/index.ts";
+import { clockTime } from "../charts/index.ts";
 import { answers } from "./answers.ts";
 import { cautionInALine, dressingCautions } from "./caution.ts";
+import { clockTable } from "./clock-html.ts";
 import {
 	type ClockRow,
 	clockData,
 	clockRows,
-	rowTimes,
 	sheetEndMin,
 } from "./clock-table.ts";
-import { drawnWords } from "./drawn-words.ts";
 import {
 	answerData,
 	type DressingParts,
 	headingOf,
+	headingWords,
 	idOf,
 } from "./dressing-parts.ts";
 import { dressingLine, regimenLine } from "./dressing-words.ts";
-import {
-	htmlElement,
-	htmlTable,
-	sentenceNodes,
-	unbroken,
-} from "./html-element.ts";
-import { roundShare } from "./round-share.ts";
+import { htmlElement, sentenceNodes, unbroken } from "./html-element.ts";
+import { highOn, linesOn, paperMm, paperPt } from "./paper-room.ts";
+import { answersWideMm, minutesADay, paperSheets } from "./paper-sheets.ts";
 import { section } from "./section.ts";
+import { sentenceText } from "./sentence.ts";
+import { waterLineFigure } from "./water-line-figure.ts";
 
 const mostOnSheet = 14;
 const mostLater = 120;
 
-/** Parts 1 to 4 of a dressing: who and what, answers, what happens next, the water line; on paper the first page of it. */
-export function sheetSection(
+/** Parts 1 to 4 of a dressing: who and what, answers, what happens next, the water line; on paper a page for each 24 h. */
+export function sheetSections(
 	result: DayResult,
 	parts: DressingParts,
 	document: Document,
-): HTMLElement {
+): HTMLElement[] {
 	const { scenario } = result;
 	const element = htmlElement.bind(null, document);
 	const several = scenario.dressings.length > 1;
-	const paperHead = several
-		? element(
-				"p",
-				{ class: "paper-only" },
-				`${scenario.title}. ${cautionInALine}`,
-			)
-		: null;
-	return element(
+	const paper = paperSheets(
+		{
+			result,
+			parts,
+			rows: rowsOf(result, parts),
+			caption: clockCaption,
+			headMm: headMm(result, parts),
+			answersMm: (pt) => answersMm(result, parts, pt),
+			warnedMm: warnedMm(result, parts),
+		},
+		document,
+	);
+	const [first, ...later] = paper;
+	const sheet = element(
 		"div",
-		{ class: "sheet", style: `--head:${headMm(result)}mm` },
-		paperHead,
-		element("h2", { id: headingOf(parts) }, `Dressing ${parts.summary.id}`),
-		element(
-			"p",
-			{},
-			unbroken(
-				`${capital(regimenLine(parts.summary, scenario, true, parts.day.schedule.takeovers))}.`,
-			),
-		),
+		{ class: first?.tight ? "sheet tight" : "sheet" },
+		several ? runningHead(result, document) : null,
+		element("h2", { id: headingOf(parts) }, headingWords(parts)),
+		first?.span ?? null,
+		...lines(result, parts, document),
 		...dressingCautions(result, parts.summary.id, document),
-		element(
-			"p",
-			{ class: "facts" },
-			unbroken(`${capital(dressingLine(parts.summary))}.`),
-		),
 		element(
 			"div",
 			{ class: "pair" },
 			answersSection(result, parts, document),
-			clockSection(result, parts, document),
+			clockSection(result, parts, document, first?.clock ?? null),
 		),
-		chartSection(result, parts, document),
+		chartSection(result, parts, document, first?.chart ?? null),
 		signature(document),
 	);
+	return [
+		sheet,
+		...later.map((day) =>
+			element(
+				"div",
+				{ class: "sheet later paper-only" },
+				runningHead(result, document),
+				element("h2", { id: day.headingId }, headingWords(parts)),
+				day.span,
+				...lines(result, parts, document),
+				section(
+					document,
+					day.clockId,
+					"On the clock",
+					day.headingId,
+					day.clock,
+				),
+				section(document, day.lineId, "Water line", day.headingId, day.chart),
+				signature(document),
+			),
+		),
+	];
 }
 
-/** Height of what stands above a sheet on its page of paper: title, facts and caution with one dressing, a rule with several. */
-function headMm(result: DayResult): number {
-	if (result.scenario.dressings.length > 1) return 8;
-	const lettersALine = 62;
-	return 26 + 6.4 * Math.ceil(result.scenario.title.length / lettersALine);
+/** What a page of paper is told by that does not begin with the title. */
+const runningHead = (result: DayResult, document: Document): HTMLElement =>
+	htmlElement(document, "p", { class: "paper-only" }, runningWords(result));
+
+const runningWords = ({ scenario }: DayResult): string =>
+	`${scenario.title}. ${cautionInALine}`;
+
+/** The regimen and the dressing, in a line each. */
+const lines = (
+	result: DayResult,
+	parts: DressingParts,
+	document: Document,
+): HTMLElement[] => {
+	const [regimen, facts] = factLines(result, parts);
+	return [
+		htmlElement(document, "p", {}, unbroken(regimen)),
+		htmlElement(document, "p", { class: "facts" }, unbroken(facts)),
+	];
+};
+
+const factLines = (
+	result: DayResult,
+	{ summary, day }: DressingParts,
+): [string, string] => [
+	`${capital(regimenLine(summary, result.scenario, true, day.schedule.takeovers))}.`,
+	`${capital(dressingLine(summary))}.`,
+];
+
+/** Height on paper of what stands above the answers: the title of the report or what stands for it, then who and what. */
+function headMm(result: DayResult, parts: DressingParts): number {
+	const { scenario } = result;
+	const text = (words: string): number =>
+		highOn(words, paperPt.text, paperMm.wide) + 1;
+	const [titleMm, pt] = [8, 15];
+	const title =
+		scenario.dressings.length > 1
+			? text(runningWords(result))
+			: linesOn(scenario.title, pt, paperMm.wide) * titleMm +
+				2 +
+				text("one line of facts") +
+				text(cautionInALine) +
+				6;
+	const span = scenario.horizonMin > minutesADay ? text("one line") : 0;
+	const facts = factLines(result, parts).map(text);
+	return title + 7 + span + facts.reduce((sum, mm) => sum + mm, 0);
 }
+
+/** Height on paper of the answers in their column. */
+const answersMm = (
+	result: DayResult,
+	parts: DressingParts,
+	pt: number,
+): number =>
+	answers(answerData(result, parts)).reduce(
+		(sum, sentence) =>
+			sum + highOn(sentenceText(sentence), pt * 1.02, answersWideMm) + 1.3,
+		0,
+	);
+
+/** Height on paper of the cautions, across the page. */
+const warnedMm = (result: DayResult, parts: DressingParts): number =>
+	cautionsOf(result, parts).reduce(
+		(sum, { text }) => sum + highOn(text, paperPt.text, paperMm.wide - 4) + 1.5,
+		0,
+	);
 
 const capital = (text: string): string =>
 	`${text.charAt(0).toUpperCase()}${text.slice(1)}`;
@@ -102,22 +177,31 @@ function answersSection(
 	);
 }
 
-/** What comes next, as a table; later rows are folded away. */
+const cautionsOf = (result: DayResult, parts: DressingParts) =>
+	result.cautions.filter((caution) => caution.dressing === parts.summary.id);
+
+const rowsOf = (result: DayResult, parts: DressingParts): ClockRow[] =>
+	clockRows(clockData(result, parts));
+
+const clockCaption = (until: string): string =>
+	`What comes next, until ${until}, where nothing comes between; a fill that chance moves by more than 5 min says so.`;
+
+/** What comes next, as a table; later rows are folded away. On paper `onPaper` stands instead, if it is given. */
 export function clockSection(
 	result: DayResult,
 	parts: DressingParts,
 	document: Document,
+	onPaper: HTMLElement | null = null,
 ): HTMLElement {
 	const { scenario } = result;
 	const id = `${idOf(parts)}-clock`;
 	const under = headingOf(parts);
-	const rows = clockRows(clockData(result, parts));
+	const rows = rowsOf(result, parts);
 	const endMin = sheetEndMin(scenario);
 	const first = rows.filter((row) => row.atMin < endMin).slice(0, mostOnSheet);
 	const later = rows.slice(first.length, first.length + mostLater);
 	const left = rows.length - first.length - later.length;
 	const until = clockTime(Math.min(endMin, scenario.horizonMin), scenario);
-	const caption = `What comes next, until ${until}, where nothing comes between; a fill that chance moves by more than 5 min says so.`;
 	const more = left > 0 ? `, then ${left} more in schedule.csv` : "";
 	const details =
 		later.length === 0
@@ -132,99 +216,56 @@ export function clockSection(
 						{},
 						`Later: ${later.length} rows${more}`,
 					),
-					table(
+					clockTable(
 						document,
 						{ id: `${id}-later`, under },
 						"What comes later.",
 						later,
-						result,
+						scenario,
 					),
 				);
+	const next = clockTable(
+		document,
+		{ id: `${id}-next`, under },
+		clockCaption(until),
+		first,
+		scenario,
+	);
 	return section(
 		document,
 		id,
 		"On the clock",
 		headingOf(parts),
-		table(document, { id: `${id}-next`, under }, caption, first, result),
-		details,
+		htmlElement(
+			document,
+			"div",
+			onPaper === null ? {} : { class: "screen-only" },
+			next,
+			details,
+		),
+		onPaper,
 	);
 }
 
-function table(
-	document: Document,
-	ids: { readonly id: string; readonly under: string },
-	caption: string,
-	rows: readonly ClockRow[],
-	result: DayResult,
-): HTMLElement {
-	const times = rowTimes(rows, result.scenario);
-	return htmlTable(document, {
-		...ids,
-		caption,
-		stacks: true,
-		columns: [
-			{ heading: "Time" },
-			{ heading: "What" },
-			{ heading: "Volume", numeric: true },
-			{ heading: "Look at" },
-		],
-		rows: rows.map((row, index) => [
-			times[index] ?? "",
-			row.what,
-			row.volume,
-			row.look,
-		]),
-	});
-}
-
+/** The water line of the whole day; on paper `onPaper` stands instead, if it is given. */
 function chartSection(
 	result: DayResult,
 	parts: DressingParts,
 	document: Document,
+	onPaper: HTMLElement | null,
 ): HTMLElement {
-	const { scenario, projection } = result;
-	const id = idOf(parts);
-	const chart = waterLineChart(
-		{
-			title: parts.summary.id,
-			clock: scenario,
-			dressing: parts.summary,
-			day: parts.day,
-			projection: parts.projection,
-			replications: projection.replications,
-			roundShare: roundShare(result),
-		},
+	const figure = waterLineFigure(
+		{ result, parts, idPrefix: `${idOf(parts)}-water` },
 		document,
-		{ idPrefix: `${id}-water`, styled: false, titled: false },
-	);
-	const region = {
-		class: "scroll",
-		role: "region",
-		tabindex: "0",
-		"aria-label": `Water-line chart of ${parts.summary.id}`,
-	};
-	const legend = waterLineLegend({
-		...projection,
-		projection: parts.projection,
-	});
-	const drawn =
-		projection.replications > 1
-			? ` ${drawnWords(result)} The band and the change times come from all ${projection.replications}.`
-			: "";
-	const caption = htmlElement(document, "figcaption", {}, `${legend}${drawn}`);
-	const figure = htmlElement(
-		document,
-		"figure",
-		{},
-		htmlElement(document, "div", region, chart),
-		caption,
-	);
+	).element;
+	if (onPaper !== null) figure.classList.add("screen-only");
 	return section(
 		document,
-		`${id}-line`,
+		`${idOf(parts)}-line`,
 		"Water line",
 		headingOf(parts),
 		figure,
+		onPaper,
 	);
 }
 

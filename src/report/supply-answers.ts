@@ -13,12 +13,19 @@ import {
 	timeOfDay,
 	volumeWords,
 } from "../charts/index.ts";
+import { joinedWords } from "./joined-words.ts";
 import { type Piece, type Sentence, strong } from "./sentence.ts";
 
-/** '1 in 6', 'less than 1 in 100', 'more than 99 in 100'. */
-function chanceWords(probability: number): string {
-	if (probability < 0.01) return "less than 1 in 100";
-	if (probability > 0.99) return "more than 99 in 100";
+/** '1 in 6', 'less than 1 in 100', 'more than 99 in 100'; of few replications 'less than 1 in 60', since they tell no more. */
+export function chanceWords(
+	probability: number,
+	{ replications, chance }: SupplyResult["scenario"],
+): string {
+	const most =
+		chance === "off" ? 100 : Math.max(2, Math.min(100, replications));
+	if (probability < 1 / most - 1e-12) return `less than 1 in ${most}`;
+	if (probability > 1 - 1 / most + 1e-12)
+		return `more than ${most - 1} in ${most}`;
 	if (probability > 0.5) return `${Math.round(probability * 100)} in 100`;
 	return `1 in ${Math.round(1 / probability)}`;
 }
@@ -41,7 +48,8 @@ export const orderWords = (order: PlannedOrder): string =>
 export const moneyWords = (amount: number, currency: string): string =>
 	`${plainNumber(Math.round(amount), 0).replace(/\B(?=(\d{3})+$)/g, "\u202F")} ${currency}`;
 
-const mostOrders = 4;
+/** Orders of so many days from the start are told one by one. */
+const toldDays = 14;
 
 /** What a supply planner wants to know first, in sentences. */
 export function supplyAnswers(result: SupplyResult): Sentence[] {
@@ -55,38 +63,40 @@ export function supplyAnswers(result: SupplyResult): Sentence[] {
 	];
 }
 
-/** The first order of each item, the soonest first. */
+/** Every order of the first two weeks, or the first one where it is later; then how many more the list has. */
 function orderSentences({ orders, scenario }: SupplyResult): Sentence[] {
-	const firsts = orders
-		.filter(
-			(order, i) => orders.findIndex(({ item }) => item === order.item) === i,
-		)
+	const [first] = orders;
+	if (first === undefined) return [["No order is due within the time shown."]];
+	const untilMin = Math.max(first.atMin + 1, toldDays * 1440);
+	const told = orders
+		.filter(({ atMin }) => atMin < untilMin)
 		.sort(
 			(a, b) =>
 				a.atMin - b.atMin || b.without.probability - a.without.probability,
 		);
-	if (firsts.length === 0) return [["No order is due within the time shown."]];
-	const said = firsts.slice(0, mostOrders).map((order): Sentence => {
+	const said = told.map((order): Sentence => {
 		const when =
 			order.atMin === 0 ? "now" : `by ${momentWords(order.atMin, scenario)}`;
-		const { byMin, probability } = order.without;
 		return [
 			"Order ",
 			strong(orderWords(order)),
 			" ",
 			strong(when),
-			`; without it the chance of running out by ${dayWordsAt(byMin, scenario)} is `,
-			strong(chanceWords(probability)),
+			`; without it the chance of running out by ${dayWordsAt(order.without.byMin, scenario)} is `,
+			strong(chanceWords(order.without.probability, scenario)),
+			", with it ",
+			strong(chanceWords(order.with.probability, scenario)),
 			".",
 		];
 	});
-	const others = firsts.slice(mostOrders);
-	return others.length === 0
+	const later = orders.length - told.length;
+	const next = orders.find(({ atMin }) => atMin >= untilMin);
+	return next === undefined
 		? said
 		: [
 				...said,
 				[
-					`Later: ${others.map((order) => `${orderWords(order)} by ${dayWordsAt(order.atMin, scenario)}`).join("; ")}.`,
+					`${later} more ${later === 1 ? "order is" : "orders are"} due from ${momentWords(next.atMin, scenario)} on: the order list has ${later === 1 ? "it" : "them"}.`,
 				],
 			];
 }
@@ -100,11 +110,16 @@ const stocked = (items: readonly ItemSupply[]): Stocked[] =>
 
 /** Of the replications, each of which orders by the rules from its own stock: no word on the list of orders as it stands. */
 function outSentence(result: SupplyResult): Sentence[] {
-	const [worst] = stocked(result.items).sort(
-		(a, b) => b.store.stockOut.probability - a.store.stockOut.probability,
+	const items = stocked(result.items);
+	const most = Math.max(
+		...items.map(({ store }) => store.stockOut.probability),
 	);
-	if (worst === undefined) return [];
-	const { probability, low, high } = worst.store.stockOut;
+	const worst = items.filter(
+		({ store }) => store.stockOut.probability === most,
+	);
+	const [first] = worst;
+	if (first === undefined) return [];
+	const { probability, low, high } = first.store.stockOut;
 	const weeks = weeksWords(result);
 	if (probability === 0)
 		return [
@@ -114,18 +129,21 @@ function outSentence(result: SupplyResult): Sentence[] {
 				` in any of the ${result.scenario.replications} replications of ${weeks}.`,
 			],
 		];
-	const lost = worst.store.offHours;
+	const isOne = worst.length === 1;
+	const lost = worst.reduce((sum, { store }) => sum + store.offHours.mean, 0);
 	const tail: Piece[] =
-		lost.mean > 0.05
-			? [`; therapy lost to it: ${plainNumber(lost.mean, 1)} h on average`]
+		lost > 0.05
+			? [
+					`; therapy lost to ${isOne ? "it" : "them"}: ${plainNumber(lost, 1)} h on average`,
+				]
 			: [];
 	return [
 		[
-			"If orders go on following these rules, the item most likely to run out is ",
-			strong(worst.item),
-			": ",
+			`If orders go on following these rules, the ${isOne ? "item most likely to run out is " : "items most likely to run out are "}`,
+			strong(joinedWords(worst.map(({ item }) => item))),
+			isOne ? ": " : ", equally: ",
 			strong(percentWords(probability)),
-			` (${percentWords(low)} to ${percentWords(high)}) over ${weeks}`,
+			` (${percentWords(low)} to ${percentWords(high)})${isOne ? "" : " each"} over ${weeks}`,
 			...tail,
 			".",
 		],
@@ -137,17 +155,19 @@ const weeksWords = ({ scenario }: SupplyResult) =>
 		? `${scenario.days / 7} ${scenario.days === 7 ? "week" : "weeks"}`
 		: `${scenario.days} days`;
 
-function demandSentence({ items }: SupplyResult): Sentence {
+/** The demand of one week in the middle of the time, which stands for all of them. */
+function demandSentence({ items, scenario }: SupplyResult): Sentence {
+	const middle = Math.floor((scenario.weeks - 1) / 2);
 	const weekly = items
 		.filter(({ demand }) => demand.total.mean > 0)
-		.map(({ item, demand }) => {
-			const whole = demand.weeks;
-			// A week in the middle of the time stands for all of them.
-			const middle = Math.floor((whole.p50.length - 1) / 2);
-			return `${rangeWords(whole.p10[middle] ?? 0, whole.p90[middle] ?? 0, (n) => plainNumber(n, 0))} × ${item}`;
+		.map(({ item, demand: { weeks } }) => {
+			const [low, high] = [weeks.p10[middle] ?? 0, weeks.p90[middle] ?? 0];
+			return `${rangeWords(low, high, (n) => plainNumber(n, 0))} × ${item}`;
 		});
+	if (weekly.length === 0) return ["Nothing is asked of the stores."];
+	const days = Math.min(7, scenario.days - 7 * middle);
 	return [
-		"A week takes ",
+		`The ${days === 7 ? "week" : `${days} days`} from ${dayWordsAt(middle * 10_080, scenario)} ${days === 7 ? "takes" : "take"}, in eight of ten replications, `,
 		strong(weekly.slice(0, 2).join(" and ")),
 		weekly.length > 2 ? `; ${weekly.slice(2).join("; ")}.` : ".",
 	];
@@ -170,11 +190,11 @@ function bedsSentence({ beds, scenario }: SupplyResult): Sentence {
 
 function costSentences({ cost, policies }: SupplyResult): Sentence[] {
 	if (cost === null) return [];
-	const { currency, asOf, total } = cost;
+	const { currency, asOf, total, totalNeeded } = cost;
 	const first: Sentence = [
-		"Used and expired pieces cost ",
-		strong(moneyWords(total.p50, currency)),
-		` (between ${moneyWords(total.p10, currency)} and ${moneyWords(total.p90, currency)}), at prices of ${asOf}.`,
+		"The pieces that are needed cost ",
+		strong(moneyWords(totalNeeded.p50, currency)),
+		` (between ${moneyWords(totalNeeded.p10, currency)} and ${moneyWords(totalNeeded.p90, currency)}), at prices of ${asOf}, where the stores lack nothing; with orders by these rules, shortages and expired pieces included, ${moneyWords(total.p50, currency)} (between ${moneyWords(total.p10, currency)} and ${moneyWords(total.p90, currency)}).`,
 	];
 	const others = policies
 		.slice(1)

@@ -6,7 +6,23 @@ import type {
 import { type Cell, csvTable } from "./csv-table.ts";
 import { dateAt, dateTimeAt } from "./dates.ts";
 
-/** One table a file, RFC 4180 with CRLF, by file name. Pieces are whole; days and weeks count from 1. */
+/** Digits that the numbers of a simulation are given, money apart: more than any number of replications supports, fewer than bring a rounding of the machine to light. */
+const digits = 6;
+
+/** The shortest number that says as much: whole ones whole, others to six digits and never fewer than stand before the point. */
+const short = (value: number): number =>
+	Number.isInteger(value)
+		? value
+		: Number(
+				value.toPrecision(
+					Math.max(digits, Math.trunc(Math.abs(value)).toString().length),
+				),
+			);
+
+/** An amount of money, to the cent. */
+const cents = (amount: number): number => Math.round(amount * 100) / 100;
+
+/** One table a file, RFC 4180 with CRLF, by file name. Pieces are whole, money is to the cent, all else to six digits; days and weeks count from 1. */
 export function supplyTables(result: SupplyResult): {
 	readonly [fileName: string]: string;
 } {
@@ -25,9 +41,11 @@ export function supplyTables(result: SupplyResult): {
 
 const four = ["mean", "p10", "p50", "p90"] as const;
 const columns = (series: CountSeries, i: number): Cell[] =>
-	four.map((name) => series[name][i] ?? null);
+	four.map((name) => shortOrNull(series[name][i]));
 const values = (spread: CountSpread): Cell[] =>
-	four.map((name) => spread[name]);
+	four.map((name) => short(spread[name]));
+const shortOrNull = (value: number | null | undefined): Cell =>
+	value === null || value === undefined ? null : short(value);
 
 function demand(result: SupplyResult, by: "days" | "weeks"): string {
 	const one = by === "days" ? "day" : "week";
@@ -59,8 +77,8 @@ const stock = (result: SupplyResult): string =>
 						i + 1,
 						dateAt(i * 1440, result.scenario),
 						...columns(store.onHand, i),
-						store.outOnDay[i] ?? null,
-						store.outByDay[i] ?? null,
+						shortOrNull(store.outOnDay[i]),
+						shortOrNull(store.outByDay[i]),
 					]),
 		),
 	);
@@ -78,6 +96,8 @@ const orders = (result: SupplyResult): string =>
 			"currency",
 			"outWithoutItBy",
 			"probability",
+			"probabilityWithIt",
+			"positionBefore",
 		],
 		result.orders.map((order): Cell[] => [
 			order.item,
@@ -89,7 +109,9 @@ const orders = (result: SupplyResult): string =>
 			order.cost,
 			order.cost === null ? null : result.scenario.currency,
 			dateAt(order.without.byMin, result.scenario),
-			order.without.probability,
+			short(order.without.probability),
+			short(order.with.probability),
+			order.position,
 		]),
 	);
 
@@ -115,6 +137,12 @@ const rules = (result: SupplyResult): string =>
 			"substituted",
 			"offHours",
 			"expired",
+			"reorderLow95",
+			"reorderHigh95",
+			"reorderOfOtherHalf",
+			"reached",
+			"reachedLow95",
+			"reachedHigh95",
 		],
 		result.items.flatMap(({ item, store }) =>
 			store === null
@@ -126,20 +154,26 @@ const rules = (result: SupplyResult): string =>
 							store.rule.reorder,
 							store.rule.upTo,
 							store.rule.service,
-							store.rule.demandPerDay,
-							store.rule.demandSdPerDay,
-							store.rule.exposureDays,
+							short(store.rule.demandPerDay),
+							short(store.rule.demandSdPerDay),
+							short(store.rule.exposureDays),
 							store.rule.textBook.reorder,
-							store.rule.textBook.service,
-							store.ready.mean,
-							store.fillRate,
-							store.stockOut.probability,
-							store.stockOut.low,
-							store.stockOut.high,
-							store.short.mean,
-							store.substituted.mean,
-							store.offHours.mean,
-							store.expired.mean,
+							shortOrNull(store.rule.textBook.service),
+							short(store.ready.mean),
+							shortOrNull(store.fillRate),
+							short(store.stockOut.probability),
+							short(store.stockOut.low),
+							short(store.stockOut.high),
+							short(store.short.mean),
+							short(store.substituted.mean),
+							short(store.offHours.mean),
+							short(store.expired.mean),
+							store.rule.low95,
+							store.rule.high95,
+							store.rule.otherHalf,
+							short(store.rule.reached.mean),
+							shortOrNull(store.rule.reached.low95),
+							shortOrNull(store.rule.reached.high95),
 						],
 					],
 		),
@@ -147,16 +181,23 @@ const rules = (result: SupplyResult): string =>
 
 const cost = (result: SupplyResult): string =>
 	csvTable(
-		["item", "currency", "asOf", "price", ...four, "expiredMean"],
+		[
+			"item",
+			"currency",
+			"asOf",
+			"price",
+			...four,
+			"expiredMean",
+			...four.map((name) => `needed.${name}`),
+		],
 		(result.cost?.items ?? []).map((row): Cell[] => [
 			row.item,
 			result.cost?.currency ?? null,
 			result.cost?.asOf ?? null,
 			row.price,
-			...values(row.used).map((used) =>
-				typeof used === "number" ? used * row.price : null,
-			),
-			row.expiredMean * row.price,
+			...four.map((name) => cents(row.used[name] * row.price)),
+			cents(row.expiredMean * row.price),
+			...four.map((name) => cents(row.needed[name] * row.price)),
 		]),
 	);
 

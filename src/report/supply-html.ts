@@ -7,6 +7,11 @@ import { supplyFacts, supplySections } from "./supply-sections.ts";
 
 /** What the stores add to the style sheet of a report: the order list is a sheet of its own on paper. */
 export const supplyRules = `.orders td:nth-child(2),.orders tbody th{white-space:nowrap}
+.orders th,.orders td{padding-right:.8rem}
+.orders th:last-child{min-width:3.5rem}
+.rules th,.rules td{padding-right:.8rem}
+.rules thead .number{white-space:normal}
+.rules td:last-child{min-width:9rem}
 .bands figure+figure{margin-top:1.25rem}
 @media print{.orders{break-before:page;break-after:page}.bands figure{break-inside:avoid}}
 `;

@@ -140,6 +140,7 @@ function stockFigure(
 					atMin: order.arrivesMin,
 					name: `delivery of ${orderWords(order)} on ${dayWordsAt(order.arrivesMin, scenario)}`,
 				})),
+			marked: "listed deliveries",
 			reading,
 		},
 		document,
@@ -151,7 +152,7 @@ function stockFigure(
 	);
 	return figure(
 		chart,
-		`${reading} Triangles: deliveries of the order list.`,
+		`${reading} Each replication orders by the rules, as its own shelf falls; the order list, whose deliveries the triangles mark, is drawn up once for all of them. So the curve need not rise where a triangle stands.`,
 		document,
 	);
 }

@@ -19,6 +19,11 @@ const spread = ({ mean, p10, p50, p90 }: CountSpread) => [
 	pieces(p50),
 	pieces(p90),
 ];
+/** '99.2 %', '>99.9 %': a share of the time, with a tenth of a percent. */
+function shareWords(share: number): string {
+	const text = plainNumber(share * 100, 1);
+	return share < 1 && text === "100" ? ">99.9\u00A0%" : `${text}\u00A0%`;
+}
 const quantiles = ["Mean", "P10", "P50", "P90"].map(number);
 
 /** The list to send: whole packs, dates, and room for a name. On paper a page of its own. */
@@ -37,27 +42,29 @@ export function orderSheet(result: SupplyResult, document: Document) {
 	const table = htmlTable(document, {
 		id: "orders",
 		caption:
-			"What the order rules ask for on a median course of demand, in whole packs. Look at the shelf before it is sent.",
+			"On each order day, in whole packs, what it takes to last until the delivery of the next one, after the median use up to then. Beside it the chance of being out before that delivery, without the order and with it. Look at the shelf before it is sent.",
 		columns: [
 			{ heading: "Order by" },
 			{ heading: "Item" },
-			number("Packs"),
-			number("Pieces in a pack"),
+			number("Packs of"),
 			number("Pieces"),
 			{ heading: "Expected on" },
 			number(currency === "" ? "Cost" : `Cost, ${currency}`),
-			number("Out without it"),
+			{ heading: "Out by" },
+			number("without it"),
+			number("with it"),
 			{ heading: "Sent" },
 		],
 		rows: orders.map((order) => [
 			order.atMin === 0 ? "now" : momentWords(order.atMin, scenario),
 			order.item,
-			pieces(order.packs),
-			pieces(order.packSize),
+			`${pieces(order.packs)} × ${pieces(order.packSize)}`,
 			pieces(order.pieces),
 			dayWordsAt(order.arrivesMin, scenario),
 			order.cost === null ? "" : plainNumber(order.cost, 2),
-			`${percentWords(order.without.probability)} by ${dayWordsAt(order.without.byMin, scenario)}`,
+			dayWordsAt(order.without.byMin, scenario),
+			percentWords(order.without.probability),
+			percentWords(order.with.probability),
 			"",
 		]),
 	});
@@ -79,7 +86,7 @@ export function orderSheet(result: SupplyResult, document: Document) {
 export function demandSection(result: SupplyResult, document: Document) {
 	const table = htmlTable(document, {
 		id: "demand",
-		caption: `Pieces asked for in ${result.scenario.days} days, by what made them necessary.`,
+		caption: `Pieces asked for in ${result.scenario.days} days, whether they were there or not, by what made them necessary; orders by the rules, from today's stock on.`,
 		columns: [
 			{ heading: "Item" },
 			{ heading: "Cause" },
@@ -121,17 +128,25 @@ export function rulesSection(result: SupplyResult, document: Document) {
 		return [
 			[
 				item,
-				`${pieces(rule.reorder)} (${rule.origin})`,
+				rule.origin === "given"
+					? `${pieces(rule.reorder)} (given)`
+					: `${pieces(rule.reorder)}${rule.low95 === null || rule.high95 === null ? "" : ` (${pieces(rule.low95)} to ${pieces(rule.high95)})`}`,
 				pieces(rule.upTo),
-				percentWords(rule.service),
-				percentWords(store.ready.mean),
-				store.fillRate === null ? "" : percentWords(store.fillRate),
-				`${percentWords(store.stockOut.probability)} (${percentWords(store.stockOut.low)} to ${percentWords(store.stockOut.high)})`,
-				`${pieces(text.reorder)}${text.service === null ? "" : ` (${percentWords(text.service)})`}`,
+				shareWords(rule.service),
+				`${shareWords(rule.reached.mean)}${rule.reached.low95 === null || rule.reached.high95 === null ? "" : ` (${shareWords(rule.reached.low95)} to ${shareWords(rule.reached.high95)})`}`,
+				shareWords(store.ready.mean),
+				store.fillRate === null ? "" : shareWords(store.fillRate),
+				[
+					percentWords(store.stockOut.probability),
+					` (${percentWords(store.stockOut.low)} to ${percentWords(store.stockOut.high)})`,
+				]
+					.join("")
+					.replaceAll(" %", "\u00A0%"),
+				`${pieces(text.reorder)}${text.service === null ? "" : ` (${shareWords(text.service)})`}`,
 				rule.ladder
 					.map(
 						({ reorder, service }) =>
-							`${pieces(reorder)}: ${plainNumber(service * 100, 1)} %`,
+							`${pieces(reorder)}: ${shareWords(service)}`,
 					)
 					.join(", "),
 			],
@@ -140,16 +155,17 @@ export function rulesSection(result: SupplyResult, document: Document) {
 	const table = htmlTable(document, {
 		id: "rules",
 		caption:
-			"When to order and up to what. Asked for is the share of the time with a piece on the shelf; beside it what it came to, and the share of pieces that were there when needed. Then the text-book reorder point (mean use until the delivery, and a safety stock for normal demand) and others about the one in force, with the share of the time that each comes to.",
+			"When to order and up to what. Asked for is the share of the time with a piece on the shelf. A reorder point that is not given was sought on one half of the replications; in brackets those that would do as well as far as that half can tell (95 %, from the differences between its groups). Reached is the share on the other half, in the long run; then what it came to in this run, which begins with today's stock, and the share of pieces that were there when needed. Then the text-book reorder point (mean use until the delivery, and a safety stock for normal demand and the spread of the lead time) and others about the one in force, with the share of the time that each reaches.",
 		columns: [
 			{ heading: "Item" },
-			number("Reorder at"),
+			{ heading: "Reorder at" },
 			number("Order up to"),
 			number("Asked for"),
-			number("On the shelf"),
+			{ heading: "Reached" },
+			number("In this run"),
 			number("There when needed"),
-			number("Ran out at least once"),
-			number("Text-book reorder point"),
+			{ heading: "Ran out at least once" },
+			{ heading: "Text-book reorder point" },
 			{ heading: "Other reorder points" },
 		],
 		rows,
@@ -175,32 +191,45 @@ export function costSection(result: SupplyResult, document: Document) {
 	const money = (amount: number) => moneyWords(amount, cost.currency);
 	const table = htmlTable(document, {
 		id: "cost",
-		caption: `Cost of the pieces used in ${result.scenario.days} days, in ${cost.currency} at prices of ${cost.asOf}${cost.unpriced.length === 0 ? "" : `; without ${cost.unpriced.join(", ")}, which have no price`}.`,
+		caption: `Cost of the pieces that are needed in ${result.scenario.days} days, with stores that lack nothing, in ${cost.currency} at prices of ${cost.asOf}${cost.unpriced.length === 0 ? "" : `; without ${cost.unpriced.join(", ")}, which have no price`}. Beside it what is used with orders by the rules, from today's stock on: less where something runs out, since a therapy that is off uses nothing; and what expires there.`,
 		columns: [
 			{ heading: "Item" },
 			number("Price"),
 			...quantiles,
+			number("By the rules (mean)"),
 			number("Expired (mean)"),
 		],
 		rows: [
-			...cost.items.map(({ item, price, used, expiredMean }) => [
+			...cost.items.map(({ item, price, used, expiredMean, needed }) => [
 				item,
 				plainNumber(price, 2),
-				...[used.mean, used.p10, used.p50, used.p90].map((n) =>
+				...[needed.mean, needed.p10, needed.p50, needed.p90].map((n) =>
 					money(n * price),
 				),
+				money(used.mean * price),
 				money(expiredMean * price),
 			]),
 			[
-				"all, expired ones included",
+				"all",
 				"",
 				...[
-					cost.total.mean,
-					cost.total.p10,
-					cost.total.p50,
-					cost.total.p90,
+					cost.totalNeeded.mean,
+					cost.totalNeeded.p10,
+					cost.totalNeeded.p50,
+					cost.totalNeeded.p90,
 				].map(money),
-				"",
+				money(
+					cost.items.reduce(
+						(sum, { used, price }) => sum + used.mean * price,
+						0,
+					),
+				),
+				money(
+					cost.items.reduce(
+						(sum, { expiredMean, price }) => sum + expiredMean * price,
+						0,
+					),
+				),
 			],
 		],
 	});
@@ -218,7 +247,7 @@ export function policiesSection(
 	const table = htmlTable(document, {
 		id: "policies",
 		caption:
-			"The same patients under other regimens or with other sizes, with stores that lack nothing. The difference is to today's mix, with its 95 % half-width; variance saved is how much the same patients make it surer.",
+			"The same patients under other regimens or with other sizes, with stores that lack nothing. Today's mix costs what is needed under 'Cost by item'. The difference is to it, with its 95 % half-width; variance saved is how much the same patients make it surer.",
 		columns: [
 			{ heading: "Policy" },
 			number("Cost"),
@@ -286,7 +315,7 @@ export function wasteSection(result: SupplyResult, document: Document) {
 	);
 	const table = htmlTable(document, {
 		id: "waste",
-		caption: `What is thrown away in ${result.scenario.days} days. Weight: pieces with a weight given, and liquid at 1 g/mL.`,
+		caption: `What is thrown away in ${result.scenario.days} days, with orders by the rules. Weight: pieces with a weight given, and liquid at 1 g/mL.`,
 		columns: [{ heading: "Waste" }, ...quantiles],
 		rows: [
 			row("liquid in canisters", waste.liquidMl, volumeWords),

@@ -61,8 +61,11 @@ function misread(
 	rule: QuantityRule,
 	also: string,
 ): Judged {
+	// What is offered is itself accepted.
 	const suggestion =
-		reading.hint === null ? {} : { suggestion: `"${reading.hint}"` };
+		reading.hint !== null && judge(reading.hint, rule).ok
+			? { suggestion: `"${reading.hint}"` }
+			: {};
 	const sample = isRatio(rule.unit)
 		? `a number such as ${rule.example}`
 		: `such as "${rule.example}"`;

@@ -57,7 +57,10 @@ const exudate = z
 			const expected = both
 				? 'wound output with its unit, such as "0.9 mL/cm2/d" or "160 mL/d"'
 				: judged.expected;
-			return refuse(context, raw, expected, judged.suggestion);
+			const other = outright ? judged : judge(raw, perDay);
+			const spelled =
+				judged.suggestion ?? (other.ok ? undefined : other.suggestion);
+			return refuse(context, raw, expected, spelled);
 		},
 	)
 	.meta({

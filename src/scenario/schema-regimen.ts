@@ -50,7 +50,17 @@ export const depth = z
 			what: "a depth below the pressure of the room",
 		});
 		if (judged.ok) return -judged.value;
-		return refuse(context, raw, judged.expected, judged.suggestion);
+		const deeper =
+			reading?.ok === false && reading.hint !== null
+				? `-${reading.hint.replace(/^\+/u, "")}`
+				: "";
+		return refuse(
+			context,
+			raw,
+			judged.expected,
+			judged.suggestion ??
+				(judge(deeper, depthRule).ok ? `"${deeper}"` : undefined),
+		);
 	})
 	.meta({
 		type: "string",

@@ -17,6 +17,7 @@ export type {
 	SourceReason,
 } from "./observer.ts";
 export { order } from "./order.ts";
+export { orderMoment } from "./order-moment.ts";
 export { meanLength } from "./patients.ts";
 export { TherapyDay } from "./replication.ts";
 export { type OrderRule, Shelf, type ShelfTold } from "./shelf.ts";

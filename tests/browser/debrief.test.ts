@@ -8,7 +8,7 @@ import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import { startRehearsal } from "../../src/rehearsal/index.ts";
 import { readScenario } from "../../src/scenario/index.ts";
 import { here, root, scenario, temporary, written } from "../cli/program.ts";
-import { launched } from "./launch.ts";
+import { launched, offlineContext } from "./launch.ts";
 import { layoutFaults } from "./layout.ts";
 
 const axe = readFileSync(
@@ -40,7 +40,7 @@ describe.skipIf("missing" in started)("a debrief in a real browser", () => {
 			"--quiet",
 		);
 		expect(status, err).toBe(0);
-		const context = await browser.newContext({ offline: true });
+		const context = await offlineContext(browser);
 		page = await context.newPage();
 		page.on("request", (request) => heard.push(request.url()));
 		page.on("console", (message) => heard.push(message.text()));

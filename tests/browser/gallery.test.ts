@@ -5,7 +5,7 @@ import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import { comparisonExamples } from "../charts/comparison-examples.ts";
 import { galleryPage } from "../charts/gallery-page.ts";
-import { launched } from "./launch.ts";
+import { launched, offlineContext } from "./launch.ts";
 import { layoutFaults } from "./layout.ts";
 
 const axe = readFileSync(
@@ -21,7 +21,7 @@ describe.skipIf("missing" in started)(
 		const browser = ("browser" in started ? started.browser : null) as Browser; // skipped without one
 		let tab: Page;
 		beforeAll(async () => {
-			tab = await (await browser.newContext({ offline: true })).newPage();
+			tab = await (await offlineContext(browser)).newPage();
 		});
 		afterAll(async () => {
 			await browser.close();
@@ -32,6 +32,9 @@ describe.skipIf("missing" in started)(
 			async (width) => {
 				await tab.setViewportSize({ width, height: 900 });
 				await tab.setContent(page);
+				await tab.evaluate(() => {
+					document.documentElement.dataset.charts = "alone";
+				});
 				expect(await tab.evaluate(layoutFaults)).toEqual([]);
 			},
 		);

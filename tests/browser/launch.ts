@@ -1,8 +1,26 @@
-import type { Browser } from "playwright-core";
+import type {
+	Browser,
+	BrowserContext,
+	BrowserContextOptions,
+} from "playwright-core";
 
 /** Machines for which the package that brings Chromium along has one. */
 export const hasChromium =
 	process.platform === "linux" && process.arch === "x64";
+
+/** How long a browser is waited for, whatever else the machine is busy with: by then it hangs. */
+const patienceMs = 300_000;
+
+/** A browser's context without a network, of which everything is waited for with patience. */
+export async function offlineContext(
+	browser: Browser,
+	options: BrowserContextOptions = {},
+): Promise<BrowserContext> {
+	const context = await browser.newContext({ ...options, offline: true });
+	context.setDefaultTimeout(patienceMs);
+	context.setDefaultNavigationTimeout(patienceMs);
+	return context;
+}
 
 /** A Chromium without a network of its own, or why there is none. */
 export async function launched(): Promise<
@@ -16,6 +34,7 @@ export async function launched(): Promise<
 		const browser = await driver.launch({
 			executablePath: await chromium.executablePath(),
 			headless: true,
+			timeout: patienceMs,
 			args: [
 				...chromium.args,
 				"--no-sandbox",

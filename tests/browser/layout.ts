@@ -1,7 +1,8 @@
 /**
- * What is wrong with the layout of a page, one sentence each. Runs inside the page, so it brings along all that it uses.
+ * What is wrong with the layout of a page, one sentence each. Where the page says that its charts are `alone`, as files of their own, they are as small as they are shown, and may shorten a long name. Runs inside the page, so it brings along all that it uses.
  */
 export function layoutFaults(): string[] {
+	const alone = document.documentElement.dataset.charts === "alone";
 	const faults: string[] = [];
 	const page = document.scrollingElement;
 	if (page !== null && page.scrollWidth > innerWidth)
@@ -22,6 +23,9 @@ export function layoutFaults(): string[] {
 		return `"${text}" (${element.localName} under #${near?.id ?? "?"})`;
 	};
 
+	// 6.5 pt on paper, 10 px on a screen: smaller letters of a chart are not read.
+	const leastLetterPx = matchMedia("print").matches ? (6.5 * 96) / 72 : 10;
+
 	for (const svg of document.querySelectorAll("svg")) {
 		if (svg.parentElement?.closest("svg")) continue;
 		const frame = svg.getBoundingClientRect();
@@ -31,6 +35,15 @@ export function layoutFaults(): string[] {
 			.map((text) => ({ text, box: text.getBoundingClientRect() }))
 			.filter(({ box }) => box.width > 0 && box.height > 0);
 		for (const [i, { text, box }] of texts.entries()) {
+			const letterPx =
+				Number.parseFloat(getComputedStyle(text).fontSize) *
+				(text.getScreenCTM()?.d ?? 1);
+			if (!alone && letterPx < leastLetterPx - 0.01)
+				faults.push(
+					`${called(text)} has letters of ${letterPx.toFixed(2)} px, less than ${leastLetterPx.toFixed(2)}`,
+				);
+			if (!alone && text.textContent?.endsWith("…"))
+				faults.push(`${called(text)} is cut by its chart`);
 			const out = Math.max(
 				frame.left - box.left,
 				box.right - frame.right,
@@ -89,6 +102,13 @@ export function layoutFaults(): string[] {
 				.map((box) => ({ element, box }));
 		})
 		.sort((a, b) => a.box.top - b.box.top);
+	for (const { element, box } of words) {
+		const own = element.getBoundingClientRect();
+		const out = Math.max(own.left - box.left, box.right - own.right);
+		// What is for screen readers alone is moved out of sight.
+		if (out > 1 && own.right > 0)
+			faults.push(`${called(element)} leaves its box by ${out.toFixed(1)} px`);
+	}
 	for (const [i, { element, box }] of words.entries())
 		for (const other of words.slice(i + 1)) {
 			if (other.box.top > box.bottom - 3) break;

@@ -23,6 +23,7 @@ import {
 	saved,
 	settled,
 	type Tab,
+	widened,
 } from "./page-tab.ts";
 import { shutOut } from "./shut-out.ts";
 
@@ -99,15 +100,14 @@ describe.skipIf("missing" in started)("the stores on the workbench", () => {
 			.locator(".stores .orders tbody tr")
 			.evaluateAll((rows) =>
 				rows.map((row) =>
-					[...row.children].slice(0, 5).map((cell) => cell.textContent),
+					[...row.children].slice(0, 4).map((cell) => cell.textContent),
 				),
 			);
 		expect(rows).toEqual(
 			result.orders.map((order) => [
 				order.atMin === 0 ? "now" : momentWords(order.atMin, result.scenario),
 				order.item,
-				String(order.packs),
-				String(order.packSize),
+				`${order.packs} × ${order.packSize}`,
 				String(order.pieces),
 			]),
 		);
@@ -224,7 +224,7 @@ describe.skipIf("missing" in started)("the stores on the workbench", () => {
 		await field.dispatchEvent("change");
 		await page
 			.getByText("Preliminary: the first 5 of 100000 replications.")
-			.waitFor({ timeout: 60_000 });
+			.waitFor();
 		const save = button("Save these numbers (supply.json)");
 		expect(await save.isDisabled()).toBe(true);
 		const bar = page.getByRole("progressbar");
@@ -358,9 +358,7 @@ describe.skipIf("missing" in started)("the stores on the workbench", () => {
 
 	describe.each([320, 768, 1440])("at %i px", (width) => {
 		beforeAll(async () => {
-			await page.setViewportSize({ width, height: 900 });
-			// The charts are drawn anew for the width, a moment later.
-			await page.waitForTimeout(400);
+			await widened(page, width);
 			await page.evaluate(() => {
 				for (const one of document.querySelectorAll<HTMLDetailsElement>(
 					".stores details, .form details",

@@ -4,6 +4,7 @@ import { pathToFileURL } from "node:url";
 import type { Browser, BrowserContext, Page } from "playwright-core";
 import { expect } from "vitest";
 import { here } from "../cli/program.ts";
+import { offlineContext } from "./launch.ts";
 
 /** A workbench that was written by the command line and is open in a browser without a network. */
 export interface Tab {
@@ -31,10 +32,7 @@ export async function openedTab(
 	);
 	expect(status, err).toBe(0);
 	const address = pathToFileURL(file).href;
-	const context = await browser.newContext({
-		offline: true,
-		acceptDownloads: true,
-	});
+	const context = await offlineContext(browser, { acceptDownloads: true });
 	const page = await context.newPage();
 	const heard: string[] = [];
 	page.on("request", (request) => {
@@ -55,11 +53,7 @@ export async function openedTab(
 
 /** Waits until what lies on the bench has been simulated to the end. */
 export async function settled(page: Page): Promise<void> {
-	await page.waitForFunction(
-		() => document.body.dataset.settled === "yes",
-		undefined,
-		{ timeout: 120_000 },
-	);
+	await page.waitForFunction(() => document.body.dataset.settled === "yes");
 }
 
 /** The text of a file that a button hands out; pressed again where the press fell between two answers, as anybody would. */
@@ -108,6 +102,45 @@ export async function onBench(page: Page, text: string): Promise<void> {
 			document.querySelector<HTMLTextAreaElement>("#scenario-text")?.value ===
 			content,
 		text,
-		{ timeout: 120_000 },
 	);
 }
+
+/** Makes the page so wide, and waits until what it draws anew for its width has been drawn. */
+export async function widened(page: Page, width: number): Promise<void> {
+	await page.setViewportSize({ width, height: 900 });
+	await page.evaluate(async (width) => {
+		const picture = () => new Promise(requestAnimationFrame);
+		// The page hears of a new width before it draws the next picture, and then waits a moment for the last of them:
+		// a timer of its own that was set later and for longer ends behind that one, on the busiest machine.
+		while (innerWidth !== width) await picture();
+		await picture();
+		await new Promise((ended) => setTimeout(ended, 300));
+		// What is drawn comes in pieces, one or more a picture.
+		let isChanged = true;
+		const watch = new MutationObserver(() => {
+			isChanged = true;
+		});
+		watch.observe(document.body, { childList: true, subtree: true });
+		for (let still = 0; still < 10; still++) {
+			isChanged = false;
+			await picture();
+			if (isChanged) still = 0;
+		}
+		watch.disconnect();
+	}, width);
+}
+
+/** Waits for so many ticks of a clock of the page's own that ticks as often as the one that lets a shift pass. */
+export const ticked = (page: Page, ticks: number): Promise<void> =>
+	page.evaluate(
+		(ticks) =>
+			new Promise<void>((ended) => {
+				let left = ticks;
+				const timer = setInterval(() => {
+					if (--left > 0) return;
+					clearInterval(timer);
+					ended();
+				}, 250);
+			}),
+		ticks,
+	);

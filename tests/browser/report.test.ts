@@ -6,7 +6,7 @@ import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import { hostileScenario, hostileTitle } from "../cli/hostile-scenario.ts";
 import { here, scenario, temporary, written } from "../cli/program.ts";
-import { hasChromium, launched } from "./launch.ts";
+import { hasChromium, launched, offlineContext } from "./launch.ts";
 import { layoutFaults } from "./layout.ts";
 
 const axe = readFileSync(
@@ -55,7 +55,7 @@ describe.skipIf("missing" in started)("in a real browser", () => {
 			);
 			expect(status, err).toBe(0);
 		}
-		const context = await browser.newContext({ offline: true });
+		const context = await offlineContext(browser);
 		page = await context.newPage();
 		page.on("request", (request) =>
 			heard.push({ what: "request", text: request.url() }),

@@ -8,7 +8,7 @@ import { temporary, written } from "../cli/program.ts";
 import { comparison } from "../report/compare-fixture.ts";
 import { hostileText } from "../report/hostile.ts";
 import { sweep } from "../report/sweep-fixture.ts";
-import { launched } from "./launch.ts";
+import { launched, offlineContext } from "./launch.ts";
 import { layoutFaults } from "./layout.ts";
 import { shutOut } from "./shut-out.ts";
 
@@ -83,7 +83,7 @@ describe.skipIf("missing" in started)("in a real browser", () => {
 	beforeAll(async () => {
 		for (const [name, html] of Object.entries(pages))
 			written(folder, `${name}.html`, html());
-		const context = await browser.newContext({ offline: true });
+		const context = await offlineContext(browser);
 		page = await context.newPage();
 		page.on("request", (request) => heard.push(request.url()));
 		page.on("console", (message) => heard.push(message.text()));

@@ -5,7 +5,7 @@ import { pathToFileURL } from "node:url";
 import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import { root } from "../cli/program.ts";
-import { launched } from "./launch.ts";
+import { launched, offlineContext } from "./launch.ts";
 import { layoutFaults } from "./layout.ts";
 
 const axe = readFileSync(
@@ -30,7 +30,7 @@ describe.skipIf("missing" in started)(
 		let page: Page;
 
 		beforeAll(async () => {
-			const context = await browser.newContext({ offline: true });
+			const context = await offlineContext(browser);
 			page = await context.newPage();
 			page.on("request", (request) => heard.push(request.url()));
 			page.on("console", (message) => heard.push(message.text()));

@@ -1,6 +1,6 @@
 import { JSDOM } from "jsdom";
 import { expect, test } from "vitest";
-import { rehearsalChart } from "../../src/charts/index.ts";
+import { dayWidthPx, rehearsalChart } from "../../src/charts/index.ts";
 import type { Debrief } from "../../src/rehearsal/index.ts";
 import { dayResult } from "./fixture.ts";
 
@@ -128,5 +128,5 @@ test("what was hidden to the end of the shift reaches the end of the axis", () =
 	);
 	expect(bars).toHaveLength(2);
 	const [, last] = bars;
-	expect((last?.[0] ?? 0) + (last?.[1] ?? 0)).toBeCloseTo(960 - 34, 1);
+	expect((last?.[0] ?? 0) + (last?.[1] ?? 0)).toBeCloseTo(dayWidthPx - 34, 1);
 });

@@ -2,8 +2,15 @@ import { readFileSync, rmSync, truncateSync } from "node:fs";
 import { join } from "node:path";
 import { describe, expect, test } from "vitest";
 import { checkJsonSchema } from "../../src/cli/check-json.ts";
-import { maxExpectedEvents, readScenario } from "../../src/scenario/index.ts";
+import {
+	maxExpectedEvents,
+	readScenario,
+	type Scenario,
+} from "../../src/scenario/index.ts";
+import { readingsOf } from "../processor-time.ts";
+import { meaning } from "../scenario/meaning.ts";
 import { least } from "../scenario/sample.ts";
+import { bytesRead } from "./bytes-read.ts";
 import {
 	filesOf,
 	here,
@@ -24,9 +31,9 @@ const folder = temporary();
 test("every scenario of the project is sound, all in one call", async () => {
 	const { status, out, err } = await here("check", ...names.map(fullPath));
 	expect(status).toBe(0);
-	// A comparison with itself is in the demo on purpose, and noted.
+	// A fistula is not treated in the model, and a comparison with itself is in the demo on purpose: both are noted.
 	expect(err).toMatch(
-		/^\S+compare-thigh\.yaml: note: compare\.again: [^\n]+\n$/,
+		/^\S+abdomen-fistula\.yaml: note: abdomen: A large or sudden output [^\n]+\n\S+compare-thigh\.yaml: note: compare\.again: [^\n]+\n$/,
 	);
 	expect(lines(out)).toEqual(names.map((name) => `${fullPath(name)}: sound`));
 });
@@ -129,39 +136,48 @@ test.each(names)(
 		const full = written(folder, name, out);
 		const again = await here("check", "--full", full);
 		expect(again.status).toBe(0);
-		const { defaulted: _d, overridden: _o, ...whole } = readScenario(out);
-		const original = readFileSync(fullPath(name), "utf8");
-		const { defaulted, overridden: _p, ...given } = readScenario(original);
-		expect(defaulted.length).toBeGreaterThan(0);
-		expect(plain(whole)).toEqual(plain(given));
+		const given = readScenario(readFileSync(fullPath(name), "utf8"));
+		expect(given.defaulted.length).toBeGreaterThan(0);
+		expect(meant(readScenario(out))).toEqual(meant(given));
 	},
 );
 
-/** Infinity, the suction period of suction alone, is null on both sides. */
-const plain = (value: object) => JSON.parse(JSON.stringify(value));
+/** What both mean; which constants a file names itself is not part of it. */
+const meant = (scenario: Scenario) => meaning({ ...scenario, overridden: [] });
 
 describe("an input that must not be read is refused in one sentence", () => {
-	/** Refused by `check`, `day` and on the spot. */
+	/** Refused by `check`, `day` and with little work. */
 	async function refused(file: string, what: RegExp): Promise<void> {
-		const before = performance.now();
-		for (const words of [["check"], ["day", "--json"]]) {
-			const { status, out, err } = await here(...words, file);
-			expect({ status, out }).toEqual({ status: 2, out: "" });
-			expect(lines(err)).toHaveLength(1);
-			expect(err.trim()).toSatisfy(isSentence);
-			expect(err).toMatch(what);
-		}
-		expect(performance.now() - before).toBeLessThan(4000);
+		await here("day"); // loads what it needs
+		const work = await readingsOf(async () => {
+			for (const words of [["check"], ["day", "--json"]]) {
+				const { status, out, err } = await here(...words, file);
+				expect({ status, out }).toEqual({ status: 2, out: "" });
+				expect(lines(err)).toHaveLength(1);
+				expect(err.trim()).toSatisfy(isSentence);
+				expect(err).toMatch(what);
+			}
+		});
+		expect(work).toBeLessThan(4000);
 	}
 
 	test("a file of 100 MB, by its size, before it is read", async () => {
 		const file = written(folder, "large.yaml", least);
 		truncateSync(file, 100_000_000);
 		await here("day"); // loads what it needs
-		const before = performance.now();
-		await refused(file, /at most 1000000 bytes, received 100000000 bytes/);
-		expect(performance.now() - before).toBeLessThan(500);
+		const read = await bytesRead(file, () =>
+			refused(file, /at most 1000000 bytes, received 100000000 bytes/),
+		);
+		expect(read).toBe(0);
 		rmSync(file);
+	});
+
+	test("and the bytes of a file that is read are counted", async () => {
+		const file = written(folder, "sound.yaml", least);
+		const read = await bytesRead(file, async () => {
+			expect((await here("check", file)).status).toBe(0);
+		});
+		expect(read).toBe(Buffer.byteLength(least));
 	});
 
 	test("an endless pipe, after a byte more than is allowed", async () => {

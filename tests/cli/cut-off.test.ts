@@ -2,6 +2,8 @@ import { readdirSync, rmSync } from "node:fs";
 import { join } from "node:path";
 import { pathToFileURL } from "node:url";
 import { describe, expect, test } from "vitest";
+import { seesProcesses } from "../processor-time.ts";
+import { interrupted } from "./interrupted.ts";
 import {
 	filesOf,
 	here,
@@ -19,86 +21,76 @@ const references = twoReports();
 
 describe("a run that is cut off", () => {
 	const out = () => join(folder, "cut");
-	/** Every file is written in two halves and every renaming takes its time, so that a moment in between can be met. */
-	const slowDisk = () =>
+	/**
+	 * Every file is written in two halves, and the signal comes between the two, or before a file is renamed: at the
+	 * so many-th of these moments. No clock has a say in it.
+	 */
+	const cuttingDisk = () =>
 		written(
 			folder,
-			"slow-disk.mjs",
+			"cutting-disk.mjs",
 			`import fs from "node:fs";
 import { syncBuiltinESMExports } from "node:module";
 const { openSync, writeSync, closeSync, renameSync } = fs;
-const wait = (ms) => Atomics.wait(new Int32Array(new SharedArrayBuffer(4)), 0, 0, ms);
+let moments = 0;
+const moment = () => {
+	if (++moments === Number(process.env.CUT_AT)) process.kill(process.pid, process.env.CUT_BY);
+};
 fs.writeFileSync = (path, text) => {
 	const file = openSync(path, "w");
 	writeSync(file, text.slice(0, text.length / 2));
-	wait(25);
+	moment();
 	writeSync(file, text.slice(text.length / 2));
 	closeSync(file);
 };
 fs.renameSync = (from, to) => {
-	wait(15);
+	moment();
 	renameSync(from, to);
 };
 syncBuiltinESMExports();
 `,
 		);
+	/** Every file is written, then renamed. */
+	const moments = 2 * reportNames.length;
 
-	interface Moment {
-		readonly since: "start" | "writing";
-		readonly ms: number;
-	}
+	/** When a signal comes: as soon as the process runs, or at one of the moments of its writing. */
+	type When = "at the start" | number;
 
-	/** Runs into `out` and sends a signal at a moment. */
+	/** Runs into `out`, and is cut off. */
 	async function cut(
 		signal: NodeJS.Signals,
 		seed: string,
-		moment: Moment,
+		when: When,
 	): Promise<Ran> {
-		let watching: NodeJS.Timeout | undefined;
-		const ran = await spawned(
+		const writing = {
+			NODE_OPTIONS: `--import=${pathToFileURL(cuttingDisk()).href}`,
+			CUT_BY: signal,
+			CUT_AT: String(when),
+		};
+		return spawned(
 			["day", thigh, ...few, "--seed", seed, "--out", out(), "--force"],
-			{
-				env: { NODE_OPTIONS: `--import=${pathToFileURL(slowDisk()).href}` },
-				meanwhile: (child) => {
-					const send = () => child.kill(signal);
-					if (moment.since === "start") setTimeout(send, moment.ms);
-					else
-						watching = setInterval(() => {
-							const names = readdirSync(out());
-							if (!names.some((name) => name.startsWith(".partial-"))) return;
-							clearInterval(watching);
-							setTimeout(send, moment.ms);
-						}, 1);
-				},
-			},
+			when === "at the start"
+				? { meanwhile: (child) => child.on("spawn", () => child.kill(signal)) }
+				: { env: writing },
 		);
-		clearInterval(watching);
-		return ran;
 	}
-
-	/** Writing takes about 9 × 25 ms, then renaming 9 × 15 ms. */
-	const writingMs = 360;
 
 	test("by SIGKILL, ten times at random moments, leaves no half file under a final name", async () => {
 		await here("day", thigh, ...few, "--seed", "a", "--out", out());
-		let killed = 0;
 		for (let i = 0; i < 10; i++) {
 			// Most of them while files are written or renamed, which any random moment seldom meets.
 			const ran = await cut(
 				"SIGKILL",
 				i % 2 === 0 ? "b" : "a",
-				i % 5 === 0
-					? { since: "start", ms: Math.random() * 1000 }
-					: { since: "writing", ms: Math.random() * writingMs },
+				i % 5 === 0 ? "at the start" : 1 + Math.floor(Math.random() * moments),
 			);
-			if (shellStatus(ran) === 137) killed++;
+			expect(shellStatus(ran)).toBe(137);
 			expect(ran.err).toBe("");
 			expectWhole(out(), references);
 			expect(Object.keys(filesOf(out()))).toEqual(
 				expect.arrayContaining(reportNames),
 			);
 		}
-		expect(killed).toBeGreaterThan(5);
 	});
 
 	test("and what a killed run left does not keep the next from its work", async () => {
@@ -127,32 +119,31 @@ syncBuiltinESMExports();
 				if (name.startsWith("."))
 					rmSync(join(out(), name), { recursive: true });
 			await here("day", thigh, ...few, "--seed", "b", "--out", out());
-			for (const moment of [
-				{ since: "start", ms: 200 },
-				{ since: "writing", ms: Math.random() * writingMs * 0.8 },
+			for (const when of [
+				"at the start",
+				1 + Math.floor(Math.random() * moments),
 			] as const) {
-				const ran = await cut(signal, "a", moment);
+				const ran = await cut(signal, "a", when);
 				expect(ran.err).toBe("");
 				expect(shellStatus(ran)).toBe(status);
 				expect(filesOf(out())).toEqual(
-					references[moment.since === "start" ? 1 : 0],
+					references[when === "at the start" ? 1 : 0],
 				);
 			}
 		},
 	);
 
-	test("by SIGINT in a long run, threads and all, ends it at once with 130", async () => {
+	test("by SIGINT in the midst of a long run, threads and all, ends it with 130 and works no further", async () => {
 		const cwd = temporary();
-		const before = performance.now();
+		const { meanwhile, ticks } = interrupted("SIGINT");
 		const ran = await spawned(
 			["day", thigh, "--replications", "1000000", "--workers", "2"],
-			{
-				cwd,
-				meanwhile: (child) => setTimeout(() => child.kill("SIGINT"), 1500),
-			},
+			{ cwd, meanwhile },
 		);
 		expect(shellStatus(ran)).toBe(130);
-		expect(performance.now() - before).toBeLessThan(6000);
+		// What is left of the million replications would take ten times what was done.
+		if (seesProcesses) expect(ticks.before).toBeGreaterThan(0);
+		expect(ticks.after).toBeLessThanOrEqual(ticks.before / 2);
 		expect(readdirSync(cwd)).toEqual([]);
 	});
 });

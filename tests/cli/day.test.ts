@@ -162,6 +162,22 @@ test("without --out the report goes to out/NAME", async () => {
 	);
 });
 
+test("--draw draws a replication by its number, and refuses one that there is not", async () => {
+	const words = ["day", scenario("thigh-short-dwell"), "--replications", "60"];
+	const drawn = async (...more: string[]) =>
+		JSON.parse((await here(...words, "--json", ...more)).out).trace;
+	expect(await drawn("--draw", "7")).toMatchObject({
+		replication: 7,
+		typicalOf: null,
+	});
+	expect(await drawn()).toMatchObject({ typicalOf: 60 });
+	const { status, err } = await here(...words, "--json", "--draw", "60");
+	expect(status).toBe(2);
+	expect(err).toContain(
+		'--draw: expected a replication from 0 to 59, received "60"',
+	);
+});
+
 test("of a file called ...yaml the report goes to a folder under out all the same", async () => {
 	const cwd = temporary();
 	written(cwd, "...yaml", readFileSync(scenario("scripted-failures"), "utf8"));

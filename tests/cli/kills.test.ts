@@ -13,7 +13,7 @@ import {
 /** Killed at random moments of their run; LONG=1 for a hundred of each, as a benchmark. */
 const kills = process.env.LONG === undefined ? 10 : 100;
 /** Long enough for every one of them on a crowded machine, ms. */
-const enoughMs = kills * 60_000;
+const enoughMs = kills * 180_000;
 const folder = temporary();
 
 const runs = {

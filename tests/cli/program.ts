@@ -20,7 +20,7 @@ export const names = readdirSync(scenarios).filter((name) =>
 	name.endsWith(".yaml"),
 );
 export const scenario = (name: string) => join(scenarios, `${name}.yaml`);
-const main = join(root, "dist", "cli", "main.js");
+export const main = join(root, "dist", "cli", "main.js");
 
 export interface Ran {
 	readonly status: number | null;
@@ -162,6 +162,7 @@ export const reportNames = [
 	"day.svg",
 	"phases.csv",
 	"report.html",
+	"schedule.csv",
 	"totals.csv",
 ];
 

@@ -81,6 +81,67 @@ describe("a run in ten shards", () => {
 	});
 });
 
+describe("order rules that are found once", () => {
+	const shared = join(folder, "shared");
+	const rules = join(shared, "rules.json");
+	beforeAll(async () => {
+		const ran = await here("supply", file, "--rules-only", "--out", shared);
+		expect(ran).toMatchObject({ status: 0, err: "" });
+		expect(ran.out).toMatch(/^The order rules are in .*rules\.json\n$/);
+	});
+
+	test("give shards, and the whole, the bytes that they find themselves", async () => {
+		const one = await here(
+			...["supply", file, "--rules", rules],
+			...["--shard", "4/10", "--json"],
+		);
+		expect(one).toMatchObject({ status: 0, err: "" });
+		expect(one.out).toBe(readFileSync(part(4), "utf8"));
+		const all = await here("supply", file, "--rules", rules, "--json");
+		expect(all.out).toBe(readFileSync(join(whole, "supply.json"), "utf8"));
+		const threads = await here(
+			...["supply", file, "--rules-only", "--workers", "3", "--json"],
+		);
+		expect(threads.out).toBe(readFileSync(rules, "utf8"));
+	});
+
+	test("are refused where they are others', were changed, or are none", async () => {
+		const refused = async (...words: string[]) => {
+			const ran = await here("supply", ...words, "--json");
+			expect({ status: ran.status, out: ran.out }).toEqual({
+				status: 2,
+				out: "",
+			});
+			expect(lines(ran.err)).toHaveLength(1);
+			return ran.err;
+		};
+		expect(await refused(file, "--seed", "other", "--rules", rules)).toMatch(
+			/rules\.json: expected order rules that supply --rules-only wrote of this ward, received those of another scenario, seed or number of replications/,
+		);
+		expect(
+			await refused(file, "--replications", "20", "--rules", rules),
+		).toMatch(/of another scenario, seed or number of replications/);
+		const text = readFileSync(rules, "utf8");
+		const changed = written(
+			folder,
+			"changed-rules.json",
+			text.replace(/"upTo":\d+/, '"upTo":99'),
+		);
+		expect(await refused(file, "--rules", changed)).toMatch(
+			/received rules that were changed since/,
+		);
+		expect(await refused(file, "--rules", part(1))).toMatch(
+			/received something else/,
+		);
+		expect(await refused(file, "--rules", join(folder, "none"))).toMatch(
+			/received nothing/,
+		);
+		expect(await refused(file, "--rules-only", "--shard", "1/2")).toMatch(
+			/--rules-only: expected neither --shard nor --rules beside it/,
+		);
+	});
+});
+
 describe("gather refuses, by name and all at once", () => {
 	const refusal = async (...words: string[]) => {
 		const { status, out, err } = await here("gather", ...words, "--json");

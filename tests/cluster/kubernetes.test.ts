@@ -22,6 +22,58 @@ const shards = Number(
 	container.env.find(({ name }: { name: string }) => name === "SHARDS").value,
 );
 
+describe("waiting for the Job", () => {
+	/** Waits, with a kubectl that answers one line after the other. */
+	const waited = (name: string, ...answers: readonly string[]) => {
+		const bin = join(folder, name);
+		mkdirSync(bin);
+		writeFileSync(join(bin, "answers"), answers.join("\n"));
+		const kubectl = join(bin, "kubectl");
+		writeFileSync(
+			kubectl,
+			`#!/bin/sh\necho asked >>${bin}/asked\nhead -n 1 ${bin}/answers\nsed -i 1d ${bin}/answers\n`,
+		);
+		chmodSync(kubectl, 0o755);
+		const ran = spawnSync(
+			"sh",
+			[join(scenarios, "ward", "kubernetes-wait.sh"), "a-job", "20"],
+			{
+				encoding: "utf8",
+				timeout: 60_000,
+				env: {
+					...process.env,
+					PATH: `${bin}${delimiter}${process.env.PATH}`,
+					SLACKWATER_WAIT: "0",
+				},
+			},
+		);
+		const asked = readFileSync(join(bin, "asked"), "utf8").trim().split("\n");
+		return { status: ran.status, said: ran.stderr, asked: asked.length };
+	};
+
+	test("ends well when the Job is complete", () => {
+		expect(waited("well", "", "", "SuccessCriteriaMet Complete")).toEqual({
+			status: 0,
+			said: "",
+			asked: 3,
+		});
+	});
+
+	test("ends at once when the Job has failed, and says so", () => {
+		expect(waited("failed", "", "FailureTarget Failed")).toEqual({
+			status: 1,
+			said: "the Job a-job has failed: kubectl describe job a-job\n",
+			asked: 2,
+		});
+	});
+
+	test("is what the manual says", () => {
+		const manual = readFileSync(join(scenarios, "ward", "README.md"), "utf8");
+		expect(manual).toContain("sh kubernetes-wait.sh slackwater-supply");
+		expect(manual).not.toContain("kubectl wait");
+	});
+});
+
 describe("the Indexed Job", () => {
 	test("counts as many completions as shards, and starts a shard again that failed", () => {
 		expect(job).toMatchObject({

@@ -1,5 +1,5 @@
 import { spawnSync } from "node:child_process";
-import { mkdirSync } from "node:fs";
+import { mkdirSync, readFileSync, rmSync } from "node:fs";
 import { join } from "node:path";
 import { afterAll, describe, expect, test } from "vitest";
 import {
@@ -30,47 +30,91 @@ if (!isUp)
 		`SKIPPED: the job array on a real Slurm. It does not start here: ${started.stderr.trim()}`,
 	);
 
+/** What the manual has Slurm run without a script: the rules, then the gathering. */
+const wrapped = [
+	...readFileSync(join(scenarios, "ward", "README.md"), "utf8").matchAll(
+		/--wrap "([^"]*)"/g,
+	),
+].map(([, words]) => words);
+
+test("the manual's own commands take the program from the variable that names it, and the script the number of shards", () => {
+	expect(wrapped).toHaveLength(2);
+	for (const words of wrapped) expect(words).toMatch(/^\$SLACKWATER /);
+	const text = readFileSync(join(scenarios, "ward", "slurm-array.sh"), "utf8");
+	const shard = (count: string) => {
+		const ran = run("bash", [join(scenarios, "ward", "slurm-array.sh")], {
+			SLACKWATER: "echo",
+			SLACKWATER_WARD: "ward.yaml",
+			SLACKWATER_PARTS: "parts",
+			SLACKWATER_SHARDS: "10",
+			SLURM_ARRAY_TASK_ID: "7",
+			SLURM_ARRAY_TASK_COUNT: count,
+		});
+		return ran.stdout;
+	};
+	expect(text).toContain("SLACKWATER_SHARDS");
+	// An array of the one index that failed counts one task.
+	expect(shard("1")).toContain("--shard 7/10 ");
+	expect(shard("10")).toBe(shard("1"));
+});
+
 afterAll(() => {
 	run("bash", [script, "stop", slurm]);
 });
 
 describe.skipIf(!isUp)("on a real Slurm of one node", () => {
-	test("the job array of scenarios/ward makes the shards, and gather makes the bytes of one run of them", async () => {
+	test("the job array of scenarios/ward makes the shards, makes one of them again, and gather makes the bytes of one run of them", async () => {
 		const ward = written(folder, "ward.yaml", smallWard());
 		const [parts, whole, gathered] = ["parts", "whole", "gathered"].map(
 			(name) => join(folder, name),
 		);
 		mkdirSync(parts, { recursive: true });
 		const shards = 4;
-		const array = run(
-			"sbatch",
-			[
-				"--wait",
-				`--array=1-${shards}`,
-				`--output=${join(folder, "shard-%a.log")}`,
-				`--chdir=${folder}`,
-				join(scenarios, "ward", "slurm-array.sh"),
-			],
-			{
-				SLURM_CONF: join(slurm, "slurm.conf"),
-				SLACKWATER: `${process.execPath} ${join(root, "dist", "cli", "main.js")}`,
-				SLACKWATER_WARD: ward,
-				SLACKWATER_PARTS: parts,
-			},
-		);
-		expect({ status: array.status, said: array.stderr }).toEqual({
-			status: 0,
-			said: "",
-		});
-		const names = Object.keys(filesOf(parts));
-		expect(names).toHaveLength(shards);
-		const put = await here(
-			"gather",
-			...names.toReversed().map((name) => join(parts, name)),
-			"--out",
-			gathered,
-		);
-		expect(put).toMatchObject({ status: 0, err: "" });
+		const env = {
+			SLURM_CONF: join(slurm, "slurm.conf"),
+			SLACKWATER: `${process.execPath} ${join(root, "dist", "cli", "main.js")}`,
+			SLACKWATER_WARD: ward,
+			SLACKWATER_PARTS: parts,
+			SLACKWATER_SHARDS: String(shards),
+			SLACKWATER_RULES: join(parts, "rules.json"),
+		};
+		const batch = (...words: string[]) => {
+			const { status, stderr } = run(
+				"sbatch",
+				[
+					"--wait",
+					`--output=${join(folder, "shard-%a.log")}`,
+					`--chdir=${folder}`,
+					...words,
+				],
+				env,
+			);
+			expect({ status, stderr }).toEqual({ status: 0, stderr: "" });
+		};
+		const script = join(scenarios, "ward", "slurm-array.sh");
+		const wrap = (words: string) =>
+			batch(
+				"--wrap",
+				words.replaceAll(
+					/\$(\w+)/g,
+					(_, name) => env[name as keyof typeof env] ?? "",
+				),
+			);
+		const [rules, gather] = wrapped;
+		wrap(rules ?? "");
+		batch(`--array=1-${shards}`, script);
+		// One index is run again: it is still the third of four.
+		const third = join(parts, `part-3-of-${shards}.json`);
+		const before = readFileSync(third, "utf8");
+		rmSync(third);
+		batch("--array=3", script);
+		expect(readFileSync(third, "utf8")).toBe(before);
+		// The gathering of the manual, with a program that is not on the path.
+		wrap((gather ?? "").replace("$PWD/out/ward", gathered));
+		expect(Object.keys(filesOf(parts)).toSorted()).toEqual([
+			...[1, 2, 3, 4].map((n) => `part-${n}-of-${shards}.json`),
+			"rules.json",
+		]);
 		await here("supply", ward, "--out", whole);
 		expect(filesOf(gathered)).toEqual(filesOf(whole));
 	});

@@ -170,10 +170,10 @@ function handed({ of, turns, edits, cut, hand, ...one }: Attempt): string[] {
 	const bent =
 		cut === null ? whole : whole.slice(0, Math.floor(cut * whole.length));
 	if (second === undefined) return hand === "twice" ? [bent, bent] : [bent];
-	const { scenario, rules } = tree;
+	const { scenario, rules, orders, plenty } = tree;
 	const other =
 		one.alike && one.sealed
-			? sealed({ ...JSON.parse(second), scenario, rules })
+			? sealed({ ...JSON.parse(second), scenario, rules, orders, plenty })
 			: second;
 	return {
 		each: [bent, other],

@@ -1,9 +1,11 @@
+import { readFileSync } from "node:fs";
 import { JSDOM } from "jsdom";
 import { describe, expect, test } from "vitest";
 import { traceDay } from "../../src/analysis/trace-day.ts";
 import { reportHtml } from "../../src/report/index.ts";
 import { callsNurse, conditions, priorityOf } from "../../src/therapy/index.ts";
 import { troubledDay } from "../charts/fixture.ts";
+import { pacesOf } from "../oracles/flashes.ts";
 import { reference } from "../therapy/example.ts";
 
 /** IEC 60601-1-8 knows three priorities, highest first (from memory; the standard has no open page). */
@@ -65,23 +67,31 @@ describe("alarm priorities after IEC 60601-1-8", () => {
 	});
 });
 
-test("a report flashes nothing: it must not be taken for an alarm light", () => {
-	// An indicator light flashes at 1.4–2.8 Hz (high; a project's compliance table, quoted; IEC 60073 has the same as its
-	// normal flash: IEEE P1621 draft of 15 December 2002, 4.4.2–3, quoted), or at 0.4–0.8 Hz (medium; from memory).
-	const high = { low: 1.4, high: 2.8 };
-	const medium = { low: 0.4, high: 0.8 };
-	expect(medium.high).toBeLessThan(high.low);
-	const html = reportHtml(troubledDay(), new JSDOM("").window.document);
-	const { document } = new JSDOM(html).window;
-	expect(
-		document.querySelectorAll("animate, animateTransform, set, marquee, blink")
-			.length,
-	).toBe(0);
-	const styles = [...document.querySelectorAll("style")]
-		.map((style) => style.textContent ?? "")
-		.join("\n");
-	expect(styles.length).toBeGreaterThan(0);
-	expect(styles).not.toMatch(
-		/@keyframes|animation(-name)?\s*:|text-decoration:[^;]*blink/u,
-	);
+describe("nothing that is shown may be taken for an alarm light", () => {
+	test("a report moves nothing at all", () => {
+		const html = reportHtml(troubledDay(), new JSDOM("").window.document);
+		const { document } = new JSDOM(html).window;
+		expect(
+			document.querySelectorAll(
+				"animate, animateTransform, set, marquee, blink",
+			).length,
+		).toBe(0);
+		const styles = [...document.querySelectorAll("style")]
+			.map((style) => style.textContent ?? "")
+			.join("\n");
+		expect(styles.length).toBeGreaterThan(0);
+		expect(styles).not.toMatch(/@keyframes|text-decoration:[^;]*blink/u);
+		expect(pacesOf(styles)).toEqual([]);
+	});
+
+	test("the workbench moves nothing again and again, and what it moves once has no such pace", () => {
+		const styles = readFileSync(
+			new URL("../../src/page/workbench.css", import.meta.url),
+			"utf8",
+		);
+		expect(styles).not.toMatch(/@keyframes|animation|blink/u);
+		const paces = pacesOf(styles);
+		expect(paces.length).toBeGreaterThan(0);
+		for (const { like } of paces) expect(like).toBe("none");
+	});
 });

@@ -1,7 +1,7 @@
 import { describe, expect, test } from "vitest";
 import { addTo, noMoments, variance } from "../../src/analysis/index.ts";
 import { exponential, Stream } from "../../src/engine/index.ts";
-import { severalServers } from "./erlang.ts";
+import { severalServers } from "../oracles/erlang.ts";
 import { WaitingLine } from "./waiting-line.ts";
 
 // Var(X − Y) = Var X + Var Y − 2·Cov(X, Y): informationdelight.info, variance reduction (read), which also warns that a

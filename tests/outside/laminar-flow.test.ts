@@ -61,38 +61,6 @@ describe("Poiseuille's law in the units of the project", () => {
 			resistance({ ...needle, radius: 2 * needle.radius }) / resistance(needle),
 		).toBe(1 / 16);
 	});
-
-	test("1e-6 m³/s through a hypodermic needle of 3.14 cm and 0.35 mm takes 85 254.55 Pa", () => {
-		// justaaa.com/physics/224862, a hypodermic needle is 3.14 cm in length (read)
-		const hypodermic: Tube = {
-			radius: metres(0.35, "mm") / 2,
-			length: metres(3.14, "cm"),
-			viscosity: 1e-3,
-		};
-		expect(off(resistance(hypodermic) * 1e-6, 85_254.55)).toBeLessThan(1e-6);
-	});
-});
-
-/** Viscosity of water in mPa·s at a temperature in °C: the three-constant formula after Vogel (from memory). */
-const water = (celsius: number) =>
-	0.02414 * 10 ** (247.8 / (celsius + 273.15 - 140));
-
-describe("viscosity of water", () => {
-	// OpenStax table 12.1 (read), 1.002 and 0.653 also lsbu.ac.uk/water/data1.html (read). Tables differ at 37 °C:
-	// 0.6925 in the International Critical Tables, issuhub.com/view/index/3879 (read), about 0.691 today (from memory).
-	test.each([
-		[20, 1.002, 0.005],
-		[37, 0.6947, 0.01],
-		[37, 0.6925, 0.01],
-		[40, 0.653, 0.005],
-	])("at %d °C is %d mPa·s", (celsius, printed, within) => {
-		expect(off(water(celsius), printed)).toBeLessThan(within);
-	});
-
-	test("at 20 °C is 1002.0 µPa·s", () => {
-		// Kestin, Sokolov, Wakeham 1978, abstract, DTIC ADD095122 (read)
-		expect(off(water(20), 1.002)).toBeLessThan(1e-3);
-	});
 });
 
 describe("the drain law g·p is that of a Poiseuille tube", () => {

@@ -19,7 +19,8 @@ const weibull = (shape: number, scale: number) => (stream: Stream) =>
 	scale * pow(exponential(stream), 1 / shape);
 
 describe("Weibull from the engine's unit exponential", () => {
-	// Montgomery and Runger, example 4-25, issuhub.com/view/index/5218 (read): shape 0.5, scale 5000 h
+	// Montgomery and Runger, Applied Statistics and Probability for Engineers, the bearing of the section on the Weibull
+	// distribution (from memory): shape 0.5, scale 5000 h
 	const bearing = sample("bearing", weibull(0.5, 5000));
 	test("shape 0.5, scale 5000 h: mean 10 000 h", () => {
 		expectMean(bearing, 10_000);

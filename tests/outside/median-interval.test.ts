@@ -15,8 +15,8 @@ function confidence(n: number, low: number, high: number): number {
 	return sum / 2 ** n;
 }
 
-// Table A.7, Confidence Intervals for the Population Median, of a text-book of statistics: coursehero.com/file/5646626/A7/
-// (read): n, ranks and level in percent of its narrowest interval of at least 95 %.
+// n, ranks and level in percent of the narrowest interval of at least 95 %: derived from the binomial sum above. Text-books
+// of statistics without a distribution print such a table (from memory).
 describe("order statistics around a median", () => {
 	test.each([
 		[6, 1, 6, 96.9],
@@ -41,7 +41,7 @@ describe("order statistics around a median", () => {
 		);
 	});
 
-	test("five values are too few for 95 %: the table gives 93.8 % to their whole span", () => {
+	test("five values are too few for 95 %: their whole span has 93.8 %", () => {
 		expect(quantileRanks(5, 0.5)).toEqual({ low: null, high: null });
 		expect(100 * confidence(5, 1, 5)).toBeCloseTo(93.75, 9);
 	});

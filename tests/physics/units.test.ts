@@ -66,7 +66,9 @@ describe("quantities with units", () => {
 			fault: "comma",
 			hint: null,
 		});
-		expect(readQuantity("12,25min", "min")).toMatchObject({ hint: "12.25min" });
+		expect(readQuantity("12,25min", "min")).toMatchObject({
+			hint: "12.25 min",
+		});
 		expect(readQuantity("−1,5 mmHg", "mmHg")).toMatchObject({
 			hint: "−1.5 mmHg",
 		});

@@ -266,7 +266,7 @@ describe("what hangs at the start", () => {
 	test("counts to what will be in the canister", () => {
 		expect(
 			starting(120, 1000, () => ({
-				canisterChanges: [change(1400, 1410, 1420, 0.004)],
+				canisterNeeds: [change(1400, 1410, 1420, 0.004)],
 			})),
 		).toContain(
 			"Canister: no change likely before Tue 07:00 (<1 %); 826 mL (between 755 mL and 896 mL) of its 1000 mL will be in it.",

@@ -41,7 +41,7 @@ const textOf = (element: Element | null | undefined): string =>
 	(element?.textContent ?? "").replaceAll("\u00A0", " ");
 /** The labels down the left side of a chart of difference rows. */
 const rowsOf = (page: Document): string =>
-	textOf(page.querySelector(".brief .wide svg"));
+	textOf(page.querySelector(".brief .difference-rows tbody"));
 
 describe("the report of a comparison", () => {
 	const page = pageOf({});
@@ -84,7 +84,7 @@ describe("the report of a comparison", () => {
 
 	test("shows five differences: of each matter the one largest in proportion, and says why these", () => {
 		const caption = textOf(
-			page.querySelector(".brief .main-differences figcaption"),
+			page.querySelector(".brief .main-differences caption"),
 		);
 		expect(caption).toContain("Of 18 measures, 12 differ");
 		expect(caption).toContain("The order is not a ranking of worth.");
@@ -130,7 +130,7 @@ describe("the report of a comparison", () => {
 		expect(rows.indexOf("Calls at night")).toBeGreaterThan(-1);
 		expect(rows.indexOf("Calls at night")).toBeLessThan(rows.indexOf("Washes"));
 		expect(
-			textOf(asked.querySelector(".brief .main-differences figcaption")),
+			textOf(asked.querySelector(".brief .main-differences caption")),
 		).toContain("in that order");
 	});
 
@@ -156,7 +156,9 @@ describe("the report of a comparison", () => {
 	});
 
 	test("shows every pair, the reader's own first and open", () => {
-		const open = page.querySelectorAll("#differences > section .wide svg");
+		const open = page.querySelectorAll(
+			"#differences > section .difference-rows",
+		);
 		const folded = page.querySelectorAll("#differences > details");
 		expect(open.length).toBe(1);
 		expect(
@@ -173,7 +175,7 @@ describe("the report of a comparison", () => {
 	test("leaves empty who does better where that is for the clinician to weigh", () => {
 		const better = (label: string): string => {
 			const row = [
-				...page.querySelectorAll("#differences > section tbody tr"),
+				...page.querySelectorAll("#differences > section .scroll tbody tr"),
 			].find((one) => textOf(one.querySelector("th")) === label);
 			return textOf(row?.lastElementChild);
 		};
@@ -183,11 +185,17 @@ describe("the report of a comparison", () => {
 	});
 
 	test("writes a verdict in the words of its measure", () => {
-		const verdicts = textOf(
-			page.querySelector("#differences > section .wide svg desc"),
-		);
+		const verdicts = [
+			...page.querySelectorAll(
+				"#differences > section .difference-rows tbody tr",
+			),
+		]
+			.map((row) =>
+				[...row.querySelectorAll("th,td:not(.bar)")].map(textOf).join(" | "),
+			)
+			.join("\n");
 		for (const words of [
-			"Breaches of the seal: short 0.112 a day, long 0.151 a day; fewer: 0.039 a day (0.028 to 0.05).",
+			"Breaches of the seal | 0.112 a day | 0.151 a day | fewer: 0.039 a day (0.028 to 0.05)",
 			"shorter: 7.2 min a day (6.5 to 7.9)",
 			"lower: 0.077 (0.073 to 0.081)",
 			"no difference found at 0.05",

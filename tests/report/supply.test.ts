@@ -37,7 +37,9 @@ function multibyte(): SupplyResult {
 		packSize: 4,
 		pieces: 12,
 		cost: null,
+		position: 4,
 		without: { byMin: 10_080, probability: 1 / 6 },
+		with: { byMin: 10_080, probability: 0 },
 	};
 	return { ...result, orders: [order, { ...order, atMin: 2000 }] };
 }
@@ -51,7 +53,7 @@ const answersOf = (one: SupplyResult): string[] =>
 	].map(({ textContent }) => textContent ?? "");
 
 describe("supply.json", () => {
-	test("is valid against its JSON Schema, which knows every key of it", () => {
+	test("is valid against its JSON Schema", () => {
 		const validate = new Ajv2020({ allErrors: true }).compile({
 			...supplyJsonSchema,
 		});
@@ -81,6 +83,62 @@ describe("supply.json", () => {
 });
 
 describe("the tables of the stores", () => {
+	test("print no rounding of the machine: money to the cent, all else to six digits, whole pieces whole", () => {
+		const [item] = result.cost?.items ?? [];
+		if (item === undefined || result.cost === null) throw new Error("no cost");
+		const dusty: SupplyResult = {
+			...result,
+			cost: {
+				...result.cost,
+				items: [
+					{
+						...item,
+						price: 15395.504000000003,
+						used: { mean: 1, p10: 0, p50: 1, p90: 3 },
+						needed: { mean: 4 / 3, p10: 1, p50: 1, p90: 2 },
+					},
+				],
+			},
+		};
+		const [head, row] = Papa.parse<string[]>(
+			supplyTables(dusty)["cost.csv"]?.trimEnd() ?? "",
+		).data;
+		const cell = (name: string) => row?.[head?.indexOf(name) ?? -1];
+		expect(cell("mean")).toBe("15395.5");
+		expect(cell("p90")).toBe("46186.51");
+		expect(cell("needed.mean")).toBe("20527.34");
+		for (const [name, text] of Object.entries(supplyTables(result))) {
+			if (name === "supply-assumptions.csv") continue;
+			for (const line of Papa.parse<string[]>(text.trimEnd()).data)
+				for (const value of line)
+					if (/^-?\d+\.\d+$/.test(value))
+						expect(
+							value.replace(/^-?0?\.?0*|\./g, "").length,
+							`${name}: ${value}`,
+						).toBeLessThanOrEqual(name === "cost.csv" ? 9 : 6);
+		}
+		// And nothing that matters is lost.
+		const stock = Papa.parse<string[]>(
+			supplyTables(result)["stock.csv"]?.trimEnd() ?? "",
+		).data;
+		const mean = result.items[0]?.store?.onHand.mean[3] ?? 0;
+		expect(Math.abs(Number(stock[4]?.[3]) / mean - 1)).toBeLessThan(5e-6);
+	});
+
+	test("have the chance of running out with an order beside the one without, and what a rule reaches", () => {
+		const [head, row] = Papa.parse<string[]>(
+			supplyTables(multibyte())["orders.csv"]?.trimEnd() ?? "",
+		).data;
+		const cell = (name: string) => row?.[head?.indexOf(name) ?? -1];
+		expect(cell("probability")).toBe("0.166667");
+		expect(cell("probabilityWithIt")).toBe("0");
+		expect(cell("positionBefore")).toBe("4");
+		const rules = supplyTables(result)["rules.csv"] ?? "";
+		expect(rules.split("\r\n")[0]).toMatch(
+			/,reorderLow95,reorderHigh95,reorderOfOtherHalf,reached,reachedLow95,reachedHigh95$/,
+		);
+	});
+
 	test("are RFC 4180: CRLF, one width, nothing lost in reading", () => {
 		for (const [name, text] of Object.entries(supplyTables(result))) {
 			expect(name).toMatch(/^[a-z-]+\.csv$/);
@@ -126,6 +184,34 @@ describe("the calendar", () => {
 			summary.includes(first?.item ?? "?"),
 		)?.startDate;
 		expect(start?.zone).toBe(ICAL.Timezone.localTimezone);
+	});
+
+	test("tells wards apart, and the same ward's lists alike: ids hold title and seed, and the entries say where", () => {
+		const idsOf = (change: Partial<SupplyResult["scenario"]>) => {
+			const text = supplyCalendar({
+				...result,
+				scenario: { ...result.scenario, ...change },
+			});
+			const events = new ICAL.Component(ICAL.parse(text)).getAllSubcomponents(
+				"vevent",
+			);
+			for (const event of events)
+				expect(event.getFirstPropertyValue("location")).toBe(
+					change.title ?? result.scenario.title,
+				);
+			return events.map((one) => String(one.getFirstPropertyValue("uid")));
+		};
+		const own = idsOf({});
+		expect(idsOf({ replications: 400, version: "2" })).toEqual(own);
+		expect(own[0]).toMatch(/^order-small-ward-uberga-[0-9a-f]{14}-/);
+		for (const other of [
+			{ title: "Another ward" },
+			{ seed: "another" },
+			{ title: "外科" },
+			{ title: "内科" },
+		])
+			expect(idsOf(other).filter((id) => own.includes(id))).toEqual([]);
+		expect(idsOf({ title: "外科" })[0]).not.toBe(idsOf({ title: "内科" })[0]);
 	});
 
 	test("folds text of several octets a sign at 75 octets, between signs, and loses nothing", () => {
@@ -222,6 +308,42 @@ describe("the FHIR bundle", () => {
 		}
 	});
 
+	test("says who asks, where to, and of which ward every request is; chances as the report says them", () => {
+		const requests = (change: Partial<SupplyResult["scenario"]>) =>
+			JSON.parse(
+				supplyBundle({
+					...result,
+					scenario: { ...result.scenario, ...change },
+					orders: result.orders.map((order) => ({
+						...order,
+						without: { ...order.without, probability: 1 },
+					})),
+				}),
+			).entry.map(
+				({ resource }: { resource: fhir4.SupplyRequest }) => resource,
+			);
+		const own = requests({ replications: 400 });
+		expect(own.length).toBeGreaterThan(0);
+		for (const one of own) {
+			// id: [A-Za-z0-9\-\.]{1,64} (hl7.org/fhir/R4/datatypes.html, from memory)
+			expect(one.id).toMatch(/^[A-Za-z0-9\-.]{1,64}$/);
+			expect(one.identifier).toEqual([
+				{ system: "https://slackwater.invalid/orders", value: one.id },
+			]);
+			expect(one.requester.display).toBe(result.scenario.title);
+			expect(one.deliverTo.display).toBe(result.scenario.title);
+			expect(one.reasonCode[0].text).toMatch(
+				/^The chance of running out by \d{4}-\d\d-\d\d is more than 99 in 100 without it, .+ with it \(simulated, for planning only\)$/,
+			);
+		}
+		const ids = own.map(({ id }: fhir4.SupplyRequest) => id);
+		expect(new Set(ids).size).toBe(ids.length);
+		const others = requests({ title: "Another ward" });
+		expect(
+			others.filter(({ id }: fhir4.SupplyRequest) => ids.includes(id)),
+		).toEqual([]);
+	});
+
 	test("writes its units in UCUM", () => {
 		// System http://unitsofmeasure.org (FHIR value set ucum-bp, read); mL is legal in ucum-cs.units (read). Curly braces are UCUM's annotations (from memory).
 		const codes = bundle.entry.flatMap(
@@ -245,30 +367,39 @@ describe("the report of the stores", () => {
 	test("opens with sentences: what to order, by when, and what happens without it", () => {
 		const [first] = page.querySelectorAll(".answers li");
 		expect(first?.textContent).toMatch(
-			/^Order .+ (?:now|by \w+ \d+ \w+ \d\d:\d\d); without it the chance of running out by \w+ \d+ \w+ is .+\.$/,
+			/^Order .+ (?:now|by \w+ \d+ \w+ \d\d:\d\d); without it the chance of running out by \w+ \d+ \w+ is .+, with it .+\.$/,
 		);
 	});
 
 	test.each([
-		[0.001, "less than 1 in 100"],
-		[1 / 6, "1 in 6"],
-		[0.8, "80 in 100"],
-		[0.999, "more than 99 in 100"],
-	])("a chance of %d is said without a stumble", (probability, words) => {
-		const { orders } = multibyte();
-		const answers = answersOf({
-			...result,
-			orders: orders.map((order) => ({
-				...order,
-				without: { ...order.without, probability },
-			})),
-		});
-		expect(answers[0]).toMatch(
-			new RegExp(
-				`; without it the chance of running out by \\w+ \\d+ \\w+ is ${words}\\.$`,
-			),
-		);
-	});
+		[0.001, 400, "less than 1 in 100"],
+		[1 / 6, 400, "1 in 6"],
+		[0.8, 400, "80 in 100"],
+		[0.999, 400, "more than 99 in 100"],
+		// None of 60, or all of them, tells no more than that.
+		[0, 60, "less than 1 in 60"],
+		[1 / 60, 60, "1 in 60"],
+		[1, 60, "more than 59 in 60"],
+	])(
+		"a chance of %d in %d replications is said without a stumble",
+		(probability, replications, words) => {
+			const { orders } = multibyte();
+			const answers = answersOf({
+				...result,
+				scenario: { ...result.scenario, replications },
+				orders: orders.map((order) => ({
+					...order,
+					without: { ...order.without, probability },
+					with: { ...order.with, probability },
+				})),
+			});
+			expect(answers[0]).toMatch(
+				new RegExp(
+					`; without it the chance of running out by \\w+ \\d+ \\w+ is ${words}, with it ${words}\\.$`,
+				),
+			);
+		},
+	);
 
 	test("says of running out that it comes of orders by the rules, not of the list of orders", () => {
 		const withOut = (probability: number) =>
@@ -285,7 +416,7 @@ describe("the report of the stores", () => {
 		expect(
 			withOut(0.43).filter((answer) =>
 				answer.startsWith(
-					"If orders go on following these rules, the item most likely to run out is ",
+					"If orders go on following these rules, the items most likely to run out are ",
 				),
 			),
 		).toHaveLength(1);
@@ -296,6 +427,124 @@ describe("the report of the stores", () => {
 				),
 			),
 		).toHaveLength(1);
+	});
+
+	test("tells in the answers every order of the table that is due in their two weeks, and how many come later", () => {
+		const [order] = multibyte().orders;
+		if (order === undefined) throw new Error("no order");
+		const day = 1440;
+		// The second order of an item within the span: an order of 12 March once stood in the table alone.
+		const times = [0, 2 * day, 10 * day, 14 * day - 1, 14 * day, 20 * day];
+		const answers = answersOf({
+			...result,
+			orders: times.map((atMin) => ({ ...order, item: "kit", atMin })),
+		}).filter((answer) => /^Order |orders? (?:is|are) due/.test(answer));
+		expect(answers).toHaveLength(5);
+		expect(answers[4]).toMatch(
+			/^2 more orders are due from Mon 16 March 07:00 on: the order list has them\.$/,
+		);
+		const lone = answersOf({
+			...result,
+			orders: [{ ...order, item: "kit", atMin: 30 * day }],
+		});
+		expect(lone[0]).toMatch(/^Order 3 packs of kit by Wed 1 April 07:00;/);
+	});
+
+	test("says of which week it tells how much is used", () => {
+		const said = answersOf(result).find((one) => /in eight of ten/.test(one));
+		const [first] = result.items;
+		const { p10, p90 } = first?.demand.weeks ?? { p10: [], p90: [] };
+		expect(said?.replaceAll("\u00A0", " ")).toMatch(
+			new RegExp(
+				`^The week from Mon 2 March takes, in eight of ten replications, (?:between ${p10[0]} and )?${p90[0]} × ${first?.item}`,
+			),
+		);
+	});
+
+	test("names every item that is as likely to run out as the likeliest", () => {
+		const said = (...chances: readonly number[]) =>
+			answersOf({
+				...result,
+				items: result.items.map((item, i) => ({
+					...item,
+					store: item.store && {
+						...item.store,
+						offHours: { ...item.store.offHours, mean: 0 },
+						stockOut: { probability: chances[i] ?? 0, low: 0.3, high: 0.5 },
+					},
+				})),
+			})
+				.find((answer) => answer.startsWith("If orders go on"))
+				?.replaceAll("\u00A0", " ");
+		const [first, second, third] = result.items.map(({ item }) => item);
+		expect(said(0.4, 0.1)).toContain(
+			`the item most likely to run out is ${first}: 40 %`,
+		);
+		expect(said(0.4, 0.4)).toContain(
+			`the items most likely to run out are ${first} and ${second}, equally: 40 % (30 % to 50 %) each over`,
+		);
+		expect(said(0.4, 0.4, 0.4)).toContain(
+			`${first}, ${second} and ${third}, equally`,
+		);
+	});
+
+	test("leads with the cost of what is needed, which is that of today's mix, and says which is which", () => {
+		const { cost, policies } = result;
+		if (cost === null) throw new Error("no prices");
+		// Same patients, same stores that lack nothing: worked out twice, by the search and by the policies.
+		expect(cost.totalNeeded.mean).toBe(policies[0]?.cost?.mean);
+		expect(cost.totalNeeded.p90).toBe(policies[0]?.cost?.p90);
+		for (const { item, needed } of cost.items)
+			expect(needed).toEqual(
+				policies[0]?.items.find((one) => one.item === item)?.used,
+			);
+		const answer = answersOf(result).find((one) =>
+			one.startsWith("The pieces that are needed cost "),
+		);
+		expect(answer).toMatch(
+			/where the stores lack nothing; with orders by these rules, shortages and expired pieces included, /,
+		);
+		const heads = [...page.querySelectorAll(".cost th[scope=col]")].map(
+			(one) => one.textContent,
+		);
+		expect(heads).toEqual([
+			"Item",
+			"Price",
+			"Mean",
+			"P10",
+			"P50",
+			"P90",
+			"By the rules (mean)",
+			"Expired (mean)",
+		]);
+	});
+
+	test("says in the chart of a stock what is dashed and what the triangles are, and that they follow another plan than the curve", () => {
+		const withMark = supplyHtml(
+			{
+				...result,
+				orders: result.items.slice(0, 1).map(({ item }) => ({
+					...(multibyte().orders[0] as PlannedOrder),
+					item,
+				})),
+			},
+			document,
+		);
+		const [figure] = new JSDOM(withMark).window.document.querySelectorAll(
+			".bands figure",
+		);
+		expect(figure?.querySelector("svg")?.textContent).toMatch(
+			/; dashed: reorder at \d+; triangles: listed deliveries/,
+		);
+		expect(figure?.querySelector("figcaption")?.textContent).toContain(
+			"the curve need not rise where a triangle stands",
+		);
+		// Nothing is written on the dashed line itself.
+		expect(
+			[...(figure?.querySelectorAll("text") ?? [])].filter(({ textContent }) =>
+				/^reorder at/.test(textContent ?? ""),
+			),
+		).toEqual([]);
 	});
 
 	test("has every part: order list, stock, demand, rules, cost, policies, nurses, waste, beds, cautions, sources", () => {

@@ -3,10 +3,10 @@ import { describe, expect, test } from "vitest";
 import { parse, stringify } from "yaml";
 import {
 	findRules,
+	foundFits,
 	mergedPart,
 	orderRules,
 	partFits,
-	rulesFit,
 	runWardBlocks,
 	wardBlocks,
 } from "../../src/analysis/index.ts";
@@ -59,8 +59,8 @@ describe("what a ward's blocks come to fits that ward", () => {
 		["that sends patients away", small((raw) => (raw.ward.full = "away"))],
 	])("%s", (_, text) => {
 		const ward = readWard(text, besideScenarios);
-		const rules = findRules(ward);
-		expect(rulesFit(ward, read(rules))).toBe(true);
+		const found = findRules(ward);
+		expect(foundFits(ward, read(found))).toBe(true);
 		const blocks = wardBlocks(ward);
 		for (const [first, last] of [
 			[0, blocks],
@@ -69,13 +69,56 @@ describe("what a ward's blocks come to fits that ward", () => {
 			[1, 1],
 		] as const) {
 			// Merged as a shard is, which brings the bins into their order.
-			const ran = runWardBlocks(ward, orderRules(rules), first, last);
+			const ran = runWardBlocks(ward, orderRules(found), first, last);
 			const part = mergedPart(ward, [ran], first);
 			const span = `${first} to ${last}`;
 			expect(partFits(ward, read(part), first, last), span).toBe(true);
 			expect(partFits(ward, read(part), first, last + 1), span).toBe(false);
 			expect(partFits(ward, read(part), first + 1, last + 1), span).toBe(false);
 		}
+	});
+});
+
+describe("what no search can find does not fit", () => {
+	const ward = readWard(small(() => {}));
+	const whole = findRules(ward);
+	test.each<readonly [string, (found: Raw) => void]>([
+		["a rule too few", (found) => found.rules.pop()],
+		["a share above one", (found) => (found.rules[0].reached.mean = 1.1)],
+		[
+			"an interval beside its point",
+			(found) => (found.rules[0].high95 = found.rules[0].reorder - 1),
+		],
+		[
+			"an interval of a point that was given",
+			(found) => Object.assign(found.rules[3], { low95: 0, high95: 9 }),
+		],
+		[
+			"an order of an item of another ward",
+			(found) => (found.orders[0].item = "x"),
+		],
+		["half a pack", (found) => (found.orders[0].packs = 0.5)],
+		["a cost beside the price", (found) => (found.orders[0].cost += 1)],
+		[
+			"a chance that an order makes greater",
+			(found) =>
+				(found.orders[0].with.probability =
+					found.orders[0].without.probability + 0.01),
+		],
+		["orders in no order", (found) => found.orders.reverse()],
+		[
+			"an order after the end",
+			(found) => (found.orders.at(-1).atMin = ward.horizonMin),
+		],
+		["pieces of no item", (found) => found.plenty.used.push({})],
+		["a cost that is no number", (found) => (found.plenty.cost.p50 = null)],
+		["no word on what is needed", (found) => (found.plenty = null)],
+	])("%s", (_, change) => {
+		const found: Raw = read(whole);
+		expect(foundFits(ward, found)).toBe(true);
+		expect(found.orders.length).toBeGreaterThan(1);
+		change(found);
+		expect(foundFits(ward, found)).toBe(false);
 	});
 });
 

@@ -16,9 +16,9 @@ let made: SupplyResult | null = null;
 export function smallResult(): SupplyResult {
 	if (made !== null) return made;
 	const ward = readWard(smallWard());
-	const rules = findRules(ward);
+	const found = findRules(ward);
 	const gathered = new SupplyGathering(ward);
-	gathered.add(runWardBlocks(ward, orderRules(rules), 0, wardBlocks(ward)));
-	made = supplyResult(gathered, rules, "0.0.0");
+	gathered.add(runWardBlocks(ward, orderRules(found), 0, wardBlocks(ward)));
+	made = supplyResult(gathered, found, "0.0.0");
 	return made;
 }

@@ -50,7 +50,7 @@ function story(
 		monday,
 		{ timesMin, endMin },
 		null,
-		listen,
+		{ told: listen },
 	);
 	return { told, ...trial };
 }

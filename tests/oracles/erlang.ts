@@ -1,14 +1,4 @@
-/** Closed forms of Erlang, as the text-books print them: `load` a = λ/μ. */
-
-/** ln B(c, a) by 1/B(n) = 1 + (n/a)/B(n − 1), in logarithms so that it never runs out of range. */
-export function lnErlangB(servers: number, load: number): number {
-	let lnInverse = 0;
-	for (let n = 1; n <= servers; n++) {
-		const x = Math.log(n / load) + lnInverse;
-		lnInverse = x > 0 ? x + Math.log1p(Math.exp(-x)) : Math.log1p(Math.exp(x));
-	}
-	return -lnInverse;
-}
+/** Oracle: closed forms of Erlang, as the text-books print them: `load` a = λ/μ. What they are held against is in waiting-lines.test.ts. */
 
 /** Share of customers lost where none may wait: B(n) = a·B(n − 1)/(n + a·B(n − 1)). */
 export function erlangB(servers: number, load: number): number {

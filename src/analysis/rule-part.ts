@@ -1,0 +1,236 @@
+import { dayMin, type WardScenario, weekMin } from "../scenario/index.ts";
+import { Histogram, type HistogramParts } from "./histogram.ts";
+import { addTo, type Moments, noMoments } from "./moments.ts";
+import { type SearchPlan, searchedMin } from "./rule-plan.ts";
+import { tryShelf } from "./shelf-trial.ts";
+import { wardBlock } from "./supply-collector.ts";
+import { supplyLayout } from "./supply-layout.ts";
+import { Tally, type TallyParts } from "./tally.ts";
+import { countBefore, demandOf } from "./ward-demand.ts";
+
+/** Blocks take turns in two halves; a half has this many groups, whose differences tell how sure a sum is. */
+export const groupsPerHalf = 16;
+export const searchGroups = 2 * groupsPerHalf;
+
+/** Even blocks are of the first half, odd ones of the second; within it groups take turns. */
+export const groupOf = (block: number): number =>
+	(block % 2) * groupsPerHalf + (Math.floor(block / 2) % groupsPerHalf);
+
+/** What a span of blocks adds to the search for order rules; plain data, fit for a thread. */
+export interface SearchPart {
+	readonly firstBlock: number;
+	readonly replications: number;
+	/** Seconds of demand that each group has been tried with. */
+	readonly seconds: readonly number[];
+	/** By item, null for one of unlimited stock; then by group. */
+	readonly net: readonly (readonly TallyParts[] | null)[];
+	/** By item, pieces asked for on each day. */
+	readonly daily: readonly TallyParts[];
+	/** By item, pieces used in the time shown, one value a replication. */
+	readonly used: readonly TallyParts[];
+	readonly costs: HistogramParts;
+	/** Cost of a replication, by block. */
+	readonly cost: readonly Moments[];
+	/** Demand that is kept whole: by replication from the first of the blocks on, then by item. */
+	readonly courses: readonly (readonly Float64Array[])[];
+}
+
+/** A shelf is played for so long before its minutes count, at the most; whole weeks, as days of the week go on. */
+const leadInMin = 12 * weekMin;
+
+/** The `n`-th number between 0 and 1 of van der Corput's sequence (1935): as even as a growing list can be. */
+export function evenly(n: number): number {
+	let at = 0;
+	for (let rest = n, part = 0.5; rest > 0; rest = Math.floor(rest / 2)) {
+		at += part * (rest % 2);
+		part /= 2;
+	}
+	return at;
+}
+
+/** Takes in blocks of demand and adds up what a search needs of them; memory does not grow with replications. */
+export class SearchCollector {
+	readonly #ward: WardScenario;
+	readonly #plan: SearchPlan;
+	readonly #first: number;
+	readonly #seconds = Array.from({ length: searchGroups }, () => 0);
+	readonly #net: readonly (readonly Tally[])[];
+	readonly #daily: readonly Tally[];
+	readonly #used: readonly Tally[];
+	readonly #costs: Histogram;
+	readonly #cost: Moments[] = [];
+	readonly #courses: (readonly Float64Array[])[] = [];
+	/** By item, pieces that expired in all trials. */
+	readonly expired: number[];
+
+	constructor(ward: WardScenario, plan: SearchPlan, firstBlock: number) {
+		this.#ward = ward;
+		this.#plan = plan;
+		this.#first = firstBlock;
+		this.expired = ward.stores.map(() => 0);
+		const tallies = () => ward.stores.map(() => new Tally());
+		this.#net = ward.stores.map(() =>
+			Array.from({ length: searchGroups }, () => new Tally()),
+		);
+		this.#daily = tallies();
+		this.#used = tallies();
+		const layout = supplyLayout(ward);
+		this.#costs = new Histogram(layout.measures[layout.cost]);
+	}
+
+	/** The next block: demand of its replications, by item. */
+	add(courses: readonly (readonly Float64Array[])[]): void {
+		const block = this.#first + this.#cost.length;
+		const spanMin = searchedMin(this.#ward);
+		const moments = noMoments();
+		courses.forEach((items, i) => {
+			if (block * wardBlock + i < this.#plan.kept) this.#courses.push(items);
+			let cost = 0;
+			this.#ward.stores.forEach(({ price }, item) => {
+				const used = countBefore(items[item], this.#ward.horizonMin);
+				this.#used[item].add(used);
+				cost += used * (price ?? 0);
+			});
+			this.#costs.add(cost);
+			addTo(moments, cost);
+		});
+		this.#cost.push(moments);
+		const endMin = courses.length * spanMin;
+		const group = groupOf(block);
+		this.#seconds[group] += Math.round(endMin * 60);
+		this.#ward.stores.forEach((_, item) => {
+			const times = chained(courses, item, spanMin);
+			this.#countDays(times, endMin, item);
+			this.#play(times, endMin, item, block);
+		});
+	}
+
+	part(): SearchPart {
+		const partsOf = (tallies: readonly Tally[]) =>
+			tallies.map((tally) => tally.parts());
+		return {
+			firstBlock: this.#first,
+			replications: this.#cost.reduce((sum, { count }) => sum + count, 0),
+			seconds: this.#seconds,
+			net: this.#net.map((groups, item) =>
+				this.#plan.items[item] === null ? null : partsOf(groups),
+			),
+			daily: partsOf(this.#daily),
+			used: partsOf(this.#used),
+			costs: this.#costs.parts(),
+			cost: this.#cost,
+			courses: this.#courses,
+		};
+	}
+
+	#countDays(times: Float64Array, endMin: number, item: number): void {
+		const counts = new Int32Array(Math.max(1, Math.round(endMin / dayMin)));
+		for (const at of times) counts[Math.floor(at / dayMin)]++;
+		for (const count of counts) this.#daily[item].add(count);
+	}
+
+	/**
+	 * Plays a block on one shelf. Before it counts, the end of the block is played, and the shelf begins with as much as
+	 * comes next in an even sequence: a shelf that always begins full would look better than one in the middle of its weeks.
+	 */
+	#play(
+		times: Float64Array,
+		endMin: number,
+		place: number,
+		block: number,
+	): void {
+		const plan = this.#plan.items[place];
+		if (plan === null) return;
+		const { quantity, levels } = plan;
+		const item = this.#ward.stores[place];
+		const leadIn =
+			endMin % weekMin === 0 ? Math.min(endMin, leadInMin) : endMin;
+		const from = countBefore(times, endMin - leadIn);
+		const before = times.subarray(from).map((at) => at - (endMin - leadIn));
+		const timesMin = new Float64Array(before.length + times.length);
+		timesMin.set(before);
+		timesMin.set(
+			times.map((at) => at + leadIn),
+			before.length,
+		);
+		const course = { timesMin, endMin: endMin + leadIn };
+		const begins =
+			quantity - Math.floor(quantity * evenly(Math.floor(block / 2)));
+		const tally = this.#net[place][groupOf(block)];
+		const seed = this.#ward.chance ? `${this.#ward.seed}: levels` : null;
+		const play = (
+			reorder: number,
+			shelfMin: number | null,
+			net: (pieces: number, seconds: number) => void,
+		) =>
+			tryShelf(
+				{ ...item, stock: reorder + begins, shelfMin },
+				{ reorder, upTo: reorder + quantity },
+				this.#ward,
+				course,
+				seed,
+				{
+					run: block,
+					net: (pieces, fromMin, toMin) => {
+						if (toMin <= leadIn) return;
+						// Whole seconds of the clock, so that spans add up exactly in any order.
+						const seconds =
+							Math.round((toMin - leadIn) * 60) -
+							Math.round((Math.max(fromMin, leadIn) - leadIn) * 60);
+						if (seconds > 0) net(pieces, seconds);
+					},
+				},
+			);
+		if (levels === null)
+			play(0, null, (pieces, seconds) => tally.add(pieces, seconds));
+		else
+			for (const level of levels) {
+				const { shelf } = play(level, item.shelfMin, (pieces, seconds) => {
+					if (pieces > 0) tally.add(level, seconds);
+				});
+				this.expired[place] += shelf.expired;
+			}
+	}
+}
+
+/** The demand of one item in replications that follow each other. */
+function chained(
+	courses: readonly (readonly Float64Array[])[],
+	item: number,
+	spanMin: number,
+): Float64Array {
+	const within = courses.map((items) =>
+		items[item].subarray(0, countBefore(items[item], spanMin)),
+	);
+	const times = new Float64Array(
+		within.reduce((sum, { length }) => sum + length, 0),
+	);
+	let at = 0;
+	within.forEach((part, i) => {
+		for (const time of part) times[at++] = time + i * spanMin;
+	});
+	return times;
+}
+
+/** Searches the blocks `first` … `last` − 1 of a ward. `progress` is told, after each block, how many replications are done. */
+export function searchBlocks(
+	ward: WardScenario,
+	plan: SearchPlan,
+	first: number,
+	last: number,
+	progress: (replications: number) => void = () => {},
+): SearchPart {
+	const demand = demandOf(ward, plan.tailMin);
+	const collector = new SearchCollector(ward, plan, first);
+	let done = 0;
+	for (let block = first; block < last; block++) {
+		const courses: (readonly Float64Array[])[] = [];
+		const end = Math.min((block + 1) * wardBlock, ward.replications);
+		for (let r = block * wardBlock; r < end; r++)
+			courses.push(demand(r).timesMin);
+		collector.add(courses);
+		done += courses.length;
+		progress(done);
+	}
+	return collector.part();
+}
