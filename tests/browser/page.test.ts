@@ -122,7 +122,9 @@ describe.skipIf("missing" in started)("the workbench in a real browser", () => {
 			.poll(() => page().locator("#compare-heading").textContent())
 			.toMatch(/what does a 10.min dwell .* cost against 5.min/u);
 		expect(
-			await page().locator(".differences .scroll table thead th").allTextContents(),
+			await page()
+				.locator(".differences .scroll table thead th")
+				.allTextContents(),
 		).toEqual([
 			...["Measure", "Unit", "long", "short", "Difference", "95 % from", "to"],
 			...["long more", "short more", "long better"],
