@@ -1,0 +1,14 @@
+import { afterAll, test } from "vitest";
+import { auditComparison } from "./audit.ts";
+import { compareCatalogue } from "./catalogue/compare.ts";
+import { expectTrue, samples, tellUnused } from "./many.ts";
+
+const comparisons = samples("compare", 60, 1000);
+
+afterAll(() => tellUnused("comparison", compareCatalogue));
+
+test("every number and name on the papers of a comparison is true", () => {
+	expectTrue(comparisons, ({ text, number }) =>
+		auditComparison(text, number % 4 === 0, number % 10 === 0),
+	);
+});
