@@ -66,6 +66,7 @@ interface DressingCounts {
 	readonly fills: readonly HistogramParts[];
 	readonly levels: readonly HistogramParts[];
 	readonly rounds: readonly HistogramParts[];
+	readonly atEnd: readonly HistogramParts[];
 	/** By condition, then half-hour: replications in which such an alarm starts in it. */
 	readonly alarmBins: readonly Int32Array[];
 	/** The same of those that nothing listed brings. */
@@ -97,6 +98,7 @@ class DressingCollector {
 	readonly fills: Histogram[] = [];
 	readonly levels: Histogram[];
 	readonly rounds: Histogram[];
+	readonly atEnd = new Histogram(1);
 	readonly alarms: AlarmStarts;
 	readonly byChance: AlarmStarts;
 	/** Times of the alarms of the present replication. */
@@ -254,6 +256,7 @@ export class Collector implements Observer {
 			// The last span ends with the horizon: a sample that falls on it is still to be taken.
 			if (dressing.nextSample < dressing.levels.length)
 				this.#sample(dressing, process, horizonMin);
+			dressing.atEnd.add(process.liquid.canister);
 			const totals = totalsOf(process, horizonMin);
 			totalNames.forEach((name, i) => {
 				dressing.totals[i].add(totals[name]);
@@ -410,6 +413,7 @@ function countsOf(dressing: DressingCollector): DressingCounts {
 		fills: parts(dressing.fills),
 		levels: parts(dressing.levels),
 		rounds: parts(dressing.rounds),
+		atEnd: parts([dressing.atEnd]),
 		alarmBins: dressing.alarms.bins,
 		chanceBins: dressing.byChance.bins,
 		offTooLong: dressing.offTooLong,

@@ -266,6 +266,8 @@ export interface DressingProjection {
 	readonly alarms: readonly AlarmProjection[];
 	/** Canister content over time (all replications), at equal steps from the start, for the band chart. */
 	readonly canisterLevel: LevelBand;
+	/** What is in the canister at the horizon. */
+	readonly canisterAtEnd: Omit<RoundLevel, "atMin">;
 }
 
 /** Quantiles are among the replications in which the change occurs. */

@@ -15,6 +15,7 @@ import type {
 	HomeSupplies,
 	LevelBand,
 	Projection,
+	RoundLevel,
 	Spread,
 	Supply,
 	TotalName,
@@ -42,6 +43,7 @@ interface Merged {
 	readonly fills: Histogram[];
 	readonly levels: Histogram[];
 	readonly rounds: Histogram[];
+	readonly atEnd: Histogram[];
 	readonly alarmBins: Int32Array[];
 	readonly alarmMoments: Moments[];
 	readonly chanceBins: Int32Array[];
@@ -82,6 +84,7 @@ export class ProjectionGathering {
 			fills: [],
 			levels: [],
 			rounds: [],
+			atEnd: [],
 			alarmBins: emptyBins(scenario),
 			alarmMoments: conditions.map(noMoments),
 			chanceBins: emptyBins(scenario),
@@ -131,6 +134,7 @@ export class ProjectionGathering {
 			mergeAll(merged.fills, counts.fills);
 			mergeAll(merged.levels, counts.levels);
 			mergeAll(merged.rounds, counts.rounds);
+			mergeAll(merged.atEnd, counts.atEnd);
 			addBins(merged.alarmBins, counts.alarmBins);
 			addBins(merged.chanceBins, counts.chanceBins);
 			merged.offTooLong += counts.offTooLong;
@@ -205,16 +209,17 @@ export class ProjectionGathering {
 				windows: likelyTimes(merged.canisterNeeds[i], this.#replications),
 			})),
 			fills: this.#changeTimes(merged.fills),
-			rounds: this.#roundTimes.map((atMin, i) => {
-				const [p10Ml, p50Ml, p90Ml] = merged.rounds[i].quantiles(percentiles);
-				return { atMin, p10Ml, p50Ml, p90Ml };
-			}),
+			rounds: this.#roundTimes.map((atMin, i) => ({
+				atMin,
+				...contentOf(merged.rounds[i]),
+			})),
 			sourceChanges: this.#changeTimes(merged.sourceChanges),
 			alarms: conditions.map((condition, i) => ({
 				condition,
 				...this.#alarms(merged, i),
 			})),
 			canisterLevel: this.#levels(merged.levels),
+			canisterAtEnd: contentOf(merged.atEnd[0]),
 		};
 	}
 
@@ -266,6 +271,11 @@ export class ProjectionGathering {
 			p90Ml: columns.map((column) => column[2]),
 		};
 	}
+}
+
+function contentOf(contents: Histogram): Omit<RoundLevel, "atMin"> {
+	const [p10Ml, p50Ml, p90Ml] = contents.quantiles(percentiles);
+	return { p10Ml, p50Ml, p90Ml };
 }
 
 const emptyBins = ({ horizonMin }: Scenario): Int32Array[] =>

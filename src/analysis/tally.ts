@@ -29,13 +29,6 @@ export class Tally {
 		return this.count === 0 ? 0 : sum / this.count;
 	}
 
-	/** How many values are above `limit`. */
-	above(limit: number): number {
-		let sum = 0;
-		for (const [value, times] of this.#counts) if (value > limit) sum += times;
-		return sum;
-	}
-
 	/**
 	 * For each p of a rising list the least value that at least a share p of all do not exceed (type 1 of Hyndman and Fan
 	 * 1996): whole pieces stay whole. 0 for an empty tally.

@@ -26,7 +26,7 @@ export function designMapWords(data: DesignMapData): {
 			"Each cell is a regimen. The stronger its shade, the larger the number; each measure has its own scale.",
 		description:
 			data.maps.length === 0
-				? "Nothing was run."
+				? "No measure differs between the regimens that were run."
 				: `${data.x.label} across, ${data.y.label} upwards. ${named.join(" ")}${more}`,
 	};
 }

@@ -103,7 +103,7 @@ export function designMap(
 				document,
 				"text",
 				{ class: "muted", x: 0, y: y + 8 },
-				"nothing was run",
+				"no measure differs between the regimens that were run",
 			),
 		);
 	const layout = mapLayout(data, widthPx);

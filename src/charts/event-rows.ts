@@ -93,10 +93,12 @@ function laneRows(
 ): EventRows {
 	const lanes = [...new Set(events.map((event) => event.lane))];
 	const group = svgElement(plot.document, "g", {});
-	let top = topPx;
+	let lanePx = topPx;
 	for (const lane of lanes) {
 		const inLane = events.filter((event) => event.lane === lane);
 		const [first, second] = twoLines(lane, plot.leftPx - 14);
+		const highPx = second === "" ? oneLinePx : twoLinesPx;
+		const top = lanePx + (highPx - rowPx) / 2;
 		group.append(rowLabel(plot, top + rowPx / 2, first, second));
 		for (const event of merged(plot, inLane))
 			group.append(eventMark(plot, event, top));
@@ -107,10 +109,10 @@ function laneRows(
 			`×${inLane.length}`,
 		);
 		group.append(count);
-		top += second === "" ? oneLinePx : twoLinesPx;
+		lanePx += highPx;
 	}
 	if (lanes.length === 0) group.append(rowLabel(plot, topPx, heading));
-	return { group, heightPx: top - topPx };
+	return { group, heightPx: lanePx - topPx };
 }
 
 /** Events that would be drawn over each other become one mark that names how many it holds. */

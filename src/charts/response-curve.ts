@@ -164,7 +164,7 @@ export function responseCurve(
 				document,
 				"text",
 				{ class: "muted", x: leftPx + 6, y: firstTop + 20 },
-				"nothing was run",
+				"no measure differs between the regimens that were run",
 			),
 		);
 	root.append(

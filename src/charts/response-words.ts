@@ -26,7 +26,7 @@ export function responseWords(data: ResponseCurveData): {
 		legend: `Dots: means, with bars and a band of 95 %. Everything else stays as it is.${hollow}`,
 		description:
 			data.curves.length === 0
-				? "Nothing was run."
+				? "No measure differs between the regimens that were run."
 				: data.curves.map((curve) => curveWords(data, curve)).join(" "),
 	};
 }

@@ -3,7 +3,7 @@ import { figureWords } from "./figures.ts";
 import { svgElement } from "./svg-element.ts";
 import { textWidth } from "./text-width.ts";
 
-/** A scale of round ends that holds all of some values; where they are all equal, that value stands in its middle. */
+/** A scale of round ends that holds all of some values; where they are all equal (to a millionth), that value stands in its middle. */
 export function valueScale(
 	values: readonly number[],
 	ticks: number,
@@ -15,9 +15,10 @@ export function valueScale(
 	if (finite.length === 0) [least, most] = [0, 1];
 	// Numbers that come near zero are shown from zero, so that a small change looks small.
 	if (options.fromZero !== false && least > 0 && least < most * 0.6) least = 0;
-	if (least === most) {
+	// What differs by rounding alone would need more digits than a tick has.
+	if (most - least <= 1e-6 * Math.max(Math.abs(least), Math.abs(most))) {
 		const margin = Math.abs(least) * 0.5;
-		[least, most] = least === 0 ? [0, 1] : [least - margin, most + margin];
+		[least, most] = least === 0 ? [0, 1] : [least - margin, least + margin];
 	}
 	return scaleLinear([least, most], [0, 1]).nice(ticks);
 }

@@ -16,14 +16,14 @@ import { spreadRange } from "./spread-words.ts";
 
 /** When the canister next needs changing, or how full it will be where it does not. */
 export function canisterAnswer(data: AnswerData): Sentence {
-	const { projection, clock, dressing } = data;
+	const { projection, clock, dressing, happenings } = data;
 	const [first] = projection.canisterNeeds;
 	const until = clockTime(clock.horizonMin, clock);
 	if (first === undefined || first.probabilityWithinHorizon < unlikely) {
-		const content = shifted(
-			projection.totals.toCanisterMl,
-			dressing.canisterHoldsMl,
-		);
+		const { p10Ml, p50Ml, p90Ml } = projection.canisterAtEnd;
+		const further = happenings.some(({ what }) => what === "canister-change")
+			? "further "
+			: "";
 		const chance =
 			first === undefined
 				? ""
@@ -31,9 +31,9 @@ export function canisterAnswer(data: AnswerData): Sentence {
 		return [
 			"Canister: ",
 			strong(
-				`${varies(data) ? "no change likely" : "no change"} before ${until}`,
+				`no ${further}change${varies(data) ? " likely" : ""} before ${until}`,
 			),
-			`${chance}; ${volumeWords(content.p50)}${spreadRange(content, volumeWords)} of its ${volumeWords(dressing.canisterMl)} will be in it.`,
+			`${chance}; ${volumeWords(p50Ml)}${spreadRange({ p10: p10Ml, p90: p90Ml }, volumeWords)} of its ${volumeWords(dressing.canisterMl)} will be in it.`,
 		];
 	}
 	const when = needWhen(first, clock);
@@ -50,18 +50,6 @@ export function canisterAnswer(data: AnswerData): Sentence {
 		`.${later}`,
 	];
 }
-
-/** What is in the canister in the end, where it is not changed: what it held and what has come. */
-const shifted = (comes: Spread, byMl: number): Spread =>
-	byMl === 0
-		? comes
-		: {
-				...comes,
-				mean: comes.mean + byMl,
-				p10: comes.p10 + byMl,
-				p50: comes.p50 + byMl,
-				p90: comes.p90 + byMl,
-			};
 
 /** 'between 19:05 and 21:40, likeliest between 19:34 and 19:38 (42 % of the days) or at 21:00 (31 %)', or 'at 19:00'. */
 function needWhen(need: Need, clock: Clock): Piece[] {

@@ -123,6 +123,7 @@ const {
 	...scheduled
 } = dressingDay.properties ?? {};
 
+const content = { p10Ml: number, p50Ml: number, p90Ml: number };
 const perDay = { meanPerDay: atLeast0, halfWidth95: numberOrNull };
 
 const projection = object({
@@ -139,14 +140,7 @@ const projection = object({
 				}),
 			),
 			fills: list(changeTime),
-			rounds: list(
-				object({
-					atMin: atLeast0,
-					p10Ml: number,
-					p50Ml: number,
-					p90Ml: number,
-				}),
-			),
+			rounds: list(object({ atMin: atLeast0, ...content })),
 			sourceChanges: list(changeTime),
 			alarms: list(
 				object({
@@ -165,6 +159,7 @@ const projection = object({
 					windows: list(object({ ...span, peakProbability: share })),
 				}),
 			),
+			canisterAtEnd: object(content),
 			canisterLevel: object({
 				stepMin: { type: "number", exclusiveMinimum: 0 },
 				p10Ml: list(number),

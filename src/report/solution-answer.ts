@@ -20,7 +20,7 @@ export function solutionAnswer({
 }: AnswerData): Sentence {
 	const { instilledMl, fills, sourceChanges } = projection.totals;
 	const used = dressing.sourceLeftMl < dressing.sourceMl;
-	const bags = (used ? 0 : 1) + Math.round(sourceChanges.p90);
+	const bags = (used ? 0 : 1) + Math.ceil(sourceChanges.p90);
 	const fresh = `${bags === 0 ? "no" : numberWord(bags)} ${volumeWords(dressing.sourceMl)} ${bags === 1 ? "bag" : "bags"}`;
 	const have = used
 		? `${fresh} beside the one that hangs, with ${volumeWords(dressing.sourceLeftMl)} left`

@@ -6,7 +6,8 @@ import { reportStyle } from "./report-style.ts";
 import { supplyFacts, supplySections } from "./supply-sections.ts";
 
 /** What the stores add to the style sheet of a report: the order list is a sheet of its own on paper. */
-export const supplyRules = `.orders td:nth-child(2),.orders tbody th{white-space:nowrap}
+export const supplyRules = `.orders td:nth-child(2){min-width:8.5rem}
+.orders tbody th{white-space:nowrap}
 .orders th,.orders td{padding-right:.8rem}
 .orders th:last-child{min-width:3.5rem}
 .rules th,.rules td{padding-right:.8rem}

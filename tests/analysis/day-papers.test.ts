@@ -123,6 +123,36 @@ describe("the content of a canister at a round", () => {
 	});
 });
 
+describe("the content of a canister at the end", () => {
+	test("is what is in it then, not what was drained: what it held at the start counts, what a listed change took away does not", () => {
+		const scenario: Scenario = {
+			...odd,
+			horizonMin: 1000,
+			replications: 60,
+			dressings: [{ ...thigh, canisterHoldsMl: 120 }],
+			happenings: [{ atMin: 400, dressing: "thigh", what: "canister-change" }],
+		};
+		const { canisterAtEnd, totals } =
+			gathered(scenario).projection().dressings[0];
+		const contents = Array.from(
+			{ length: 60 },
+			(_, replication) =>
+				traceDay(
+					scenario,
+					undefined,
+					replication,
+				).dressings[0].curve.canisterMl.at(-1) ?? 0,
+		);
+		expect(
+			Math.abs(canisterAtEnd.p10Ml - quantile(contents, 0.1)),
+		).toBeLessThan(1);
+		expect(
+			Math.abs(canisterAtEnd.p90Ml - quantile(contents, 0.9)),
+		).toBeLessThan(1);
+		expect(canisterAtEnd.p90Ml).toBeLessThan(totals.toCanisterMl.p10);
+	});
+});
+
 describe("the undisturbed schedule", () => {
 	const [first, second] = result.dressings.map(({ schedule }) => schedule);
 

@@ -10,6 +10,7 @@ import { here, root, scenario, temporary, written } from "../cli/program.ts";
 import { launched } from "./launch.ts";
 import { layoutFaults } from "./layout.ts";
 import { layoutScenario } from "./layout-scenarios.ts";
+import { openedTab, settled } from "./page-tab.ts";
 import { paperFaults, printed } from "./paper.ts";
 import { type Day, sheetFaults } from "./sheet-pages.ts";
 import { widened } from "./wider.ts";
@@ -175,6 +176,39 @@ describe.skipIf("missing" in started)("how papers are laid out", () => {
 				if (paper.day !== undefined)
 					faults.push(...sheetFaults(pages, paper.day));
 				expect(faults).toEqual([]);
+			},
+		);
+	});
+
+	describe("the workbench", () => {
+		test.each([
+			["Day", "own"],
+			["Day", "wider"],
+			["Compare", "own"],
+			["Compare", "wider"],
+		])(
+			"shows its view %s in the machine's %s letters with no text cut, small, outside its box or on another, at any width",
+			async (view, letters) => {
+				const file = written(
+					folder,
+					"bench.yaml",
+					readFileSync(scenario("compare-thigh"), "utf8"),
+				);
+				const tab = await openedTab(browser, temporary(), [file]);
+				const bench = tab.page;
+				await bench.getByRole("button", { name: view, exact: true }).click();
+				await settled(bench);
+				if (letters === "wider") await widened(bench);
+				const faults: string[] = [];
+				for (const width of widthsPx) {
+					await bench.setViewportSize({ width, height: 900 });
+					// It draws anew a moment after the last change of its width.
+					await bench.waitForTimeout(400);
+					for (const fault of await bench.evaluate(layoutFaults))
+						faults.push(`${width} px: ${fault}`);
+				}
+				expect(faults).toEqual([]);
+				await bench.close();
 			},
 		);
 	});

@@ -73,6 +73,23 @@ describe.skipIf("missing" in started)(
 			},
 		);
 
+		test.each([1200, 1440])(
+			"at %i px shows every column of its tables, 'Sent' of the order list included",
+			async (width) => {
+				await opened(width);
+				const cut = await page
+					.locator(".scroll")
+					.evaluateAll((regions) =>
+						regions
+							.filter((one) => one.scrollWidth > one.clientWidth)
+							.map((one) => one.textContent?.slice(0, 40)),
+					);
+				expect(cut).toEqual([]);
+				const sent = page.getByRole("columnheader", { name: "Sent" });
+				expect(await sent.isVisible()).toBe(true);
+			},
+		);
+
 		test.each([320, 390, 768, 1440])(
 			"at %i px does not scroll sideways, and no text is cut or lies on another",
 			async (width) => {

@@ -338,6 +338,11 @@ function projectionOf(
 			})),
 		sourceChanges: [],
 		alarms: conditions.map((condition) => alarmsOf(plan, condition)),
+		canisterAtEnd: {
+			p10Ml: totals.toCanisterMl * 0.9,
+			p50Ml: totals.toCanisterMl,
+			p90Ml: totals.toCanisterMl * 1.1,
+		},
 		canisterLevel: {
 			stepMin,
 			p10Ml: steps.map((level) => level * 0.8),

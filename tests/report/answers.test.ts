@@ -267,6 +267,7 @@ describe("what hangs at the start", () => {
 		expect(
 			starting(120, 1000, () => ({
 				canisterNeeds: [change(1400, 1410, 1420, 0.004)],
+				canisterAtEnd: { p10Ml: 755, p50Ml: 826, p90Ml: 896 },
 			})),
 		).toContain(
 			"Canister: no change likely before Tue 07:00 (<1 %); 826 mL (between 755 mL and 896 mL) of its 1000 mL will be in it.",
@@ -277,7 +278,7 @@ describe("what hangs at the start", () => {
 		const bags = (mean: number) => () => ({
 			totals: {
 				...quietDay().projection.dressings[0].totals,
-				sourceChanges: spreadAround(mean),
+				sourceChanges: { ...spreadAround(mean), p90: mean },
 			},
 		});
 		expect(starting(0, 640, bags(0)).join(" ")).toContain(
