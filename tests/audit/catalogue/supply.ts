@@ -708,8 +708,9 @@ export const supplyCatalogue: Catalogue<SupplyScope, never> = {
 				const { cost } = scope.result;
 				if (cost === null) return [];
 				const { mean, p10, p50, p90 } = cost.totalNeeded;
-				const sum = (of: (item: (typeof cost.items)[number]) => number) =>
-					scope.result.cost?.items.reduce((so, item) => so + of(item), 0) ?? 0;
+				const { items } = cost;
+				const sum = (of: (item: (typeof items)[number]) => number) =>
+					items.reduce((so, item) => so + of(item), 0);
 				const cell = (amount: number): CellSaid => [
 					"{said}",
 					money(scope, amount),
