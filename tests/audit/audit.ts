@@ -27,7 +27,7 @@ import { readHtml } from "./read-html.ts";
 import { dressingScopes } from "./scope.ts";
 
 /** Every file of a command against what was derived for it; a file more or less is a fault. */
-export function checkFiles(
+function checkFiles(
 	written: { readonly [file: string]: string },
 	said: { readonly [file: string]: CsvSaid },
 ): Fault[] {

@@ -7,7 +7,7 @@ import type { CalendarEvent } from "./read-files.ts";
 export type Cell = string | number | boolean | null | Amount;
 
 /** Money: right to the cent, and without digits that come from reckoning alone. */
-export interface Amount {
+interface Amount {
 	readonly amount: number;
 }
 

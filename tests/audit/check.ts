@@ -75,7 +75,7 @@ interface Saying {
 }
 
 /** The sayings of one scope, worked out once. */
-export class Sayings {
+class Sayings {
 	readonly #all: readonly Saying[];
 	/** Those that can begin with a sign, by that sign; `''` for those that may begin with any. */
 	readonly #by = new Map<string, Saying[]>();
@@ -285,7 +285,7 @@ export function checkPage<Whole, Part>(
 }
 
 /** A cell against what was derived for it; null where it is right. */
-export function cellFault(
+function cellFault(
 	written: string,
 	said: CellSaid,
 	clock: Clock,

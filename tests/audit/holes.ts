@@ -100,7 +100,7 @@ const durationText =
 	/^−?(?:\d+ d(?: \d+ h)?|\d+(?:\.\d{1,2})? h(?: \d+ min)?|\d+(?:\.\d)? min|\d+ s)(?![a-z])/u;
 
 /** Minutes that a duration says, and half of the last digit that it gives. */
-export function readDuration(text: string): {
+function readDuration(text: string): {
 	readonly min: number;
 	readonly within: number;
 } {

@@ -117,7 +117,7 @@ export function readHtml(html: string): Page {
 }
 
 /** The same of an element of a page. */
-export function readElement(root: Element): Page {
+function readElement(root: Element): Page {
 	const blocks: Block[] = [];
 	const tables: Table[] = [];
 	const charts: Chart[] = [];
@@ -179,7 +179,7 @@ function tableOf(element: Element): Table {
 }
 
 /** A chart out of a page or a file. */
-export function chartOf(svg: Element): Chart {
+function chartOf(svg: Element): Chart {
 	const own = (name: string): string =>
 		spaced(
 			[...svg.children].find((child) => child.localName === name)

@@ -135,7 +135,7 @@ const isNought = (one: Difference, value: number): boolean =>
 	value !== 0 && asWritten(value, digits(one)) === 0;
 
 /** What is found of a difference, in words. */
-export function verdictSaid(scope: CompareScope, one: Difference): Said {
+function verdictSaid(scope: CompareScope, one: Difference): Said {
 	const { less, more } = measureOf(one.measure);
 	const word = one.mean < 0 ? less : more;
 	const own = unit(scope, one) || undefined;
@@ -221,7 +221,8 @@ const drawnColumns = ({ a, b }: Pair): string[] => [
 function mainOnes(scope: CompareScope) {
 	const pair = placed(pairsOf(scope), 0);
 	const all = asked(scope, pair, placed(ownersOf(scope), 0));
-	if (all.length <= 5) return { rows: all, largest: null, found: 0 };
+	if (all.length <= 5)
+		return { rows: all, largest: null, found: 0, many: all.length };
 	const share = ({ mean, meanA, meanB }: Difference): number =>
 		Math.abs(mean) / Math.max(Math.abs(meanA), Math.abs(meanB));
 	const ofEach = (some: readonly Difference[]): Difference[] => {
@@ -237,6 +238,7 @@ function mainOnes(scope: CompareScope) {
 		rows: [...largest, ...rest].slice(0, 5),
 		largest: largest.length,
 		found: found.length,
+		many: all.length,
 	};
 }
 
@@ -654,17 +656,17 @@ export const compareCatalogue: Catalogue<CompareScope, never> = {
 		entry(
 			"No difference was found in any of {n} measures; shown are the first that were looked at.",
 			(scope) =>
-				mainOnes(scope).largest === 0 ? [[scope.result.measures.length]] : [],
+				mainOnes(scope).largest === 0 ? [[mainOnes(scope).many]] : [],
 		),
 		entry(
 			"Of {n} measures, {word} differ[[s{?}]]; shown [[{text}]][[are the {word}]] that differ[[s{?}]] most in proportion, at most one of each matter (washing, leaks, canisters and so on)[[, then {word} in which none was found]]. The order is not a ranking of worth.",
 			(scope) => {
-				const { largest, found, rows } = mainOnes(scope);
+				const { largest, found, rows, many } = mainOnes(scope);
 				return largest === null || largest === 0
 					? []
 					: [
 							[
-								scope.result.measures.length,
+								many,
 								found,
 								found === 1 ? true : undefined,
 								largest === 1 ? "is the one" : undefined,
@@ -841,6 +843,7 @@ export const compareCatalogue: Catalogue<CompareScope, never> = {
 				const wide = far === 0 ? [1, 1] : [far * 0.999, far * 5];
 				return [
 					[wide, unit(scope, one) || undefined],
+					[wide, undefined],
 					[[-placed(wide, 1), -placed(wide, 0)], undefined],
 				];
 			}),

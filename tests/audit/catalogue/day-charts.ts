@@ -29,7 +29,7 @@ const reasons: { readonly [reason: string]: string } = {
 	expired: "hung too long",
 };
 
-export const alarmsOf = (day: Pick<DressingDay, "alarms">): Happened[] =>
+const alarmsOf = (day: Pick<DressingDay, "alarms">): Happened[] =>
 	day.alarms.map(({ condition, startMin, endMin, endedBy }) => ({
 		lane: conditionName(condition),
 		startMin,
@@ -41,7 +41,7 @@ export const alarmsOf = (day: Pick<DressingDay, "alarms">): Happened[] =>
 		],
 	}));
 
-export const careOf = (day: DressingDay): Happened[] =>
+const careOf = (day: DressingDay): Happened[] =>
 	[
 		...day.canisterChanges.map(
 			({ atMin, reason }): Happened => ({
@@ -77,7 +77,7 @@ export const careOf = (day: DressingDay): Happened[] =>
 	].toSorted((a, b) => a.startMin - b.startMin);
 
 /** The first eight with their times, and how many more. */
-export function eventsSaid(
+function eventsSaid(
 	kind: string,
 	events: readonly Happened[],
 ): readonly (readonly unknown[])[] {
@@ -258,7 +258,7 @@ interface Span {
 }
 
 /** What of a day began in a span, or had begun before it and lasts into it. */
-export function dayIn(day: DressingDay, { fromMin, toMin }: Span): DressingDay {
+function dayIn(day: DressingDay, { fromMin, toMin }: Span): DressingDay {
 	const lasts = ({
 		startMin,
 		endMin,
@@ -387,9 +387,7 @@ const cellMin = (horizonMin: number): number =>
 	cellsMin.find((min) => (min / horizonMin) * 770 >= 15.5) ?? 1440;
 
 /** Chances of half-hours that are put together as if independent, in cells of every width. */
-export function cellsOf(
-	bins: DressingScope["projection"]["alarms"][number]["bins"],
-) {
+function cellsOf(bins: DressingScope["projection"]["alarms"][number]["bins"]) {
 	return cellsMin.flatMap((min) => {
 		const many = min / 30;
 		const cells = [];

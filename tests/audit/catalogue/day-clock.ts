@@ -36,7 +36,7 @@ const mostOnSheet = 14;
 const mostLater = 120;
 
 /** Until the next 07:00 or 19:00 that is at least 6 h away, or the end. */
-export function sheetEndMin({ scenario }: DressingScope): number {
+function sheetEndMin({ scenario }: DressingScope): number {
 	const { startClockMin, horizonMin } = scenario;
 	for (let at = 420; at < startClockMin + horizonMin; at += 720)
 		if (at - startClockMin >= 360) return at - startClockMin;

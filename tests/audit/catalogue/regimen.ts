@@ -66,11 +66,7 @@ export interface Drawdown {
 	readonly drawdownSec: number | null;
 }
 
-export const drawdownSaid = ({
-	drawdown,
-	depthMmHg,
-	drawdownSec,
-}: Drawdown): Said =>
+const drawdownSaid = ({ drawdown, depthMmHg, drawdownSec }: Drawdown): Said =>
 	drawdownSec === null
 		? [
 				"drawdown {share} ({mmHg} is not reached before the pump is let work freely)",
