@@ -61,10 +61,16 @@ const canister: Entry<DressingScope>[] = [
 			if (firstNeed(scope) !== null) return [];
 			const { p10Ml, p50Ml, p90Ml } = scope.projection.canisterAtEnd;
 			const sure = !varies(scope);
+			// One that is listed comes all the same.
+			const further = listingsOf(scope).some(
+				({ what }) => what === "canister-change",
+			)
+				? "further "
+				: "";
 			return [
 				[
-					sure ? "no change" : undefined,
-					sure ? undefined : "no change likely",
+					sure ? `no ${further}change` : undefined,
+					sure ? undefined : `no ${further}change likely`,
 					scope.scenario.horizonMin,
 					scope.projection.canisterNeeds[0]?.probabilityWithinHorizon,
 					p50Ml,

@@ -307,9 +307,6 @@ const unitsValues = ({ result }: SupplyScope): unknown[] => [
 const headings = [
 	"The stores",
 	"Order list",
-	"Ordered by",
-	"Date",
-	"Delivery to",
 	"Stock",
 	"Demand by cause",
 	"Order rules",
@@ -419,6 +416,9 @@ export const supplyCatalogue: Catalogue<SupplyScope, never> = {
 		entry("{text}", ({ result }) => [
 			[result.cost === null ? "Cost" : "Cost by item"],
 		]),
+		...["Ordered by", "Date", "Delivery to"].map((place) =>
+			fixedWords<SupplyScope>(place, ({ result }) => result.orders.length > 0),
+		),
 		...answers,
 		...charts,
 		entry("{text}: stores", ({ scenario }) => [[scenario.title]]),
