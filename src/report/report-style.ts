@@ -75,7 +75,7 @@ body>footer{margin-top:2.5rem;padding-top:1rem;padding-bottom:3rem;border-top:2p
 .clock caption,.clock tbody{display:block}
 .clock tr{display:grid;grid-template-columns:4.2rem 1fr max-content;gap:0 .5rem;padding:.4rem 0;border-bottom:1px solid var(--sw-rule)}
 .clock th,.clock td,.clock td:nth-child(2){border:0;padding:0;min-width:0}
-.clock tbody th{white-space:normal}
+.clock tbody th{white-space:normal;grid-row:1/3}
 .clock td:last-child{grid-column:2/4;color:var(--sw-muted)}
 }
 @media (max-width:40rem){h1{font-size:1.4rem}dl{grid-template-columns:1fr;gap:0}dd{margin-bottom:.5rem}th,td{padding-right:.75rem}}
