@@ -19,6 +19,7 @@ type Piece =
 	| { readonly hole: Hole; readonly name: string }
 	| { readonly flag: true }
 	| { readonly inner: true }
+	| { readonly tail: true }
 	| { readonly maybe: readonly Piece[] };
 
 export type Values = readonly unknown[];
@@ -78,6 +79,7 @@ function piecesOf(text: string): Piece[] {
 			if (part.startsWith("[[")) return { maybe: piecesOf(part.slice(2, -2)) };
 			if (part === "{?}") return { flag: true };
 			if (part === "{said}") return { inner: true };
+			if (part === "{tail}") return { tail: true };
 			if (part.startsWith("{")) {
 				const name = part.slice(1, -1);
 				return { hole: holeOf(name), name };
@@ -157,6 +159,38 @@ const begins = (text: string, at: number, words: string): boolean =>
 	((at === 0 || /[.?!:] $/u.test(text.slice(0, at))) &&
 		text.startsWith(capital(words), at));
 
+/** The last items of a list, from whichever on, one after the other; or the first of these and how many are left. */
+function tailReaches(
+	text: string,
+	from: number,
+	all: unknown,
+	clock: Clock,
+): number {
+	if (!isListed(all)) throw new TypeError("a tail needs a list");
+	for (let first = 0; first < all.items.length; first++) {
+		let [at, next] = [from, first];
+		for (; next < all.items.length; next++) {
+			const start = next === first || text.startsWith(all.between, at);
+			const to = start
+				? saidReaches(
+						text,
+						next === first ? at : at + all.between.length,
+						all.items[next],
+						clock,
+					)
+				: -1;
+			if (to === -1) break;
+			at = to;
+		}
+		if (next === first) continue;
+		const left = all.items.length - next;
+		const more = `${all.between}and ${left} more${all.last}`;
+		if (left === 0) return at;
+		if (text.startsWith(more, at)) return at + more.length;
+	}
+	return -1;
+}
+
 function walk(
 	pieces: readonly Piece[],
 	text: string,
@@ -173,6 +207,10 @@ function walk(
 		} else if ("flag" in piece) used++;
 		else if ("inner" in piece) {
 			at = saidReaches(text, at, values[used], clock);
+			if (at === -1) return [-1, used];
+			used++;
+		} else if ("tail" in piece) {
+			at = tailReaches(text, at, values[used], clock);
 			if (at === -1) return [-1, used];
 			used++;
 		} else if ("maybe" in piece) {
@@ -219,7 +257,11 @@ function shownValue(value: unknown): string {
  */
 export function beginnings({ pieces }: Pattern, values: Values): string | null {
 	const [first] = pieces;
-	if (first === undefined || "maybe" in first || "flag" in first) return null;
+	if (
+		first === undefined ||
+		!("words" in first || "inner" in first || "hole" in first)
+	)
+		return null;
 	const head = values[0];
 	if ("words" in first) return eitherCase(first.words);
 	if ("inner" in first) {

@@ -70,8 +70,14 @@ function ownText(element: Element): string {
 	let text = "";
 	for (const node of element.childNodes) {
 		if (node.nodeType === node.TEXT_NODE) text += node.nodeValue ?? "";
-		else if (isElement(node) && isInline(node) && !isUnseen(node))
-			text += ownText(node);
+		else if (isElement(node) && isInline(node) && !isUnseen(node)) {
+			// Spans beside each other stand apart.
+			const apart =
+				node.localName === "span" &&
+				node.previousSibling !== null &&
+				isElement(node.previousSibling);
+			text += `${apart ? " " : ""}${ownText(node)}`;
+		}
 	}
 	return text;
 }
@@ -135,6 +141,8 @@ export function readElement(root: Element): Page {
 			tables.push(tableOf(element));
 			const caption = element.querySelector("caption");
 			if (caption !== null) visit(caption);
+			for (const chart of element.querySelectorAll("svg"))
+				charts.push(chartOf(chart));
 			return;
 		}
 		const text = seen(element);
@@ -199,7 +207,7 @@ export function chartOf(svg: Element): Chart {
 }
 
 /** From line to line of a text that is broken, px. */
-const linesPx = [17, 19, 23];
+const linesPx = [17, 18, 19, 23];
 
 /** Lines right under each other are one text. */
 function joined(lines: readonly ChartText[]): ChartText[] {

@@ -200,42 +200,22 @@ const meanSaid = (
 	unit(scope, one) || undefined,
 ];
 
-/** What a chart of differences says of a pair. */
-function rowsSaid(
-	scope: CompareScope,
-	{ a, b }: Pair,
-	rows: readonly Difference[],
-	verdict: (one: Difference) => Said,
-) {
-	const inSentences: Said[] = rows
-		.slice(0, 12)
-		.map((one) => [
-			"{text}: {text} {said}, {text} {said}; {said}.",
-			measureOf(one.measure).label,
-			a,
-			meanSaid(scope, one, "a"),
-			b,
-			meanSaid(scope, one, "b"),
-			verdict(one),
-		]);
-	const count = (holds: (one: Difference) => boolean): number =>
-		rows.filter(holds).length;
-	const found = count(isFound);
-	const none = count(({ kind }) => kind === "none-found" || kind === "same");
-	return [
-		[
-			fixed(rows.length, 0),
-			found,
-			none,
-			rows.length - found - none,
-			listed(inSentences, " "),
-			rows.length > 12 ? rows.length - 12 : undefined,
-		],
-	];
-}
+/** A row of the table in which the differences of a pair are drawn. */
+const drawnRow = (scope: CompareScope, one: Difference): CellSaid[] => [
+	measureOf(one.measure).label,
+	meanSaid(scope, one, "a"),
+	meanSaid(scope, one, "b"),
+	"",
+	mainVerdict(scope)(one),
+];
 
-const chartText =
-	"{count:measure}: a difference was found in {word}, none in {word}, {word} could not be judged. {said}[[ And {word} more.]]";
+const drawnColumns = ({ a, b }: Pair): string[] => [
+	"measure",
+	a,
+	b,
+	`more with ${b} more with ${a}`,
+	"verdict",
+];
 
 /** Those of the first page, and why these. */
 function mainOnes(scope: CompareScope) {
@@ -699,20 +679,25 @@ export const compareCatalogue: Catalogue<CompareScope, never> = {
 			"What rests on assumed numbers is lost or turned round at half or at twice one of them, or without one assumed cause: see What the answer rests on.",
 			(scope) => allAsked(scope).some((one) => isFragile(scope, one)),
 		),
-		entry(chartText, (scope) =>
-			rowsSaid(
-				scope,
-				placed(pairsOf(scope), 0),
-				mainOnes(scope).rows,
-				mainVerdict(scope),
-			),
+		entry(
+			"Dot: mean difference, {text} less {text}. Bar: its 95 % interval; a bar that leaves out 0 is a difference. Each row has its own scale.[[ {text}]]",
+			(scope) =>
+				pairsOf(scope).flatMap(({ a, b }) => [
+					[a, b, undefined],
+					[a, b, "A hollow dot has no interval that would hold."],
+				]),
+			true,
 		),
-		entry(chartText, (scope) =>
-			pairsOf(scope).flatMap((pair) =>
-				ownersOf(scope).flatMap((owner) =>
-					rowsSaid(scope, pair, asked(scope, pair, owner), mainVerdict(scope)),
-				),
-			),
+		entry(
+			"{text}",
+			(scope) =>
+				scope.result.measures.map((measure) => [measureOf(measure).label]),
+			true,
+		),
+		entry(
+			"{said}",
+			(scope) => allAsked(scope).map((one) => [mainVerdict(scope)(one)]),
+			true,
 		),
 		entry(
 			"Means of {count:replication}, the difference {text} less {text} with its 95 % interval, and the share of replications in which either has more and in which {text} does better (empty where more is neither better nor worse).",
@@ -916,6 +901,25 @@ export const compareCatalogue: Catalogue<CompareScope, never> = {
 			columnsOf: (scope) =>
 				pairsOf(scope).flatMap(({ a, b }) =>
 					ownersOf(scope).map(() => differenceColumns(a, b)),
+				),
+		},
+		{
+			id: /^main-differences-rows$/u,
+			columns: (scope) => drawnColumns(placed(pairsOf(scope), 0)),
+			rows: (scope) => mainOnes(scope).rows.map((one) => drawnRow(scope, one)),
+		},
+		{
+			id: /^pair-\d+-\d+-rows$/u,
+			columns: (scope) => drawnColumns(placed(pairsOf(scope), 0)),
+			columnsOf: (scope) =>
+				pairsOf(scope).flatMap((pair) =>
+					ownersOf(scope).map(() => drawnColumns(pair)),
+				),
+			rows: (scope) =>
+				pairsOf(scope).flatMap((pair) =>
+					ownersOf(scope).flatMap((owner) =>
+						asked(scope, pair, owner).map((one) => drawnRow(scope, one)),
+					),
 				),
 		},
 		{

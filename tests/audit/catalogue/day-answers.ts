@@ -1,7 +1,7 @@
 import { type Entry, entry, fixedWords } from "../check.ts";
 import { fixed } from "../holes.ts";
 import { listed, type Said } from "../pattern.ts";
-import { type DressingScope, placed } from "../scope.ts";
+import type { DressingScope } from "../scope.ts";
 import { conditionName } from "../vocabulary.ts";
 import {
 	isLate,
@@ -54,30 +54,12 @@ function needTold(
 			];
 }
 
-/** Content of the canister at the end: that of its course, or, where that stops short, all that was drained into it. */
-function atTheEnd(scope: DressingScope) {
-	const { projection, scenario } = scope;
-	const { p10Ml, p50Ml, p90Ml, stepMin } = projection.canisterLevel;
-	const last = p50Ml.length - 1;
-	if (Math.abs(last * stepMin - scenario.horizonMin) < 1e-6)
-		return {
-			p10: placed(p10Ml, last),
-			p50: placed(p50Ml, last),
-			p90: placed(p90Ml, last),
-		};
-	if (listingsOf(scope).some(({ what }) => what === "canister-change"))
-		throw new RangeError("what a listed change leaves is not to be derived");
-	const { p10, p50, p90 } = projection.totals.toCanisterMl;
-	const held = scope.dressing.canisterHoldsMl;
-	return { p10: p10 + held, p50: p50 + held, p90: p90 + held };
-}
-
 const canister: Entry<DressingScope>[] = [
 	entry(
 		"Canister: [[{text}]][[{text}]] before {clock}[[ ({percent})]]; {ml}{mlspread} of its {ml} will be in it.",
 		(scope) => {
 			if (firstNeed(scope) !== null) return [];
-			const { p10, p50, p90 } = atTheEnd(scope);
+			const { p10Ml, p50Ml, p90Ml } = scope.projection.canisterAtEnd;
 			const sure = !varies(scope);
 			return [
 				[
@@ -85,8 +67,8 @@ const canister: Entry<DressingScope>[] = [
 					sure ? undefined : "no change likely",
 					scope.scenario.horizonMin,
 					scope.projection.canisterNeeds[0]?.probabilityWithinHorizon,
-					p50,
-					[p10, p90],
+					p50Ml,
+					[p10Ml, p90Ml],
 					scope.dressing.canisterMl,
 				],
 			];

@@ -4,7 +4,7 @@ import type { Clock } from "../clock.ts";
 import { fixed } from "../holes.ts";
 import { type Listed, listed, type Said } from "../pattern.ts";
 import type { DayScope, DressingScope } from "../scope.ts";
-import { conditionName } from "../vocabulary.ts";
+import { capital, conditionName } from "../vocabulary.ts";
 import { regimenSaid } from "./regimen.ts";
 
 interface Happened {
@@ -139,10 +139,26 @@ export function waterLineLabels<S>(
 	clock: (scope: S) => Clock,
 ): Entry<S>[] {
 	const days = (scope: S) => of(scope).map(({ day }) => day);
+	/** The whole day, and each 24 h of it. */
+	const spans = (scope: S): Span[] => {
+		const { horizonMin } = clock(scope);
+		return [
+			{ fromMin: 0, toMin: horizonMin },
+			...Array.from({ length: Math.ceil(horizonMin / 1440) }, (_, i) => ({
+				fromMin: 1440 * i,
+				toMin: Math.min(1440 * (i + 1), horizonMin),
+			})),
+		];
+	};
 	const events = (scope: S) =>
 		days(scope).flatMap((day) => [...alarmsOf(day), ...careOf(day)]);
 	const laned = (scope: S) =>
-		days(scope).flatMap((day) => [alarmsOf(day), careOf(day)]);
+		days(scope).flatMap((day) =>
+			spans(scope).flatMap((span) => {
+				const part = dayIn(day, span);
+				return [alarmsOf(part), careOf(part)];
+			}),
+		);
 	return [
 		fixedWords("vented"),
 		fixedWords("alarms"),
@@ -193,10 +209,14 @@ export function waterLineLabels<S>(
 			),
 		),
 		entry("One cycle, enlarged: {range}", (scope) =>
-			days(scope).flatMap((day) => cyclesOf(day, clock(scope).horizonMin)),
+			spans(scope).flatMap((span) =>
+				days(scope).flatMap((day) => cyclesOf(day, span)),
+			),
 		),
 		entry("The first minutes, enlarged: {range}", (scope) =>
-			days(scope).map(() => [[0, Math.min(10, clock(scope).horizonMin)]]),
+			spans(scope).map(({ fromMin, toMin }) => [
+				[fromMin, Math.min(fromMin + 10, toMin)],
+			]),
 		),
 		entry("{text}[[ {duration}]]", (scope) =>
 			days(scope).flatMap((day) =>
@@ -232,25 +252,111 @@ const piecesOf = (text: string): string[] => {
 	];
 };
 
-/** Every cycle with a little suction about it, one of which may be enlarged. */
-function cyclesOf(day: DressingDay, horizonMin: number): [number, number][][] {
+interface Span {
+	readonly fromMin: number;
+	readonly toMin: number;
+}
+
+/** What of a day began in a span, or had begun before it and lasts into it. */
+export function dayIn(day: DressingDay, { fromMin, toMin }: Span): DressingDay {
+	const lasts = ({
+		startMin,
+		endMin,
+	}: {
+		readonly startMin: number;
+		readonly endMin: number;
+	}): boolean => startMin < toMin && (startMin >= fromMin || endMin > fromMin);
+	const came = ({ atMin }: { readonly atMin: number }): boolean =>
+		atMin >= fromMin && atMin <= toMin;
+	return {
+		...day,
+		alarms: day.alarms.filter(lasts),
+		pauses: day.pauses.filter(lasts),
+		dressingChanges: day.dressingChanges.filter(lasts),
+		canisterChanges: day.canisterChanges.filter(came),
+		sourceChanges: day.sourceChanges.filter(came),
+	};
+}
+
+/** Every cycle of a span with a little suction about it, one of which may be enlarged. */
+function cyclesOf(
+	day: DressingDay,
+	{ fromMin, toMin }: Span,
+): [number, number][][] {
 	return day.phases.flatMap((fill, at) => {
 		if (fill.phase !== "fill") return [];
 		const rest = day.phases
 			.slice(at + 1, at + 3)
 			.filter(({ phase }) => phase === "dwell" || phase === "drain");
-		const endMin = rest.at(-1)?.endMin ?? fill.endMin;
+		const endMin = Math.min(toMin, rest.at(-1)?.endMin ?? fill.endMin);
 		const margin = Math.max(1, (endMin - fill.startMin) * 0.35);
 		return [
 			[
 				[
-					Math.max(0, fill.startMin - margin * 0.6),
-					Math.min(horizonMin, endMin + margin),
+					Math.max(fromMin, fill.startMin - margin * 0.6),
+					Math.min(toMin, endMin + margin),
 				],
 			],
 		];
 	});
 }
+
+/** What the water line of each 24 h says, where there are several. */
+export const sheetLineWords: Entry<DressingScope>[] = [
+	entry("From {clock} to {clock}.", (scope) =>
+		partsOf(scope).map(({ fromMin, toMin }) => [fromMin, toMin]),
+	),
+	entry("{said}.", (scope) =>
+		partsOf(scope).map(({ fromMin }) => {
+			const { regimens } = scope.dressing;
+			const last = scope.day.takeovers.findLast(
+				({ atMin }) => atMin <= fromMin,
+			);
+			const regimen = regimens[last?.regimen ?? 0];
+			if (regimen === undefined) throw new RangeError("no such regimen");
+			return [regimenSaid(regimen)];
+		}),
+	),
+	entry("{count:fill} in this time.", (scope) =>
+		partsOf(scope).map(({ fromMin, toMin }) => [
+			fixed(
+				scope.day.phases.filter(
+					({ phase, startMin }) =>
+						phase === "fill" && startMin >= fromMin && startMin < toMin,
+				).length,
+				0,
+			),
+		]),
+	),
+	...(["alarms", "care"] as const).flatMap((kind) => [
+		fixedWords<DressingScope>(`No ${kind}.`, (scope) =>
+			partsOf(scope).some((span) => eventsIn(scope, span, kind).length === 0),
+		),
+		entry<DressingScope>("{text}: {said}[[ and {word} more]].", (scope) =>
+			partsOf(scope).flatMap((span) =>
+				eventsSaid(capital(kind), eventsIn(scope, span, kind)),
+			),
+		),
+	]),
+];
+
+/** Each 24 h; none where they are one. */
+function partsOf({ scenario: { horizonMin } }: DressingScope): Span[] {
+	const many = Math.min(7, Math.ceil(horizonMin / 1440));
+	return many < 2
+		? []
+		: Array.from({ length: many }, (_, i) => ({
+				fromMin: 1440 * i,
+				toMin: Math.min(1440 * (i + 1), horizonMin),
+			}));
+}
+
+const eventsIn = (
+	{ day }: DressingScope,
+	span: Span,
+	kind: "alarms" | "care",
+): Happened[] =>
+	kind === "alarms" ? alarmsOf(dayIn(day, span)) : careOf(dayIn(day, span));
 
 /** When a canister is changed, beside its climb. */
 export const changeLabels: Entry<DressingScope>[] = [
@@ -267,41 +373,50 @@ export const changeLabels: Entry<DressingScope>[] = [
 	),
 ];
 
-/** Half-hours for a day, hours for three, days beyond; chances of half-hours that are put together as if independent. */
+/** Widths that a cell of the strip may have, min: as many as it takes for each to have room. */
+const cellsMin = [30, 60, 120, 240, 360, 720, 1440];
+const cellNames: { readonly [min: number]: string } = {
+	30: "a half-hour",
+	60: "an hour",
+	1440: "a day",
+};
+const cellName = (min: number): string => cellNames[min] ?? `${min / 60} h`;
+
+/** The least width of which each cell has 15.5 px of the 770 that there are. */
+const cellMin = (horizonMin: number): number =>
+	cellsMin.find((min) => (min / horizonMin) * 770 >= 15.5) ?? 1440;
+
+/** Chances of half-hours that are put together as if independent, in cells of every width. */
 export function cellsOf(
 	bins: DressingScope["projection"]["alarms"][number]["bins"],
-	horizonMin: number,
 ) {
-	const many = cellMin(horizonMin) / 30;
-	const cells = [];
-	for (let at = 0; at < bins.length; at += many) {
-		const some = bins.slice(at, at + many);
-		const [first, last] = [some[0], some.at(-1)];
-		if (first === undefined || last === undefined) continue;
-		cells.push({
-			startMin: first.startMin,
-			endMin: last.endMin,
-			probability:
-				some.length === 1
-					? first.chance
-					: 1 - some.reduce((none, bin) => none * (1 - bin.chance), 1),
-		});
-	}
-	return cells;
+	return cellsMin.flatMap((min) => {
+		const many = min / 30;
+		const cells = [];
+		for (let at = 0; at < bins.length; at += many) {
+			const some = bins.slice(at, at + many);
+			const [first, last] = [some[0], some.at(-1)];
+			if (first === undefined || last === undefined) continue;
+			cells.push({
+				startMin: first.startMin,
+				endMin: last.endMin,
+				probability:
+					some.length === 1
+						? first.chance
+						: 1 - some.reduce((none, bin) => none * (1 - bin.chance), 1),
+			});
+		}
+		return cells;
+	});
 }
-
-const cellMin = (horizonMin: number): number =>
-	horizonMin <= 26 * 60 ? 30 : horizonMin <= 72 * 60 ? 60 : 1440;
-const cellName = (horizonMin: number): string =>
-	({ 30: "half-hour", 60: "hour", 1440: "day" })[cellMin(horizonMin)] ?? "";
 
 /** Text alternative of the strip of alarms. */
 export const heatWords: Entry<DressingScope>[] = [
 	entry("{text}: when an alarm is likely", (scope) =>
 		cameAny(scope) ? [[scope.dressing.id]] : [],
 	),
-	entry("Chance by {text} and condition that an alarm starts.", (scope) =>
-		cameAny(scope) ? [[cellName(scope.scenario.horizonMin)]] : [],
+	entry("Chance by condition that an alarm starts in {text}.", (scope) =>
+		cameAny(scope) ? [[cellName(cellMin(scope.scenario.horizonMin))]] : [],
 	),
 	fixedWords(
 		"No half-hour passes 5 %.",
@@ -341,21 +456,21 @@ export const heatLabels: Entry<DressingScope>[] = [
 	entry("{text}", ({ projection }) =>
 		projection.alarms
 			.filter(({ byChance }) => byChance.meanPerDay > 0)
-			.map(({ condition }) => [conditionName(condition)]),
-	),
-	entry("{range}: {percent}", ({ projection, scenario }) =>
-		projection.alarms.flatMap(({ bins }) =>
-			cellsOf(bins, scenario.horizonMin).map(
-				({ startMin, endMin, probability }) => [
-					[startMin, endMin],
-					probability,
-				],
+			.flatMap(({ condition }) =>
+				piecesOf(conditionName(condition)).map((one) => [one]),
 			),
+	),
+	entry("{range}: {percent}", ({ projection }) =>
+		projection.alarms.flatMap(({ bins }) =>
+			cellsOf(bins).map(({ startMin, endMin, probability }) => [
+				[startMin, endMin],
+				probability,
+			]),
 		),
 	),
-	entry("{n}", ({ projection, scenario }) =>
+	entry("{n}", ({ projection }) =>
 		projection.alarms.flatMap(({ bins }) =>
-			cellsOf(bins, scenario.horizonMin)
+			cellsOf(bins)
 				.filter(({ probability }) => probability > 0.05)
 				.map(({ probability }) => [
 					fixed(
@@ -365,11 +480,8 @@ export const heatLabels: Entry<DressingScope>[] = [
 				]),
 		),
 	),
-	entry("chance that one starts in a {text}, in %:", ({ scenario }) => [
-		[cellName(scenario.horizonMin)],
-	]),
-	entry("chance that one starts in an {text}, in %:", ({ scenario }) => [
-		[cellName(scenario.horizonMin)],
+	entry("chance that one starts in {text}, in %:", ({ scenario }) => [
+		[cellName(cellMin(scenario.horizonMin))],
 	]),
 	entry("from {n}", () => edges.map((edge) => [fixed(edge, 1)])),
 	fixedWords("{n} and more".replace("{n}", "40")),

@@ -7,7 +7,7 @@ import {
 	type TableEntry,
 } from "../check.ts";
 import type { OnDay } from "../holes.ts";
-import type { Said } from "../pattern.ts";
+import { listed, type Said } from "../pattern.ts";
 import { type DressingScope, placed } from "../scope.ts";
 import { capital } from "../vocabulary.ts";
 import {
@@ -309,6 +309,28 @@ function cells(
 	});
 }
 
+/** Most sheets of paper of one dressing. */
+const mostSheets = 7;
+
+/** The 24 h of each sheet of paper. */
+export function sheetsOf({ scenario: { horizonMin } }: DressingScope) {
+	const many = Math.min(mostSheets, Math.max(1, Math.ceil(horizonMin / 1440)));
+	return Array.from({ length: many }, (_, i) => ({
+		fromMin: 1440 * i,
+		toMin: Math.min(1440 * (i + 1), horizonMin),
+		isLast: i === many - 1,
+	}));
+}
+
+const rowsOfSheet = (
+	scope: DressingScope,
+	{ fromMin, toMin, isLast }: ReturnType<typeof sheetsOf>[number],
+): Row[] =>
+	rowsOf(scope).filter(
+		({ atMin }) =>
+			atMin >= fromMin && (atMin < toMin || (isLast && atMin <= toMin)),
+	);
+
 const columns = () => ["Time", "What", "Volume", "Look at"];
 
 export const clockTables: TableEntry<DressingScope>[] = [
@@ -322,13 +344,59 @@ export const clockTables: TableEntry<DressingScope>[] = [
 		columns,
 		rows: (scope) => cells(parts(scope).later, scope),
 	},
+	...Array.from(
+		{ length: mostSheets },
+		(_, i): TableEntry<DressingScope> => ({
+			id: new RegExp(`-day-${i + 1}-clock-table$`, "u"),
+			columns,
+			firstOnly: true,
+			rows: (scope) => {
+				const sheet = sheetsOf(scope)[i];
+				return sheet === undefined
+					? []
+					: cells(rowsOfSheet(scope, sheet), scope);
+			},
+		}),
+	),
 ];
 
 export const clockWords: Entry<DressingScope>[] = [
 	fixedWords("On the clock"),
 	entry(
 		"What comes next, until {clock}, where nothing comes between; a fill that chance moves by more than 5 min says so.",
-		(scope) => [[Math.min(sheetEndMin(scope), scope.scenario.horizonMin)]],
+		(scope) => [
+			[Math.min(sheetEndMin(scope), scope.scenario.horizonMin)],
+			...sheetsOf(scope).map(({ toMin }) => [toMin]),
+		],
+	),
+	entry("Sheet {n} of {n}: {range}.", (scope) => {
+		const sheets = sheetsOf(scope);
+		return sheets.length === 1
+			? []
+			: sheets.map(({ fromMin, toMin }, i) => [
+					i + 1,
+					sheets.length,
+					[fromMin, toMin],
+				]);
+	}),
+	entry(
+		"Further, for want of room: {tail}.",
+		(scope) =>
+			sheetsOf(scope).map((sheet) => {
+				let day = 0;
+				return [
+					listed(
+						rowsOfSheet(scope, sheet).map(({ atMin, what }): Said => {
+							const time: OnDay = { from: atMin, to: atMin, day };
+							day = dayOf(atMin, scope.scenario);
+							return ["{rowtime} {said}", time, what];
+						}),
+						" · ",
+						", in schedule.csv",
+					),
+				];
+			}),
+		true,
 	),
 	entry("Later: {n} rows[[, then {n} more in schedule.csv]]", (scope) => {
 		const { later, left } = parts(scope);

@@ -17,10 +17,11 @@ import {
 	heatLabels,
 	heatWords,
 	roundShareOf,
+	sheetLineWords,
 	waterLineLabels,
 	waterLineWords,
 } from "./day-charts.ts";
-import { clockTables, clockWords } from "./day-clock.ts";
+import { clockTables, clockWords, sheetsOf } from "./day-clock.ts";
 import { isLate, listingsOf, planLineSaid, takeoverOf } from "./day-words.ts";
 import { dressingSaid, regimenSaid } from "./regimen.ts";
 
@@ -108,6 +109,7 @@ export const dayCatalogue: Catalogue<DayScope, DressingScope> = {
 			(scope) => [firstRegimen(scope)],
 			({ scenario }) => scenario.horizonMin,
 		),
+		...sheetLineWords,
 		...heatWords,
 		entry("Water line: {text}", ({ dressing }) => [[dressing.id]]),
 		entry("Water line of {text}", (scope) =>
@@ -147,7 +149,10 @@ export const dayCatalogue: Catalogue<DayScope, DressingScope> = {
 		]),
 		entry(
 			"{text}. For planning and teaching, not for setting a device or treating a patient: the prescription, the maker's instructions and local policy come first.",
-			(scope) => (several(scope) ? [[scope.scenario.title]] : []),
+			(scope) =>
+				several(scope) || sheetsOf(scope).length > 1
+					? [[scope.scenario.title]]
+					: [],
 		),
 		fixedWords("Answers"),
 		entry("{text}", ({ result, dressing }) =>

@@ -87,6 +87,8 @@ export function supplyFiles(scope: SupplyScope): {
 				"currency",
 				"outWithoutItBy",
 				"probability",
+				"probabilityWithIt",
+				"positionBefore",
 			],
 			rows: result.orders.map((order) => [
 				order.item,
@@ -99,6 +101,8 @@ export function supplyFiles(scope: SupplyScope): {
 				order.cost === null ? null : result.scenario.currency,
 				wallDate(start, order.without.byMin),
 				order.without.probability,
+				order.with.probability,
+				order.position,
 			]),
 		},
 		"rules.csv": {
@@ -122,6 +126,12 @@ export function supplyFiles(scope: SupplyScope): {
 				"substituted",
 				"offHours",
 				"expired",
+				"reorderLow95",
+				"reorderHigh95",
+				"reorderOfOtherHalf",
+				"reached",
+				"reachedLow95",
+				"reachedHigh95",
 			],
 			rows: stores.map(({ item, store }) => [
 				item,
@@ -143,10 +153,24 @@ export function supplyFiles(scope: SupplyScope): {
 				store.substituted.mean,
 				store.offHours.mean,
 				store.expired.mean,
+				store.rule.low95,
+				store.rule.high95,
+				store.rule.otherHalf,
+				store.rule.reached.mean,
+				store.rule.reached.low95,
+				store.rule.reached.high95,
 			]),
 		},
 		"cost.csv": {
-			head: ["item", "currency", "asOf", "price", ...four, "expiredMean"],
+			head: [
+				"item",
+				"currency",
+				"asOf",
+				"price",
+				...four,
+				"expiredMean",
+				...four.map((name) => `needed.${name}`),
+			],
 			rows: (result.cost?.items ?? []).map((row) => [
 				row.item,
 				result.cost?.currency ?? null,
@@ -154,6 +178,7 @@ export function supplyFiles(scope: SupplyScope): {
 				row.price,
 				...ofSpread(row.used).map((many) => ({ amount: many * row.price })),
 				{ amount: row.expiredMean * row.price },
+				...ofSpread(row.needed).map((many) => ({ amount: many * row.price })),
 			]),
 		},
 		"policies.csv": {
@@ -232,13 +257,18 @@ export function supplyEntries({
 	];
 }
 
-/** A chance in words of a whole percentage that says neither never nor always where it is not. */
-const percent = (share: number): string =>
-	share > 0 && share < 0.01
-		? "<1 %"
-		: share > 0.99 && share < 1
-			? ">99 %"
-			: `${Math.round(100 * share)} %`;
+/** A chance in words, no nearer to never or always than so many replications can tell. */
+function inWords(
+	share: number,
+	{ chance, replications }: SupplyScope["scenario"],
+): string {
+	const most = chance ? Math.max(2, Math.min(100, replications)) : 100;
+	if (share < 1 / most - 1e-12) return `less than 1 in ${most}`;
+	if (share > 1 - 1 / most + 1e-12) return `more than ${most - 1} in ${most}`;
+	return share > 0.5
+		? `${Math.round(100 * share)} in 100`
+		: `1 in ${Math.round(1 / share)}`;
+}
 
 /** `requests.fhir.json`: a request for each order, and every number and date of it. */
 export function checkBundle(
@@ -259,6 +289,8 @@ export function checkBundle(
 			});
 	};
 	hold("requests", entries.length, result.orders.length);
+	const ids = entries.map(({ resource }) => resource?.id);
+	hold("ids", new Set(ids).size, ids.length);
 	for (const [at, order] of result.orders.entries()) {
 		const request = entries[at]?.resource;
 		const where = `request ${at + 1}`;
@@ -270,6 +302,9 @@ export function checkBundle(
 		const quantity = (name: string) =>
 			request.parameter?.find(({ code }) => code?.text === name)?.valueQuantity;
 		hold(where, request.itemCodeableConcept?.text, order.item);
+		hold(`${where} requester`, request.requester?.display, scenario.title);
+		hold(`${where} deliver to`, request.deliverTo?.display, scenario.title);
+		hold(`${where} identifier`, request.identifier?.[0]?.value, request.id);
 		hold(`${where} packs`, request.quantity.value, order.packs);
 		hold(`${where} unit`, request.quantity.code, "{pack}");
 		hold(
@@ -294,7 +329,7 @@ export function checkBundle(
 		hold(
 			`${where} reason`,
 			request.reasonCode?.[0]?.text,
-			`Without it a chance of ${percent(order.without.probability)} of running out by ${wallDate(scenario.start, order.without.byMin)} (simulated, for planning only)`,
+			`The chance of running out by ${wallDate(scenario.start, order.without.byMin)} is ${inWords(order.without.probability, scenario)} without it, ${inWords(order.with.probability, scenario)} with it (simulated, for planning only)`,
 		);
 	}
 	return faults;

@@ -15,7 +15,7 @@ import {
 	fixedWords,
 } from "../check.ts";
 import { fixed } from "../holes.ts";
-import { type Listed, listed, type Said } from "../pattern.ts";
+import { listed, type Said } from "../pattern.ts";
 import { placed } from "../scope.ts";
 import { capital } from "../vocabulary.ts";
 import {
@@ -44,14 +44,22 @@ const orderSaid = (order: PlannedOrder): Said =>
 		? ["{n} × {text}", order.pieces, order.item]
 		: ["{count:pack} of {text}", fixed(order.packs, 0), order.item];
 
-/** '1 in 6', '62 in 100', or that it is next to nothing or next to certain. */
-function chanceSaid(probability: number): Said {
-	if (probability < 0.01) return ["less than 1 in 100"];
-	if (probability > 0.99) return ["more than 99 in 100"];
+/** '1 in 6', '62 in 100', or that it is less or more than so many replications can tell. */
+function chanceSaid({ scenario }: SupplyScope, probability: number): Said {
+	const most = scenario.chance
+		? Math.max(2, Math.min(100, scenario.replications))
+		: 100;
+	if (probability < 1 / most - 1e-12) return ["less than 1 in {n}", most];
+	if (probability > 1 - 1 / most + 1e-12)
+		return ["more than {n} in {n}", most - 1, most];
 	return probability > 0.5
 		? ["{n} in 100", 100 * probability]
 		: ["1 in {n}", 1 / probability];
 }
+
+/** '99.2 %', '>99.9 %'. */
+const shareSaid = (share: number): Said =>
+	share < 1 && share >= 0.9995 ? [">99.9 %"] : ["{n} %", fixed(100 * share, 1)];
 
 const money = (scope: SupplyScope, amount: number): Said => [
 	"{money} {text}",
@@ -59,19 +67,14 @@ const money = (scope: SupplyScope, amount: number): Said => [
 	currency(scope),
 ];
 
-/** The first order of each item, the soonest and likeliest to be missed first. */
-function firstOrders({ result }: SupplyScope): PlannedOrder[] {
-	const seen = new Set<string>();
-	return result.orders
-		.filter(({ item }) => {
-			const first = !seen.has(item);
-			seen.add(item);
-			return first;
-		})
-		.toSorted(
-			(a, b) =>
-				a.atMin - b.atMin || b.without.probability - a.without.probability,
-		);
+/** Orders of the first two weeks, or the first one where it comes later; the others are only counted. */
+function toldOrders({ result: { orders } }: SupplyScope) {
+	const [first] = orders;
+	const untilMin = Math.max((first?.atMin ?? 0) + 1, 14 * 1440);
+	return {
+		told: orders.filter(({ atMin }) => atMin < untilMin),
+		later: orders.filter(({ atMin }) => atMin >= untilMin),
+	};
 }
 
 const whenSaid = (order: PlannedOrder): Said =>
@@ -89,24 +92,24 @@ function worst(scope: SupplyScope): Stocked[] {
 	return all.filter(({ store }) => store.stockOut.probability === most);
 }
 
-/** Demand of the week in the middle, P10 to P90, by item. */
-function weeklySaid({
-	result,
-}: SupplyScope): readonly [Listed, Listed | undefined] {
+/** The week in the middle of the time, or what there is of it: its first day, how many days it has, its demand by item. */
+function weekOf({ result }: SupplyScope) {
+	const { weeks, days } = result.scenario;
+	const middle = Math.floor((weeks - 1) / 2);
 	const items = result.items
 		.filter(({ demand }) => demand.total.mean > 0)
-		.map(({ item, demand: { weeks: week } }): Said => {
-			const middle = Math.floor((week.p50.length - 1) / 2);
-			return [
+		.map(
+			({ item, demand: { weeks: week } }): Said => [
 				"{between} × {text}",
 				[week.p10[middle] ?? 0, week.p90[middle] ?? 0],
 				item,
-			];
-		});
-	return [
-		listed(items.slice(0, 2), " and "),
-		items.length > 2 ? listed(items.slice(2), "; ") : undefined,
-	];
+			],
+		);
+	return {
+		from: middle * 7 * 1440,
+		days: Math.min(7, days - 7 * middle),
+		items,
+	};
 }
 
 const answers: Entry<SupplyScope>[] = [
@@ -116,36 +119,35 @@ const answers: Entry<SupplyScope>[] = [
 		({ result }) => result.orders.length === 0,
 	),
 	entry(
-		"Order {said} {said}; without it the chance of running out by {date} is {said}.",
+		"Order {said} {said}; without it the chance of running out by {date} is {said}, with it {said}.",
 		(scope) =>
-			firstOrders(scope)
-				.slice(0, 4)
-				.map((order) => [
-					orderSaid(order),
-					whenSaid(order),
-					order.without.byMin,
-					chanceSaid(order.without.probability),
-				]),
+			toldOrders(scope).told.map((order) => [
+				orderSaid(order),
+				whenSaid(order),
+				order.without.byMin,
+				chanceSaid(scope, order.without.probability),
+				chanceSaid(scope, order.with.probability),
+			]),
 	),
-	entry("Later: {said}.", (scope) => {
-		const others = firstOrders(scope).slice(4);
-		return others.length === 0
-			? []
-			: [
-					[
-						listed(
-							others.map(
-								(order): Said => [
-									"{said} by {date}",
-									orderSaid(order),
-									order.atMin,
-								],
-							),
-							"; ",
-						),
-					],
-				];
-	}),
+	entry(
+		"{n} more {text} due from {date} {time} on: the order list has {text}.",
+		(scope) => {
+			const { later } = toldOrders(scope);
+			const [first] = later;
+			const isOne = later.length === 1;
+			return first === undefined
+				? []
+				: [
+						[
+							later.length,
+							isOne ? "order is" : "orders are",
+							first.atMin,
+							first.atMin,
+							isOne ? "it" : "them",
+						],
+					];
+		},
+	),
 	entry(
 		"With orders that follow these rules nothing ran out in any of the {n} replications of {said}.",
 		(scope) =>
@@ -178,9 +180,57 @@ const answers: Entry<SupplyScope>[] = [
 			];
 		},
 	),
-	entry("A week takes {said}[[; {said}]].", (scope) => [
-		[...weeklySaid(scope)],
-	]),
+	entry(
+		"If orders go on following these rules, the items most likely to run out are {said}, equally: {percent} ({percent} to {percent}) each over {said}[[; therapy lost to them: {n} h on average]].",
+		(scope) => {
+			const all = worst(scope);
+			const [first] = all;
+			if (
+				all.length < 2 ||
+				first === undefined ||
+				first.store.stockOut.probability === 0
+			)
+				return [];
+			const { probability, low, high } = first.store.stockOut;
+			const lost = all.reduce((sum, { store }) => sum + store.offHours.mean, 0);
+			return [
+				[
+					listed(
+						all.map(({ item }): Said => ["{text}", item]),
+						", ",
+						" and ",
+					),
+					probability,
+					low,
+					high,
+					weeks(scope),
+					lost > 0.05 ? fixed(lost, 1) : undefined,
+				],
+			];
+		},
+	),
+	fixedWords(
+		"Nothing is asked of the stores.",
+		(scope) => weekOf(scope).items.length === 0,
+	),
+	entry(
+		"The [[{text}]][[{n} days]] from {date} {text}, in eight of ten replications, {said}[[; {said}]].",
+		(scope) => {
+			const { from, days, items } = weekOf(scope);
+			return items.length === 0
+				? []
+				: [
+						[
+							days === 7 ? "week" : undefined,
+							days === 7 ? undefined : days,
+							from,
+							days === 7 ? "takes" : "take",
+							listed(items.slice(0, 2), " and "),
+							items.length > 2 ? listed(items.slice(2), "; ") : undefined,
+						],
+					];
+		},
+	),
 	entry(
 		"In use on average: {n}[[ of {n}]] units; hardly anybody waits for one.",
 		(scope) => (waitMean(scope) < 1 ? [unitsValues(scope)] : []),
@@ -202,19 +252,13 @@ const answers: Entry<SupplyScope>[] = [
 		beds.turnedAway.mean > 0 ? [[fixed(beds.turnedAway.mean, 1)]] : [],
 	),
 	entry(
-		"Used and expired pieces cost {said} (between {said} and {said}), at prices of {text}.",
+		"The pieces that are needed cost {said} (between {said} and {said}), at prices of {text}, where the stores lack nothing; with orders by these rules, shortages and expired pieces included, {said} (between {said} and {said}).",
 		(scope) => {
 			const { cost } = scope.result;
-			return cost === null
-				? []
-				: [
-						[
-							money(scope, cost.total.p50),
-							money(scope, cost.total.p10),
-							money(scope, cost.total.p90),
-							cost.asOf,
-						],
-					];
+			if (cost === null) return [];
+			const three = ({ p50, p10, p90 }: CountSpread): Said[] =>
+				[p50, p10, p90].map((amount) => money(scope, amount));
+			return [[...three(cost.totalNeeded), cost.asOf, ...three(cost.total)]];
 		},
 	),
 	entry(
@@ -328,8 +372,9 @@ const charts: Entry<SupplyScope>[] = [
 			bandSaid("pieces on the shelf", 0, item.store.onHand, readingSaid(item)),
 		]),
 	),
-	entry("{said} Triangles: deliveries of the order list.", (scope) =>
-		stocked(scope).map((item) => [readingSaid(item)]),
+	entry(
+		"{said} Each replication orders by the rules, as its own shelf falls; the order list, whose deliveries the triangles mark, is drawn up once for all of them. So the curve need not rise where a triangle stands.",
+		(scope) => stocked(scope).map((item) => [readingSaid(item)]),
 	),
 	fixedWords("Chart: Patients with a therapy unit"),
 	fixedWords("Patients with a therapy unit"),
@@ -394,7 +439,7 @@ export const supplyCatalogue: Catalogue<SupplyScope, never> = {
 			[trace.events, trace.hash],
 		]),
 		fixedWords(
-			"What the order rules ask for on a median course of demand, in whole packs.",
+			"On each order day, in whole packs, what it takes to last until the delivery of the next one, after the median use up to then. Beside it the chance of being out before that delivery, without the order and with it.",
 			({ result }) => result.orders.length > 0,
 		),
 		fixedWords(
@@ -402,11 +447,11 @@ export const supplyCatalogue: Catalogue<SupplyScope, never> = {
 			({ result }) => result.orders.length > 0,
 		),
 		entry(
-			"Pieces asked for in {n} days, by what made them necessary.",
+			"Pieces asked for in {n} days, whether they were there or not, by what made them necessary; orders by the rules, from today's stock on.",
 			({ result }) => [[result.scenario.days]],
 		),
 		fixedWords(
-			"When to order and up to what. Asked for is the share of the time with a piece on the shelf; beside it what it came to, and the share of pieces that were there when needed. Then the text-book reorder point (mean use until the delivery, and a safety stock for normal demand) and others about the one in force, with the share of the time that each comes to.",
+			"When to order and up to what. Asked for is the share of the time with a piece on the shelf. A reorder point that is not given was sought on one half of the replications; in brackets those that would do as well as far as that half can tell (95 %, from the differences between its groups). Reached is the share on the other half, in the long run; then what it came to in this run, which begins with today's stock, and the share of pieces that were there when needed. Then the text-book reorder point (mean use until the delivery, and a safety stock for normal demand and the spread of the lead time) and others about the one in force, with the share of the time that each reaches.",
 		),
 		entry("{text}", ({ result }) =>
 			result.cost === null
@@ -418,7 +463,7 @@ export const supplyCatalogue: Catalogue<SupplyScope, never> = {
 				: [],
 		),
 		entry(
-			"Cost of the pieces used in {n} days, in {text} at prices of {text}[[; without {text}, which have no price]].",
+			"Cost of the pieces that are needed in {n} days, with stores that lack nothing, in {text} at prices of {text}[[; without {text}, which have no price]]. Beside it what is used with orders by the rules, from today's stock on: less where something runs out, since a therapy that is off uses nothing; and what expires there.",
 			({ result: { cost, scenario } }) =>
 				cost === null
 					? []
@@ -438,12 +483,13 @@ export const supplyCatalogue: Catalogue<SupplyScope, never> = {
 			({ result }) => result.policies.length > 0,
 		),
 		fixedWords(
-			"The same patients under other regimens or with other sizes, with stores that lack nothing. The difference is to today's mix, with its 95 % half-width; variance saved is how much the same patients make it surer.",
+			"The same patients under other regimens or with other sizes, with stores that lack nothing. Today's mix costs what is needed under 'Cost by item'. The difference is to it, with its 95 % half-width; variance saved is how much the same patients make it surer.",
 			({ result }) => result.policies.length > 0,
 		),
-		entry("What is thrown away in {n} days.", ({ result }) => [
-			[result.scenario.days],
-		]),
+		entry(
+			"What is thrown away in {n} days, with orders by the rules.",
+			({ result }) => [[result.scenario.days]],
+		),
 		fixedWords("Weight: pieces with a weight given, and liquid at 1 g/mL."),
 		fixedWords(
 			"Nobody comes by chance.",
@@ -490,16 +536,29 @@ export const supplyCatalogue: Catalogue<SupplyScope, never> = {
 			[fixed(2.5, 1)],
 			[fixed(3.5, 1)],
 		]),
-		entry("reorder at: {n}", (scope) =>
-			stocked(scope).map(({ store }) => [store.rule.reorder]),
-		),
-		entry("units: {n}", ({ result }) =>
-			result.scenario.units === null ? [] : [[result.scenario.units]],
-		),
 		fixedWords("the count begins"),
 		entry(
-			"{text} at the end of each day: the line is the median, the band holds eight in ten",
-			() => [["pieces on the shelf"], ["patients"]],
+			"{text} at the end of each day: median and eight in ten[[; dashed: {text} {n}]][[; triangles: listed deliveries{?}]]",
+			(scope) => [
+				...stocked(scope).map(({ item, store }) => [
+					"pieces on the shelf",
+					"reorder at",
+					store.rule.reorder,
+					scope.result.orders.some(
+						(order) =>
+							order.item === item &&
+							order.arrivesMin < scope.scenario.horizonMin,
+					)
+						? true
+						: undefined,
+				]),
+				[
+					"patients",
+					scope.result.scenario.units === null ? undefined : "units",
+					scope.result.scenario.units ?? undefined,
+					undefined,
+				],
+			],
 		),
 		entry("Stock: {text}", (scope) => stocked(scope).map(({ item }) => [item])),
 		fixedWords("Patients with a therapy unit"),
@@ -515,12 +574,13 @@ export const supplyCatalogue: Catalogue<SupplyScope, never> = {
 			columns: (scope) => [
 				"Order by",
 				"Item",
-				"Packs",
-				"Pieces in a pack",
+				"Packs of",
 				"Pieces",
 				"Expected on",
 				currency(scope) === "" ? "Cost" : `Cost, ${currency(scope)}`,
-				"Out without it",
+				"Out by",
+				"without it",
+				"with it",
 				"Sent",
 			],
 			rows: ({ result }) =>
@@ -529,16 +589,13 @@ export const supplyCatalogue: Catalogue<SupplyScope, never> = {
 						? "now"
 						: ["{date} {time}", order.atMin, order.atMin],
 					order.item,
-					["{n}", order.packs],
-					["{n}", order.packSize],
+					["{n} × {n}", order.packs, order.packSize],
 					["{n}", order.packs * order.packSize],
 					["{date}", order.arrivesMin],
 					order.cost === null ? "" : ["{n}", fixed(order.cost, 2)],
-					[
-						"{percent} by {date}",
-						order.without.probability,
-						order.without.byMin,
-					],
+					["{date}", order.without.byMin],
+					["{percent}", order.without.probability],
+					["{percent}", order.with.probability],
 					"",
 				]),
 		},
@@ -570,7 +627,8 @@ export const supplyCatalogue: Catalogue<SupplyScope, never> = {
 				"Reorder at",
 				"Order up to",
 				"Asked for",
-				"On the shelf",
+				"Reached",
+				"In this run",
 				"There when needed",
 				"Ran out at least once",
 				"Text-book reorder point",
@@ -581,11 +639,32 @@ export const supplyCatalogue: Catalogue<SupplyScope, never> = {
 					const { rule, stockOut } = store;
 					return [
 						item,
-						["{n} ({text})", rule.reorder, rule.origin],
+						rule.origin === "given"
+							? ["{n} (given)", rule.reorder]
+							: [
+									"{n}[[ ({n} to {n})]]",
+									rule.reorder,
+									rule.low95 === null || rule.high95 === null
+										? undefined
+										: rule.low95,
+									rule.low95 === null || rule.high95 === null
+										? undefined
+										: rule.high95,
+								],
 						["{n}", rule.upTo],
-						["{percent}", rule.service],
-						["{percent}", store.ready.mean],
-						store.fillRate === null ? "" : ["{percent}", store.fillRate],
+						shareSaid(rule.service),
+						[
+							"{said}[[ ({said} to {said})]]",
+							shareSaid(rule.reached.mean),
+							...(rule.reached.low95 === null || rule.reached.high95 === null
+								? [undefined, undefined]
+								: [
+										shareSaid(rule.reached.low95),
+										shareSaid(rule.reached.high95),
+									]),
+						],
+						shareSaid(store.ready.mean),
+						store.fillRate === null ? "" : shareSaid(store.fillRate),
 						[
 							"{percent} ({percent} to {percent})",
 							stockOut.probability,
@@ -593,9 +672,11 @@ export const supplyCatalogue: Catalogue<SupplyScope, never> = {
 							stockOut.high,
 						],
 						[
-							"{n}[[ ({percent})]]",
+							"{n}[[ ({said})]]",
 							rule.textBook.reorder,
-							rule.textBook.service ?? undefined,
+							rule.textBook.service === null
+								? undefined
+								: shareSaid(rule.textBook.service),
 						],
 						rule.ladder.length === 0
 							? ""
@@ -604,9 +685,9 @@ export const supplyCatalogue: Catalogue<SupplyScope, never> = {
 									listed(
 										rule.ladder.map(
 											({ reorder, service }): Said => [
-												"{n}: {n} %",
+												"{n}: {said}",
 												reorder,
-												fixed(100 * service, 1),
+												shareSaid(service),
 											],
 										),
 									),
@@ -616,31 +697,45 @@ export const supplyCatalogue: Catalogue<SupplyScope, never> = {
 		},
 		{
 			id: /^cost$/u,
-			columns: () => ["Item", "Price", ...quantiles, "Expired (mean)"],
+			columns: () => [
+				"Item",
+				"Price",
+				...quantiles,
+				"By the rules (mean)",
+				"Expired (mean)",
+			],
 			rows: (scope) => {
 				const { cost } = scope.result;
 				if (cost === null) return [];
-				const all = [
-					cost.total.mean,
-					cost.total.p10,
-					cost.total.p50,
-					cost.total.p90,
+				const { mean, p10, p50, p90 } = cost.totalNeeded;
+				const { items } = cost;
+				const sum = (of: (item: (typeof items)[number]) => number) =>
+					items.reduce((so, item) => so + of(item), 0);
+				const cell = (amount: number): CellSaid => [
+					"{said}",
+					money(scope, amount),
 				];
 				return [
 					...cost.items.map(
-						({ item, price, used, expiredMean }): CellSaid[] => [
+						({ item, price, used, expiredMean, needed }): CellSaid[] => [
 							item,
 							["{n}", fixed(price, 2)],
-							...[used.mean, used.p10, used.p50, used.p90, expiredMean].map(
-								(many): CellSaid => ["{said}", money(scope, many * price)],
-							),
+							...[
+								needed.mean,
+								needed.p10,
+								needed.p50,
+								needed.p90,
+								used.mean,
+								expiredMean,
+							].map((many) => cell(many * price)),
 						],
 					),
 					[
-						"all, expired ones included",
+						"all",
 						"",
-						...all.map((amount): CellSaid => ["{said}", money(scope, amount)]),
-						"",
+						...[mean, p10, p50, p90].map(cell),
+						cell(sum(({ used, price }) => used.mean * price)),
+						cell(sum(({ expiredMean, price }) => expiredMean * price)),
 					],
 				];
 			},

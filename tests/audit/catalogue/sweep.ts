@@ -532,7 +532,13 @@ export const sweepCatalogue: Catalogue<SweepScope, never> = {
 		}),
 		entry(
 			"{text} across, {text} upwards.[[ {said}]][[ And {word} more maps.]]",
-			mapsSaid,
+			(scope) => (shown(scope).varying.length === 0 ? [] : mapsSaid(scope)),
+		),
+		fixedWords(
+			"No measure differs between the regimens that were run.",
+			(scope) =>
+				shown(scope).varying.length === 0 &&
+				(isMapped(scope) || curveAxis(scope) !== undefined),
 		),
 		entry("{text} alone", (scope) => {
 			const axis = curveAxis(scope);
@@ -604,6 +610,7 @@ export const sweepCatalogue: Catalogue<SweepScope, never> = {
 	part: [],
 	labels: [
 		...[
+			"no measure differs between the regimens that were run",
 			"the current regimen",
 			"the site's usual regimen",
 			"outside the usual range of the tissue",
@@ -704,7 +711,8 @@ export const sweepCatalogue: Catalogue<SweepScope, never> = {
 		// Ticks of a scale of settings: round values, whose places are looked at apart.
 		entry("{duration}", () =>
 			Array.from({ length: 49 }, (_, i) => [i * 5]).concat(
-				[1, 2, 3, 4, 6, 7, 8, 9, 11, 12, 13, 14, 16].map((i) => [i]),
+				Array.from({ length: 41 }, (_, i) => [i * 6]),
+				Array.from({ length: 20 }, (_, i) => [i]),
 			),
 		),
 		entry("{ml}", () => Array.from({ length: 41 }, (_, i) => [i * 5])),
