@@ -20,8 +20,8 @@ a{color:var(--sw-water-text)}
 :focus-visible{outline:3px solid var(--sw-water);outline-offset:2px}
 .skip{position:absolute;left:-999rem}
 .skip:focus{left:1rem;top:1rem;background:var(--sw-paper);padding:.5rem 1rem;z-index:1}
-.dressing,.common{border-top:2px solid var(--sw-line);margin-top:2rem;padding-top:1.25rem}
-.dressing>section,.sheet>section,.common>section{margin-top:1.75rem}
+.dressing,.common,.together{border-top:2px solid var(--sw-line);margin-top:2rem;padding-top:1.25rem}
+.dressing>section,.sheet>section,.common>section,.together>section{margin-top:1.75rem}
 .pair{margin-top:1.25rem}
 .answers .caution{margin-top:.75rem}
 .answers ul{margin:0;padding:0;list-style:none;max-width:68ch}
@@ -94,8 +94,8 @@ p{max-width:none;margin-bottom:1mm}
 .sources .number{min-width:16mm}.sources td,.sources th{font-size:7.4pt}
 .alarms table{margin-top:3mm}
 .answers li{padding:.5mm 0}
-.dressing,.common{margin-top:3mm;padding-top:2.5mm;border-top-width:1px}
-.dressing>section,.sheet>section,.common>section{margin-top:3mm}
+.dressing,.common,.together{margin-top:3mm;padding-top:2.5mm;border-top-width:1px}
+.dressing>section,.sheet>section,.common>section,.together>section{margin-top:3mm}
 th,td{padding-top:.6mm;padding-bottom:.6mm}
 .scroll{overflow:visible}
 figure svg{min-width:0}
