@@ -171,7 +171,36 @@ function changeWindows(
 			right: onLeft ? to : to + wide,
 		};
 	});
-	const rows = stackedRows(places, 8).map((row) => Math.min(row, 4));
+	// A label with room on neither side of its bar has a row of its own.
+	const apart = places.flatMap(({ onLeft, right, label }, index) => {
+		const wide = textWidth(label, 11.5);
+		return onLeft || label === "" || right <= plot.rightPx + 12
+			? []
+			: [{ index, left: plot.rightPx + 8 - wide, right: plot.rightPx + 8 }];
+	});
+	const isApart = (index: number) => apart.some((one) => one.index === index);
+	const bars = places.map((place, index) =>
+		isApart(index) ? { left: place.from, right: place.to } : place,
+	);
+	const rows = stackedRows([...bars, ...apart], 8).map((row) =>
+		Math.min(row, 5),
+	);
+	apart.forEach(({ index, right }, at) => {
+		const middle = topPx + (rows[places.length + at] ?? 0) * rowPx + 9;
+		group.append(
+			svgElement(
+				document,
+				"text",
+				{
+					class: "small canister-text",
+					x: right,
+					y: middle + 4,
+					"text-anchor": "end",
+				},
+				places[index]?.label ?? "",
+			),
+		);
+	});
 	places.forEach((place, index) => {
 		const middle = topPx + (rows[index] ?? 0) * rowPx + 9;
 		const bar = svgElement(
@@ -197,7 +226,7 @@ function changeWindows(
 				}),
 			);
 		group.append(bar);
-		if (place.label === "") return;
+		if (place.label === "" || isApart(index)) return;
 		const at = place.onLeft
 			? { x: place.from - 6, "text-anchor": "end" }
 			: { x: place.to + 6, "text-anchor": "start" };

@@ -110,6 +110,11 @@ export function sideWords(
 	place: BarPlace,
 ): SVGTextElement[] {
 	const room = (place.right - place.left) / 2 - 8;
+	// A name that has no room is told by its place in the line above, which names both in full.
+	const moreWith = (name: string, placeWords: string): string =>
+		textWidth(`more with ${name}`, 11.5) <= room
+			? `more with ${name}`
+			: fittedText(`more with ${placeWords}`, 11.5, room);
 	const side = (x: number, anchor: string, words: string): SVGTextElement =>
 		svgElement(
 			document,
@@ -118,7 +123,7 @@ export function sideWords(
 			words,
 		);
 	return [
-		side(place.left, "start", fittedText(`more with ${names.b}`, 11.5, room)),
-		side(place.right, "end", fittedText(`more with ${names.a}`, 11.5, room)),
+		side(place.left, "start", moreWith(names.b, "the second")),
+		side(place.right, "end", moreWith(names.a, "the first")),
 	];
 }

@@ -4,7 +4,7 @@ import type { DifferenceRow } from "./difference-rows.ts";
 import { svgElement } from "./svg-element.ts";
 
 /** Width of a lone bar, px of its grid. */
-export const differenceMarkPx = 240;
+const differenceMarkPx = 240;
 const highPx = 36;
 
 /** The dot and the bar of one row, to stand in a cell of a table that says the rest in words. */

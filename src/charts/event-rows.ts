@@ -40,7 +40,8 @@ export function eventRows(
 	const placed = events.map((event) => placement(plot, event));
 	const rows = stackedRows(placed, 8);
 	const rowCount = Math.max(...rows) + 1;
-	if (events.length > mostLabelled || rowCount > mostRows)
+	const isTight = placed.some(({ right }) => right > plot.rightPx + 12);
+	if (events.length > mostLabelled || rowCount > mostRows || isTight)
 		return laneRows(plot, topPx, heading, events);
 	group.append(rowLabel(plot, topPx + rowPx / 2, heading));
 	events.forEach((event, index) => {

@@ -6,7 +6,7 @@ export const titleLinePx = 23;
 export const textLinePx = 19;
 export const smallLinePx = 17;
 
-/** The text in lines that fit a room, broken at spaces but not between a number and its unit; a word that is too long is cut, the last line ends in an ellipsis where more would follow. */
+/** The text in lines that fit a room, broken at spaces but not between a number and its unit; a word that is too long goes on in the next line, the last line ends in an ellipsis where more would follow. */
 export function wrappedText(
 	text: string,
 	fontSizePx: number,
@@ -16,7 +16,8 @@ export function wrappedText(
 	const words = text
 		.replace(/(\d) (?=\S)/g, "$1\u00A0")
 		.split(/[ \t\n\r]+/)
-		.filter((word) => word !== "");
+		.filter((word) => word !== "")
+		.flatMap((word) => pieces(word, fontSizePx, roomPx));
 	const lines: string[] = [];
 	let line = "";
 	for (const word of words) {
@@ -39,6 +40,21 @@ export function wrappedText(
 	return kept.map((one) =>
 		fittedText(one.replaceAll("\u00A0", " "), fontSizePx, roomPx),
 	);
+}
+
+/** A word, in as many pieces as it needs to fit a room. */
+function pieces(word: string, fontSizePx: number, roomPx: number): string[] {
+	if (textWidth(word, fontSizePx) <= roomPx) return [word];
+	const found: string[] = [];
+	let piece = "";
+	for (const character of word) {
+		if (piece !== "" && textWidth(piece + character, fontSizePx) > roomPx) {
+			found.push(piece);
+			piece = "";
+		}
+		piece += character;
+	}
+	return [...found, piece];
 }
 
 /** Lines under each other, the first on the base line `y`. */

@@ -33,7 +33,12 @@ export function reportHtml(result: DayResult, document: Document): string {
 		skipTo: "answers",
 		header: header(result, document),
 		main: [
-			all.length > 1 ? overviewSection(result, all, document) : null,
+			...(all.length > 1
+				? [
+						overviewSection(result, all, document),
+						togetherSection(result, document),
+					]
+				: []),
 			...all.map((parts) => dressingSection(result, parts, document)),
 			commonSection(result, document),
 		],
@@ -80,14 +85,28 @@ function dressingSection(
 	);
 }
 
+/** Of several dressings, what they need together: with their overview it is the first page. */
+const togetherSection = (result: DayResult, document: Document): HTMLElement =>
+	htmlElement(
+		document,
+		"section",
+		{ class: "together", "aria-labelledby": "together-heading" },
+		htmlElement(document, "h2", { id: "together-heading" }, "Together"),
+		...needed(result, document),
+	);
+
+const needed = (result: DayResult, document: Document) => [
+	planSection(result, document),
+	suppliesSection(result, document),
+];
+
 const commonSection = (result: DayResult, document: Document): HTMLElement =>
 	htmlElement(
 		document,
 		"section",
 		{ class: "common", "aria-labelledby": "common-heading" },
 		htmlElement(document, "h2", { id: "common-heading" }, "For all of it"),
-		planSection(result, document),
-		suppliesSection(result, document),
+		...(result.scenario.dressings.length > 1 ? [] : needed(result, document)),
 		cautionsSection(result, document),
 		sourcesSection(dayFacts(result), result.assumptions, document),
 	);

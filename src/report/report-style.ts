@@ -20,8 +20,8 @@ a{color:var(--sw-water-text)}
 :focus-visible{outline:3px solid var(--sw-water);outline-offset:2px}
 .skip{position:absolute;left:-999rem}
 .skip:focus{left:1rem;top:1rem;background:var(--sw-paper);padding:.5rem 1rem;z-index:1}
-.dressing,.common{border-top:2px solid var(--sw-line);margin-top:2rem;padding-top:1.25rem}
-.dressing>section,.sheet>section,.common>section{margin-top:1.75rem}
+.dressing,.common,.together{border-top:2px solid var(--sw-line);margin-top:2rem;padding-top:1.25rem}
+.dressing>section,.sheet>section,.common>section,.together>section{margin-top:1.75rem}
 .pair{margin-top:1.25rem}
 .answers .caution{margin-top:.75rem}
 .answers ul{margin:0;padding:0;list-style:none;max-width:68ch}
@@ -75,7 +75,7 @@ body>footer{margin-top:2.5rem;padding-top:1rem;padding-bottom:3rem;border-top:2p
 .clock caption,.clock tbody{display:block}
 .clock tr{display:grid;grid-template-columns:4.2rem 1fr max-content;gap:0 .5rem;padding:.4rem 0;border-bottom:1px solid var(--sw-rule)}
 .clock th,.clock td,.clock td:nth-child(2){border:0;padding:0;min-width:0}
-.clock tbody th{white-space:normal}
+.clock tbody th{white-space:normal;grid-row:1/3}
 .clock td:last-child{grid-column:2/4;color:var(--sw-muted)}
 }
 @media (max-width:40rem){h1{font-size:1.4rem}dl{grid-template-columns:1fr;gap:0}dd{margin-bottom:.5rem}th,td{padding-right:.75rem}}
@@ -94,8 +94,8 @@ p{max-width:none;margin-bottom:1mm}
 .sources .number{min-width:16mm}.sources td,.sources th{font-size:7.4pt}
 .alarms table{margin-top:3mm}
 .answers li{padding:.5mm 0}
-.dressing,.common{margin-top:3mm;padding-top:2.5mm;border-top-width:1px}
-.dressing>section,.sheet>section,.common>section{margin-top:3mm}
+.dressing,.common,.together{margin-top:3mm;padding-top:2.5mm;border-top-width:1px}
+.dressing>section,.sheet>section,.common>section,.together>section{margin-top:3mm}
 th,td{padding-top:.6mm;padding-bottom:.6mm}
 .scroll{overflow:visible}
 figure svg{min-width:0}

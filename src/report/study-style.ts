@@ -41,7 +41,7 @@ ${comparisonStyle}
 .brief .regimens,.brief .varied{grid-area:lead}.brief .silence,.brief .answers{grid-area:side}.brief .main-differences{grid-area:wide}.brief .paper-only{grid-area:sign}}
 @media (max-width:40rem){.brief dd{grid-column:1}}
 @media screen{.difference-rows,.two-widths{container-type:inline-size}
-@container (max-width:48rem){.difference-rows :is(table,caption,tbody){display:block;width:auto}
+@container (max-width:56rem){.difference-rows :is(table,caption,tbody){display:block;width:auto}
 .difference-rows thead{position:absolute;left:-999rem}
 .difference-rows tr{display:grid;grid-template-columns:max-content minmax(0,1fr);padding:.5rem 0;border-bottom:1px solid var(--sw-rule)}
 .difference-rows :is(th,td){border:0;padding:0;grid-column:1/-1}

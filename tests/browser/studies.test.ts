@@ -154,9 +154,7 @@ describe.skipIf("missing" in started)("in a real browser", () => {
 			);
 			expect(bottom).toBeLessThanOrEqual(pxOf(down));
 			expect(await page.evaluate(layoutFaults)).toEqual([]);
-			const pdf = (await page.pdf({ preferCSSPageSize: true })).toString(
-				"latin1",
-			);
+			const pdf = (await page.pdf({ format: "A4" })).toString("latin1");
 			expect(pdf).toMatch(/\/MediaBox \[0 0 59[45](\.\d+)? 84[12](\.\d+)?\]/);
 			expect(pdf.match(/\/Type \/Page\b/g)?.length ?? 0).toBeGreaterThan(1);
 		});
