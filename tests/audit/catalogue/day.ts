@@ -53,6 +53,7 @@ export const dayCatalogue: Catalogue<DayScope, DressingScope> = {
 		entry("{text}", (scope) =>
 			several(scope) ? ofEach(scope).map((id) => [id]) : [],
 		),
+		fixedWords("Together", several),
 		fixedWords("For all of it"),
 		fixedWords("Supplies"),
 		entry(
