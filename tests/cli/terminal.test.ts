@@ -109,13 +109,19 @@ describe("what a terminal is told are the report's own sentences", () => {
 		const main = mainDifferences(result, pair, pair.owners[0]);
 		expect(text).toContain(main.why);
 		const html = compareHtml(result, drawings, document);
-		const [description] = shown(html, ".brief .wide svg desc");
+		const rows = shown(html, ".brief .difference-rows tbody tr");
 		const sentences = spokenComparison(result).parts[0].sentences.slice(0, -1);
 		expect(sentences.length).toBe(main.differences.length);
-		for (const sentence of sentences) {
-			expect(description).toContain(sentenceText(sentence));
+		expect(rows.length).toBe(sentences.length);
+		sentences.forEach((sentence, i) => {
+			// The row's cells are the sentence's words: measure, both means, verdict.
+			const verdict = sentence.find((piece) => typeof piece !== "string");
+			expect(rows[i]).toContain(sentenceText([verdict ?? ""]));
+			expect(rows[i].startsWith(sentenceText(sentence).split(":")[0])).toBe(
+				true,
+			);
 			expect(text).toContain(sentenceText(sentence));
-		}
+		});
 		expect(text.startsWith(shown(html, "h1")[0])).toBe(true);
 	});
 
@@ -239,7 +245,7 @@ describe("each command that answers", () => {
 			],
 			/None of them is the best of all/u,
 		],
-		["supply", [ward], /A week takes/u],
+		["supply", [ward], /takes, in\s+eight\s+of\s+ten\s+replications/u],
 	];
 
 	test.each(commands)(
@@ -284,7 +290,9 @@ describe("each command that answers", () => {
 			).toMatch(/^The part is in .*\n$/u);
 		const parts = [1, 2].map((part) => join(folder, `part-${part}-of-2.json`));
 		const told = await asTerminal(60, "gather", ...parts, "--out", out);
-		expect(told.out).toMatch(/A week takes[\s\S]*\n\nThe report is in /u);
+		expect(told.out).toMatch(
+			/eight\s+of\s+ten\s+replications[\s\S]*\n\nThe report is in /u,
+		);
 	});
 
 	test("drill debriefs in lines as wide as the terminal, and as ever in a pipe", async () => {
