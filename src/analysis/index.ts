@@ -11,7 +11,7 @@ export {
 } from "./comparison.ts";
 export { dayResult } from "./day.ts";
 export type * from "./day-result.ts";
-export { type Drawn, drawnOf } from "./drawn.ts";
+export { drawnOf } from "./drawn.ts";
 export { efficientPoints } from "./efficient.ts";
 export {
 	type Found,

@@ -8,7 +8,7 @@ export interface LikelyTime {
 }
 
 /** Times are gathered in stretches of this many minutes. */
-export const stretchMin = 10;
+const stretchMin = 10;
 /** A stretch belongs to a window where it holds at least this part of what the fullest stretch holds … */
 const partOfFullest = 0.25;
 /** … and a window is named where it holds at least this share of all days. */

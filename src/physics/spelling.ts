@@ -53,7 +53,7 @@ const joined =
 	/\b(sq|square|cubic|cu|mm|cm|in|inch|inches)\.?\s+(?=(?:of\s+)?(?:mm|cm|m|milli|centi|metre|meter|hg|mercury|h2o|h₂o|h20|water|of)[a-z0-9₂]*)/giu;
 
 /** The unit that was meant, in the spelling of a scenario; null where a word of it is not known. */
-export function rightUnit(written: string): string | null {
+function rightUnit(written: string): string | null {
 	const plain = written
 		.trim()
 		.replace(/\.$/u, "")

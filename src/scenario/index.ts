@@ -3,8 +3,6 @@
 export {
 	fewReplications,
 	outputCaution,
-	type ScenarioCaution,
-	scenarioCautions,
 	settingCautions,
 } from "./cautions.ts";
 export { dayOfKind } from "./day-of-kind.ts";

@@ -10,7 +10,7 @@ import { here, root, scenario, temporary, written } from "../cli/program.ts";
 import { launched } from "./launch.ts";
 import { layoutFaults } from "./layout.ts";
 import { layoutScenario } from "./layout-scenarios.ts";
-import { openedTab, settled } from "./page-tab.ts";
+import { widened as drawnAt, openedTab, settled } from "./page-tab.ts";
 import { paperFaults, printed } from "./paper.ts";
 import { type Day, sheetFaults } from "./sheet-pages.ts";
 import { widened } from "./wider.ts";
@@ -201,15 +201,9 @@ describe.skipIf("missing" in started)("how papers are laid out", () => {
 				if (letters === "wider") await widened(bench);
 				const faults: string[] = [];
 				for (const width of widthsPx) {
-					await bench.setViewportSize({ width, height: 900 });
-					// It draws anew a moment after the last change of its width: what is wrong after that stays wrong.
-					let found: string[] = [];
-					for (let look = 0; look < 25; look++) {
-						await bench.waitForTimeout(200);
-						found = await bench.evaluate(layoutFaults);
-						if (found.length === 0) break;
-					}
-					for (const fault of found) faults.push(`${width} px: ${fault}`);
+					await drawnAt(bench, width);
+					for (const fault of await bench.evaluate(layoutFaults))
+						faults.push(`${width} px: ${fault}`);
 				}
 				expect(faults).toEqual([]);
 				await bench.close();
