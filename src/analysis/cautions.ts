@@ -87,7 +87,7 @@ function suction(
 	if (most > limit)
 		add(
 			"off-suction",
-			`The traced day has ${figure(most)} min off suction within 24 h: ${rule} calls for a look at the dressing.`,
+			`The drawn day has ${figure(most)} min off suction within 24 h: ${rule} calls for a look at the dressing.`,
 		);
 	else if (share >= 0.05)
 		add(

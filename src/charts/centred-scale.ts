@@ -21,6 +21,7 @@ export function centredScale(
 		(most, value) => Math.max(most, Math.abs(value)),
 		0,
 	);
-	const most = niceAbove(largest);
+	// What differs by rounding alone is no difference.
+	const most = niceAbove(largest < 1e-9 ? 0 : largest);
 	return { x: scaleLinear([-most, most], [leftPx, rightPx]), most };
 }

@@ -84,6 +84,11 @@ export function dayWords(atMin: number, clock: Clock): string {
 		: (weekdays[calendarDay(offset, clock).getUTCDay()] ?? "");
 }
 
+/** The same with the first day named, too: 'Mon'. For what goes back to it after another day has been named. */
+export const everyDayWords = (atMin: number, clock: Clock): string =>
+	dayWords(atMin, clock) ||
+	(weekdays[calendarDay(dayOffset(atMin, clock), clock).getUTCDay()] ?? "");
+
 /** '14:20', 'Tue 02:10', 'Tue 3 March 02:10'. */
 export function clockTime(atMin: number, clock: Clock): string {
 	const day = dayWords(atMin, clock);

@@ -33,6 +33,7 @@ export function dayBetween(
 		canisterChanges: came(day.canisterChanges),
 		sourceChanges: came(day.sourceChanges),
 		dressingChanges: lasting(day.dressingChanges),
+		takeovers: came(day.takeovers),
 		curve: curveBetween(day.curve, fromMin, toMin),
 	};
 }

@@ -11,6 +11,7 @@ export {
 	dateWords,
 	dayOffset,
 	dayWords,
+	everyDayWords,
 	fullDate,
 	isInstant,
 	timeOfDay,

@@ -15,9 +15,9 @@ export function waterLineWords(data: WaterLineData): {
 	const { clock } = data;
 	const { fromMin, toMin, isPart } = drawnSpan(data);
 	const day = isPart ? dayBetween(data.day, fromMin, toMin) : data.day;
-	const first = data.dressing.regimens.findLast(
-		(regimen, index) => index === 0 || regimen.fromMin <= fromMin,
-	);
+	// The one in force when the stretch begins: a later one may have waited for the running cycle.
+	const takeover = data.day.takeovers.findLast(({ atMin }) => atMin <= fromMin);
+	const first = data.dressing.regimens[takeover?.regimen ?? 0];
 	const named = (
 		events: ReturnType<typeof alarmEvents>,
 		kind: string,

@@ -1,5 +1,5 @@
-/** Half-widths up to this are rounding of the machine, not doubt. */
-const noDoubt = 1e-9;
+/** Half-widths up to this are rounding of the machine, not doubt: no volume, time or count is known to its millionth part. */
+const noDoubt = 1e-6;
 
 /**
  * Digits after the point that an interval of this half-width supports: the half-width shows one significant digit, or two

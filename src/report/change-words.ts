@@ -2,6 +2,7 @@ import type { ChangeTime, DressingProjection } from "../analysis/day-result.ts";
 import {
 	type Clock,
 	dayWords,
+	everyDayWords,
 	isInstant,
 	percentWords,
 	timeOfDay,
@@ -27,16 +28,19 @@ export function likeliestWords(need: Need, clock: Clock): string {
 		only.endMin >= need.p90Min
 	)
 		return "";
-	// The range has named its day; another is named where it begins.
+	// The range has named its day; another is named where it begins, the first of all, too.
 	let day = dayWords(need.p90Min, clock);
 	if (day !== dayWords(need.p10Min, clock)) day = "";
 	return alternatives(
 		windows.map(({ startMin, endMin, probability }, i) => {
 			const own = dayWords(startMin, clock);
+			const alone = own === dayWords(endMin, clock);
 			const when =
-				own === day && own === dayWords(endMin, clock)
+				alone && own === day
 					? timeRangeAlone(startMin, endMin, clock)
-					: timeRange(startMin, endMin, clock);
+					: alone && own === ""
+						? `${everyDayWords(startMin, clock)} ${timeRangeAlone(startMin, endMin, clock)}`
+						: timeRange(startMin, endMin, clock);
 			day = dayWords(endMin, clock);
 			return `${when} (${percentWords(probability)}${i === 0 ? " of the days" : ""})`;
 		}),

@@ -50,6 +50,7 @@ export function differenceHtml(
 		"span",
 		{ class: "sides-of-nought" },
 		element("span", {}, `more with ${data.b}`),
+		" ",
 		element("span", {}, `more with ${data.a}`),
 	);
 	const captionId = `${id}-rows-caption`;

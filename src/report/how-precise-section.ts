@@ -64,10 +64,13 @@ function significant(value: number): string {
 	return plainNumber(value, digits);
 }
 
+const rounding = 1e-18;
+
 function savedWords({ variance }: Difference): string {
 	const { paired, independent } = variance;
-	if (independent === 0) return "nothing varies";
-	if (paired === 0) return "all of it";
+	// Variances of rounding, some 1e-18 of a unit squared and below, are none.
+	if (independent < rounding) return "nothing varies";
+	if (paired < rounding) return "all of it";
 	const factor = independent / paired;
 	return `${plainNumber(factor, factor < 10 ? 1 : 0)} ×`;
 }

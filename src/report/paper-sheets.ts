@@ -171,6 +171,8 @@ function fitting(
 	const rest = (from: number, until: number): string => {
 		const list = told.slice(from, until).join(" · ");
 		const more = told.length - until;
+		if (list === "")
+			return `Further, for want of room: ${more} rows, in schedule.csv.`;
 		return `Further, for want of room: ${list}${more > 0 ? ` · and ${more} more, in schedule.csv` : ""}.`;
 	};
 	const heights = rows.map((row) => rowMm(row, wideMm));

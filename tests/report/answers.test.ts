@@ -83,6 +83,21 @@ describe("the canister", () => {
 		).toContain("Canister: likely to need changing between 19:05 and 21:40.");
 	});
 
+	test("names the day of a likeliest time that lies before the range's own day", () => {
+		expect(
+			said(quietDay(), () => ({
+				canisterNeeds: [
+					change(1054, 1200, 1380, 0.98, [
+						{ startMin: 960, endMin: 960, probability: 0.17 },
+						{ startMin: 1196, endMin: 1200, probability: 0.3 },
+					]),
+				],
+			}))[0],
+		).toBe(
+			"Canister: likely to need changing Tue between 00:34 and 06:00, likeliest Mon at 23:00 (17 % of the days) or Tue between 02:56 and 03:00 (30 %).",
+		);
+	});
+
 	test("is said to be due when it is, not when it has been changed", () => {
 		const sentences = said(quietDay(), () => ({
 			canisterChanges: [change(100, 100, 100, 1)],

@@ -144,7 +144,7 @@ function ofRun(run: Run): readonly (readonly [said: Said, sure: boolean])[] {
 			? [
 					[
 						[
-							"The traced day has {within} min off suction within 24 h: more than {n} min off suction in 24 h (common practice; local policy comes first) calls for a look at the dressing.",
+							"The drawn day has {within} min off suction within 24 h: more than {n} min off suction in 24 h (common practice; local policy comes first) calls for a look at the dressing.",
 							[Math.max(least, limit), most],
 							tenth(limit),
 						],
