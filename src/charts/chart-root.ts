@@ -1,6 +1,7 @@
 import { svgElement } from "./svg-element.ts";
 import { fittedText } from "./text-width.ts";
 import { chartStyle } from "./theme-style.ts";
+import { smallLinePx, textLines, wrappedText } from "./wrapped-text.ts";
 
 /** What every chart is told: unique ids begin with `idPrefix` (letters, digits and hyphens), width in px of its own grid. */
 export interface ChartOptions {
@@ -73,16 +74,16 @@ export function chartTitle(
 		),
 	);
 	if (words.legend === undefined) return 28;
-	const legend = fittedText(words.legend, 11.5, words.roomPx);
+	const legend = wrappedText(words.legend, 11.5, words.roomPx);
 	root.append(
-		svgElement(
+		...textLines(
 			document,
-			"text",
 			{ class: "small muted", x: words.leftPx, y: 38 },
 			legend,
+			smallLinePx,
 		),
 	);
-	return 46;
+	return 46 + (legend.length - 1) * smallLinePx;
 }
 
 /** The hatching of suction, as a pattern to fill with. */
