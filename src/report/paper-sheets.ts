@@ -107,7 +107,16 @@ function paperSheet(
 	);
 	const whole = figure(true);
 	const chosen = roomMm(whole) >= needMm ? whole : figure(false);
-	const kept = fitting(rows, roomMm(chosen) - headMm, wideMm, scenario);
+	const tight = index === 0 && data.answersMm(paperPt.text) > roomMm(chosen);
+	// What the answers take the clock beside them may take too: the page becomes no longer for it.
+	const besideMm =
+		index === 0 ? data.answersMm(tight ? paperPt.tight : paperPt.text) : 0;
+	const kept = fitting(
+		rows,
+		Math.max(roomMm(chosen), besideMm) - headMm,
+		wideMm,
+		scenario,
+	);
 	const headingId = index === 0 ? headingOf(parts) : `${id}-heading`;
 	const { element } = chosen;
 	if (index === 0) element.classList.add("paper-only");
@@ -136,7 +145,7 @@ function paperSheet(
 				? null
 				: htmlElement(document, "p", { class: "rest" }, kept.rest),
 		),
-		tight: index === 0 && data.answersMm(paperPt.text) > roomMm(chosen),
+		tight,
 		chart: count === 1 && chosen === whole ? null : element,
 		headingId,
 		clockId: `${id}-clock`,
