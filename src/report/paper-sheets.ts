@@ -16,10 +16,10 @@ export const minutesADay = 1440;
 /** Nobody hands over further ahead; the last sheet says that later days have none. */
 const mostSheets = 7;
 
-/** Columns of a first sheet: answers and clock beside each other; `report-style.ts` has the same. */
-const gapMm = 6;
-export const answersWideMm = ((paperMm.wide - gapMm) * 6) / 16;
-const clockWideMm = ((paperMm.wide - gapMm) * 10) / 16;
+/** Columns of a first sheet: answers and clock beside each other, many answers in half of the page; `report-style.ts` has the same. */
+const columnsMm = paperMm.wide - 6;
+const answersWideMm = (tight: boolean): number =>
+	tight ? columnsMm / 2 : (columnsMm * 6) / 16;
 
 /** What a page of paper of one dressing holds beside its head and answers. */
 export interface PaperSheet {
@@ -28,7 +28,7 @@ export interface PaperSheet {
 	readonly clock: HTMLElement;
 	/** Null where the chart of the screen is as good on paper. */
 	readonly chart: HTMLElement | null;
-	/** The answers are many, and in smaller letters. */
+	/** The answers are many: in smaller letters, and in a wider column. */
 	readonly tight: boolean;
 	readonly headingId: string;
 	readonly clockId: string;
@@ -43,8 +43,8 @@ export interface PaperData {
 	readonly caption: (until: string) => string;
 	/** Height of what stands above the answers. */
 	readonly headMm: number;
-	/** Height of the answers in letters of a size, and of what warns under them. */
-	readonly answersMm: (pt: number) => number;
+	/** Height of the answers in letters of a size in a column so wide, and of what warns over them. */
+	readonly answersMm: (pt: number, wideMm: number) => number;
 	readonly warnedMm: number;
 }
 
@@ -92,7 +92,6 @@ function paperSheet(
 			(atMin < toMin || (index === count - 1 && atMin <= toMin)),
 	);
 	const caption = data.caption(clockTime(toMin, scenario));
-	const wideMm = index === 0 ? clockWideMm : paperMm.wide;
 	const roomMm = ({ heightPx, caption: below }: ReturnType<typeof figure>) =>
 		paperMm.high -
 		aroundMm -
@@ -100,20 +99,31 @@ function paperSheet(
 		(index === 0 ? data.warnedMm : 0) -
 		(heightPx / dayWidthPx) * paperMm.wide -
 		highOn(below, paperPt.small, paperMm.wide);
-	const headMm = highOn(caption, paperPt.small, wideMm) + 6;
+	const answersMm = (tight: boolean): number =>
+		index === 0
+			? data.answersMm(
+					tight ? paperPt.tight : paperPt.text,
+					answersWideMm(tight),
+				)
+			: 0;
+	const clockMm = (tight: boolean) => {
+		const wideMm =
+			index === 0 ? columnsMm - answersWideMm(tight) : paperMm.wide;
+		return { wideMm, headMm: highOn(caption, paperPt.small, wideMm) + 6 };
+	};
+	const loose = clockMm(false);
 	const needMm = Math.max(
-		headMm + rows.reduce((sum, row) => sum + rowMm(row, wideMm), 0),
-		index === 0 ? data.answersMm(paperPt.text) : 0,
+		loose.headMm + rows.reduce((sum, row) => sum + rowMm(row, loose.wideMm), 0),
+		answersMm(false),
 	);
 	const whole = figure(true);
 	const chosen = roomMm(whole) >= needMm ? whole : figure(false);
-	const tight = index === 0 && data.answersMm(paperPt.text) > roomMm(chosen);
+	const tight = answersMm(false) > roomMm(chosen);
+	const { wideMm, headMm } = clockMm(tight);
 	// What the answers take the clock beside them may take too: the page becomes no longer for it.
-	const besideMm =
-		index === 0 ? data.answersMm(tight ? paperPt.tight : paperPt.text) : 0;
 	const kept = fitting(
 		rows,
-		Math.max(roomMm(chosen), besideMm) - headMm,
+		Math.max(roomMm(chosen), answersMm(tight)) - headMm,
 		wideMm,
 		scenario,
 	);

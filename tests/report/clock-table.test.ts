@@ -1,8 +1,10 @@
+import { JSDOM } from "jsdom";
 import { expect, test } from "vitest";
 import type {
 	DayResult,
 	DressingProjection,
 } from "../../src/analysis/day-result.ts";
+import { clockTable } from "../../src/report/clock-html.ts";
 import {
 	type ClockData,
 	clockData,
@@ -165,4 +167,26 @@ test("the sheet ends with the shift, or with the next one where little is left o
 	expect(at(420)).toBe(720);
 	expect(at(1080)).toBe(780);
 	expect(sheetEndMin(dayResult([{ horizonMin: 120 }]).scenario)).toBe(120);
+});
+
+test("in the table a long date breaks after its day, a time never", () => {
+	const { document } = new JSDOM("").window;
+	const clock = { ...quietDay().scenario, horizonMin: 4320 };
+	const at = (atMin: number) => ({
+		atMin,
+		what: "Round",
+		volume: "",
+		look: "",
+	});
+	const table = clockTable(
+		document,
+		{ id: "clock", under: "heading" },
+		"What comes next.",
+		[at(60), at(2000)],
+		clock,
+	);
+	const times = [...table.querySelectorAll("tbody th")].map(
+		(cell) => cell.textContent,
+	);
+	expect(times).toEqual(["08:00", expect.stringMatching(/^Tue\u00A03 /u)]);
 });
