@@ -163,20 +163,30 @@ function paperSheet(
 	};
 }
 
-/** Shares of a row's room: time and volume take what they need, words and what to look at share the rest. */
-const whatShare = 0.32;
-const lookShare = 0.43;
+/** Time and volume take what they need of a row, words and what to look at share the rest. */
+const besideWordsMm = 28.5;
+const wordsShare = 0.75;
+const whatShare = 0.43;
 const paddingMm = 1;
 
-const rowMm = ({ what, look }: ClockRow, wideMm: number): number =>
-	Math.max(
-		linesOn(what, paperPt.clock, wideMm * whatShare),
-		linesOn(look, paperPt.clock, wideMm * lookShare),
-		1,
-	) *
-		paperPt.clock *
-		0.44 +
-	paddingMm;
+/** Height of a row; in a narrow table a date takes three lines. */
+const rowMm = (
+	{ what, look }: ClockRow,
+	wideMm: number,
+	dated = false,
+): number => {
+	const wordsMm = Math.min(wideMm - besideWordsMm, wideMm * wordsShare);
+	return (
+		Math.max(
+			linesOn(what, paperPt.clock, wordsMm * whatShare),
+			linesOn(look, paperPt.clock, wordsMm * (1 - whatShare)),
+			dated ? 3 : 1,
+		) *
+			paperPt.clock *
+			0.44 +
+		paddingMm
+	);
+};
 
 /** The first rows that fit a height, and a line that tells the others by their times. */
 function fitting(
@@ -192,7 +202,13 @@ function fitting(
 		const more = told.length - until;
 		return `Further, for want of room: ${list}${more > 0 ? ` · and ${more} more, in schedule.csv` : ""}.`;
 	};
-	const heights = rows.map((row) => rowMm(row, wideMm));
+	const heights = rows.map((row, index) =>
+		rowMm(
+			row,
+			wideMm,
+			wideMm < paperMm.wide && (times[index] ?? "").split(" ").length > 2,
+		),
+	);
 	const high = (count: number): number =>
 		heights.slice(0, count).reduce((sum, mm) => sum + mm, 0);
 	if (high(rows.length) <= roomMm) return { rows, rest: "" };
