@@ -236,9 +236,12 @@ export class DayView {
 		if (summary === undefined || scenario === undefined) return;
 		const element = htmlElement.bind(null, this.#document);
 		const line = (text: string) => unbroken(`${sentenceStart(text)}.`);
+		// Known with the answers only, which say the same times.
+		const takeovers =
+			this.#result?.dressings[this.#list.dressing]?.schedule.takeovers;
 		this.#head.replaceChildren(
 			element("h2", {}, `Dressing ${summary.id}`),
-			element("p", {}, line(regimenLine(summary, scenario))),
+			element("p", {}, line(regimenLine(summary, scenario, true, takeovers))),
 			element("p", { class: "facts" }, line(dressingLine(summary))),
 			element(
 				"p",

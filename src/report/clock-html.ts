@@ -22,7 +22,8 @@ export function clockTable(
 			{ heading: "Look at" },
 		],
 		rows: rows.map((row, index) => [
-			times[index] ?? "",
+			// A long date breaks after its day, so that it takes no room from the words beside it.
+			(times[index] ?? "").replace(" ", "\u00A0"),
 			row.what,
 			row.volume,
 			row.look,

@@ -11,6 +11,7 @@ import {
 	clockTime,
 	dayWords,
 	isInstant,
+	percentWords,
 	rangeWords,
 	regimenWords,
 	shiftsBetween,
@@ -19,6 +20,7 @@ import {
 	volumeNumber,
 	volumeWords,
 } from "../charts/index.ts";
+import { likely } from "./answer-data.ts";
 import { chanceOf, likeliestWords } from "./change-words.ts";
 import type { DressingParts } from "./dressing-parts.ts";
 import { waits } from "./dressing-words.ts";
@@ -107,7 +109,9 @@ function cycleRows(data: ClockData): ClockRow[] {
 		const drain = rest.find((next) => next.phase === "drain");
 		const moved = movedWords(
 			phase.startMin,
-			projection.fills[rows.length],
+			projection.fills,
+			rows.length,
+			projection.totals.fills.p90,
 			clock,
 		);
 		rows.push({
@@ -132,23 +136,35 @@ function cycleRows(data: ClockData): ClockRow[] {
 	];
 }
 
-/** Where chance carries what the schedule has at a time: 'eight days in ten between 10:02 and 10:31'; '' where that is hardly away from it. */
+/**
+ * Where chance carries what the schedule has at a time: 'eight days in ten between 10:02 and 10:31'; 'on 77 % of the days,
+ * eight in ten of them between 02:50 and 03:05' where it does not come on nearly every day, 'not reached as simulated'
+ * where none of the days comes to it; `most` is how many there are on most days, more than `times` where not all are
+ * followed one by one. '' where it is hardly away from its time.
+ */
 function movedWords(
 	atMin: number,
-	time: ChangeTime | undefined,
+	times: readonly ChangeTime[],
+	index: number,
+	most: number,
 	clock: Clock,
 ): string {
-	if (time === undefined) return "";
-	const { p10Min, p90Min } = time;
+	const time = times[index];
+	if (time === undefined)
+		return most <= times.length ? "not reached as simulated" : "";
+	const { p10Min, p90Min, probabilityWithinHorizon: chance } = time;
+	const rare = chance < likely ? `on ${percentWords(chance)} of the days` : "";
 	if (
 		Math.max(Math.abs(p10Min - atMin), Math.abs(p90Min - atMin)) <=
 		leastShiftMin
 	)
-		return "";
+		return rare;
 	const range = timeRange(p10Min, p90Min, clock);
-	return isInstant(p10Min, p90Min, clock)
-		? `as simulated ${range}`
-		: `eight days in ten ${range}`;
+	if (isInstant(p10Min, p90Min, clock))
+		return `${rare === "" ? "" : `${rare}, `}as simulated ${range}`;
+	return rare === ""
+		? `eight days in ten ${range}`
+		: `${rare}, eight in ten of them ${range}`;
 }
 
 function cycleWords(
@@ -248,7 +264,13 @@ const bagLooks = {
 /** New bags of the schedule, how far chance moves them, and those that chance alone brings. */
 function sourceRows({ schedule, projection, clock }: ClockData): ClockRow[] {
 	const planned = schedule.sourceChanges.map(({ atMin, reason }, i) => {
-		const moved = movedWords(atMin, projection.sourceChanges[i], clock);
+		const moved = movedWords(
+			atMin,
+			projection.sourceChanges,
+			i,
+			projection.totals.sourceChanges.p90,
+			clock,
+		);
 		return {
 			atMin,
 			what: `New bag of solution${moved === "" ? "" : `; ${moved}`}`,

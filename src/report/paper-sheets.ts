@@ -16,10 +16,10 @@ export const minutesADay = 1440;
 /** Nobody hands over further ahead; the last sheet says that later days have none. */
 const mostSheets = 7;
 
-/** Columns of a first sheet: answers and clock beside each other; `report-style.ts` has the same. */
-const gapMm = 6;
-export const answersWideMm = ((paperMm.wide - gapMm) * 6) / 16;
-const clockWideMm = ((paperMm.wide - gapMm) * 10) / 16;
+/** Columns of a first sheet: answers and clock beside each other, many answers in half of the page; `report-style.ts` has the same. */
+const columnsMm = paperMm.wide - 6;
+const answersWideMm = (tight: boolean): number =>
+	tight ? columnsMm / 2 : (columnsMm * 6) / 16;
 
 /** What a page of paper of one dressing holds beside its head and answers. */
 export interface PaperSheet {
@@ -28,7 +28,7 @@ export interface PaperSheet {
 	readonly clock: HTMLElement;
 	/** Null where the chart of the screen is as good on paper. */
 	readonly chart: HTMLElement | null;
-	/** The answers are many, and in smaller letters. */
+	/** The answers are many: in smaller letters, and in a wider column. */
 	readonly tight: boolean;
 	readonly headingId: string;
 	readonly clockId: string;
@@ -43,8 +43,8 @@ export interface PaperData {
 	readonly caption: (until: string) => string;
 	/** Height of what stands above the answers. */
 	readonly headMm: number;
-	/** Height of the answers in letters of a size, and of what warns under them. */
-	readonly answersMm: (pt: number) => number;
+	/** Height of the answers in letters of a size in a column so wide, and of what warns over them. */
+	readonly answersMm: (pt: number, wideMm: number) => number;
 	readonly warnedMm: number;
 }
 
@@ -92,7 +92,6 @@ function paperSheet(
 			(atMin < toMin || (index === count - 1 && atMin <= toMin)),
 	);
 	const caption = data.caption(clockTime(toMin, scenario));
-	const wideMm = index === 0 ? clockWideMm : paperMm.wide;
 	const roomMm = ({ heightPx, caption: below }: ReturnType<typeof figure>) =>
 		paperMm.high -
 		aroundMm -
@@ -100,14 +99,34 @@ function paperSheet(
 		(index === 0 ? data.warnedMm : 0) -
 		(heightPx / dayWidthPx) * paperMm.wide -
 		highOn(below, paperPt.small, paperMm.wide);
-	const headMm = highOn(caption, paperPt.small, wideMm) + 6;
+	const answersMm = (tight: boolean): number =>
+		index === 0
+			? data.answersMm(
+					tight ? paperPt.tight : paperPt.text,
+					answersWideMm(tight),
+				)
+			: 0;
+	const clockMm = (tight: boolean) => {
+		const wideMm =
+			index === 0 ? columnsMm - answersWideMm(tight) : paperMm.wide;
+		return { wideMm, headMm: highOn(caption, paperPt.small, wideMm) + 6 };
+	};
+	const loose = clockMm(false);
 	const needMm = Math.max(
-		headMm + rows.reduce((sum, row) => sum + rowMm(row, wideMm), 0),
-		index === 0 ? data.answersMm(paperPt.text) : 0,
+		loose.headMm + rows.reduce((sum, row) => sum + rowMm(row, loose.wideMm), 0),
+		answersMm(false),
 	);
 	const whole = figure(true);
 	const chosen = roomMm(whole) >= needMm ? whole : figure(false);
-	const kept = fitting(rows, roomMm(chosen) - headMm, wideMm, scenario);
+	const tight = answersMm(false) > roomMm(chosen);
+	const { wideMm, headMm } = clockMm(tight);
+	// What the answers take the clock beside them may take too: the page becomes no longer for it.
+	const kept = fitting(
+		rows,
+		Math.max(roomMm(chosen), answersMm(tight)) - headMm,
+		wideMm,
+		scenario,
+	);
 	const headingId = index === 0 ? headingOf(parts) : `${id}-heading`;
 	const { element } = chosen;
 	if (index === 0) element.classList.add("paper-only");
@@ -136,7 +155,7 @@ function paperSheet(
 				? null
 				: htmlElement(document, "p", { class: "rest" }, kept.rest),
 		),
-		tight: index === 0 && data.answersMm(paperPt.text) > roomMm(chosen),
+		tight,
 		chart: count === 1 && chosen === whole ? null : element,
 		headingId,
 		clockId: `${id}-clock`,
@@ -144,20 +163,30 @@ function paperSheet(
 	};
 }
 
-/** Shares of a row's room: time and volume take what they need, words and what to look at share the rest. */
-const whatShare = 0.32;
-const lookShare = 0.43;
+/** Time and volume take what they need of a row, words and what to look at share the rest. */
+const besideWordsMm = 28.5;
+const wordsShare = 0.75;
+const whatShare = 0.43;
 const paddingMm = 1;
 
-const rowMm = ({ what, look }: ClockRow, wideMm: number): number =>
-	Math.max(
-		linesOn(what, paperPt.clock, wideMm * whatShare),
-		linesOn(look, paperPt.clock, wideMm * lookShare),
-		1,
-	) *
-		paperPt.clock *
-		0.44 +
-	paddingMm;
+/** Height of a row; in a narrow table a date takes three lines. */
+const rowMm = (
+	{ what, look }: ClockRow,
+	wideMm: number,
+	dated = false,
+): number => {
+	const wordsMm = Math.min(wideMm - besideWordsMm, wideMm * wordsShare);
+	return (
+		Math.max(
+			linesOn(what, paperPt.clock, wordsMm * whatShare),
+			linesOn(look, paperPt.clock, wordsMm * (1 - whatShare)),
+			dated ? 3 : 1,
+		) *
+			paperPt.clock *
+			0.44 +
+		paddingMm
+	);
+};
 
 /** The first rows that fit a height, and a line that tells the others by their times. */
 function fitting(
@@ -175,7 +204,13 @@ function fitting(
 			return `Further, for want of room: ${more} rows, in schedule.csv.`;
 		return `Further, for want of room: ${list}${more > 0 ? ` · and ${more} more, in schedule.csv` : ""}.`;
 	};
-	const heights = rows.map((row) => rowMm(row, wideMm));
+	const heights = rows.map((row, index) =>
+		rowMm(
+			row,
+			wideMm,
+			wideMm < paperMm.wide && (times[index] ?? "").split(" ").length > 2,
+		),
+	);
 	const high = (count: number): number =>
 		heights.slice(0, count).reduce((sum, mm) => sum + mm, 0);
 	if (high(rows.length) <= roomMm) return { rows, rest: "" };

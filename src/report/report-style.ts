@@ -38,7 +38,7 @@ thead th{border-bottom:1.5px solid var(--sw-muted)}
 .number{text-align:right;white-space:nowrap}
 td:last-child,th:last-child{padding-right:0}
 .pad{visibility:hidden}
-.clock tbody th{font-weight:650;white-space:nowrap}
+.clock tbody th{font-weight:650;width:1%}
 .clock td:nth-child(3){white-space:nowrap}
 .sources td,.sources th{font-size:.85rem}
 .sources code{font-size:1em;overflow-wrap:normal}
@@ -75,7 +75,7 @@ body>footer{margin-top:2.5rem;padding-top:1rem;padding-bottom:3rem;border-top:2p
 .clock caption,.clock tbody{display:block}
 .clock tr{display:grid;grid-template-columns:4.2rem 1fr max-content;gap:0 .5rem;padding:.4rem 0;border-bottom:1px solid var(--sw-rule)}
 .clock th,.clock td,.clock td:nth-child(2){border:0;padding:0;min-width:0}
-.clock tbody th{white-space:normal;grid-row:1/3}
+.clock tbody th{width:auto;grid-row:1/3}
 .clock td:last-child{grid-column:2/4;color:var(--sw-muted)}
 }
 @media (max-width:40rem){h1{font-size:1.4rem}dl{grid-template-columns:1fr;gap:0}dd{margin-bottom:.5rem}th,td{padding-right:.75rem}}
@@ -103,9 +103,9 @@ figure svg{min-width:0}
 .paper-only{display:block}
 .sheet{break-after:page;break-inside:avoid}
 figure svg{max-width:188mm}
-.sheet .clock{font-size:7.4pt}.sheet .clock table{width:100%;line-height:1.25}.tight .answers{font-size:7.2pt}
+.sheet .clock{font-size:7.4pt}.sheet .clock table{width:100%;line-height:1.25}.tight .answers{font-size:7.2pt}.tight .pair{grid-template-columns:repeat(2,minmax(0,1fr));margin-top:1mm}.tight>section{margin-top:1mm}.tight .sign{margin-top:1mm}
 .sheet .answers{display:contents}.sheet .answers h3{grid-area:1/1}.sheet .answers ul{grid-area:2/1}.sheet .pair>.clock{grid-area:1/2/3}.sheet .answers .caution{grid-column:1/-1;margin:.6mm 0 0;padding-top:0;padding-bottom:0}
-.sheet .clock th,.sheet .clock td{padding-top:.35mm;padding-bottom:.35mm}
+.later .clock tbody th{white-space:nowrap}.sheet .clock th,.sheet .clock td{padding-top:.35mm;padding-bottom:.35mm}
 .rest{font-size:7.4pt;margin:1mm 0 0}
 .several .dressing{break-before:page}
 tr,li,figure{break-inside:avoid}

@@ -19,7 +19,7 @@ import {
 import { dressingLine, regimenLine } from "./dressing-words.ts";
 import { htmlElement, sentenceNodes, unbroken } from "./html-element.ts";
 import { highOn, linesOn, paperMm, paperPt } from "./paper-room.ts";
-import { answersWideMm, minutesADay, paperSheets } from "./paper-sheets.ts";
+import { minutesADay, paperSheets } from "./paper-sheets.ts";
 import { section } from "./section.ts";
 import { sentenceText } from "./sentence.ts";
 import { waterLineFigure } from "./water-line-figure.ts";
@@ -43,7 +43,7 @@ export function sheetSections(
 			rows: rowsOf(result, parts),
 			caption: clockCaption,
 			headMm: headMm(result, parts),
-			answersMm: (pt) => answersMm(result, parts, pt),
+			answersMm: (pt, wideMm) => answersMm(result, parts, pt, wideMm),
 			warnedMm: warnedMm(result, parts),
 		},
 		document,
@@ -142,10 +142,11 @@ const answersMm = (
 	result: DayResult,
 	parts: DressingParts,
 	pt: number,
+	wideMm: number,
 ): number =>
 	answers(answerData(result, parts)).reduce(
 		(sum, sentence) =>
-			sum + highOn(sentenceText(sentence), pt * 1.02, answersWideMm) + 1.3,
+			sum + highOn(sentenceText(sentence), pt * 1.02, wideMm) + 1.3,
 		0,
 	);
 

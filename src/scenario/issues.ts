@@ -24,16 +24,24 @@ export function problemsOf(
 			...issue.path.filter((key) => typeof key !== "symbol"),
 		];
 		if (issue.code === "unrecognized_keys")
-			return issue.keys.map((key) =>
-				found(
+			return issue.keys.map((key) => {
+				const whole = partedByComma(key, valueAt(data, keys));
+				if (whole !== undefined)
+					return found(
+						[...keys, key],
+						"a number with a point: a comma between braces ends the value",
+						`the key ${received(key)}`,
+						`"${whole}"`,
+					);
+				return found(
 					[...keys, key],
 					shortKeys(issue.message),
 					`the key ${received(key)}`,
 					keys.at(-1) === "assumptions" && Object.hasOwn(goneConstants, key)
 						? goneConstants[key]
 						: nearestKey(key, issue.message),
-				),
-			);
+				);
+			});
 		if (issue.code === "invalid_union") return ofUnion(issue, data, keys);
 		if (issue.code === "invalid_key")
 			return [
@@ -58,6 +66,17 @@ export function problemsOf(
 			),
 		];
 	});
+}
+
+/** '0.9 mL' where `{ fill: 0,9 mL }` was read as the number 0 and a key '9 mL' after it; undefined for any other key. */
+function partedByComma(key: string, map: unknown): string | undefined {
+	if (!/^\d+ ?[a-zA-Z%]/u.test(key) || typeof map !== "object" || map === null)
+		return undefined;
+	const entries = Object.entries(map);
+	const before = entries[entries.findIndex(([name]) => name === key) - 1]?.[1];
+	return typeof before === "number" && Number.isInteger(before)
+		? `${before}.${key}`
+		: undefined;
 }
 
 /** The branch that fits the shape of the value speaks; where none does, the union itself. */

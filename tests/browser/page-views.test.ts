@@ -78,6 +78,31 @@ describe.skipIf("missing" in started)("the views of the workbench", () => {
 		});
 	});
 
+	test("a regimen that waits for the running cycle is told with the time at which it takes over, as in the answers", async () => {
+		await turned("Day");
+		await dropped(
+			page,
+			"waits.yaml",
+			`slackwater: 1
+title: A step-down that waits
+start: 2026-05-05T07:00
+horizon: 30 h
+replications: 20
+dressings:
+  - id: calf
+    wound: { tissue: soft-tissue, area: 100 cm2, exudate: 0.9 mL/cm2/d }
+    foam: [{ area: 150 cm2, thickness: 1.6 cm }]
+    regimen:
+      - { from: 0 h, depth: -125 mmHg, fill: 40 mL, dwell: 5 min, suction: 3.5 h }
+      - { from: 26 h, depth: -125 mmHg, fill: none }
+`,
+		);
+		await settled(page);
+		await expect
+			.poll(() => page.locator(".head p").first().textContent())
+			.toMatch(/; from Wed 11:45 \(set for Wed 09:00\) continuous suction/u);
+	});
+
 	test("several dressings are chosen from a list, each with its day", async () => {
 		await turned("Day");
 		await dropped(

@@ -1,5 +1,10 @@
+import { JSDOM } from "jsdom";
 import { expect, test } from "vitest";
-import type { DayResult } from "../../src/analysis/day-result.ts";
+import type {
+	DayResult,
+	DressingProjection,
+} from "../../src/analysis/day-result.ts";
+import { clockTable } from "../../src/report/clock-html.ts";
 import {
 	type ClockData,
 	clockData,
@@ -61,6 +66,40 @@ test("a fill that chance moves by more than five minutes says so", () => {
 		"Fill; drains at 09:06; eight days in ten between 09:00 and 09:05",
 	);
 	expect(moved(127, 127)).toBe("Fill; drains at 09:06; as simulated at 09:07");
+});
+
+test("a fill that does not come on every day says on how many, and one that never comes says so", () => {
+	const first = (
+		change: (fills: DressingProjection["fills"]) => DressingProjection["fills"],
+	) =>
+		rowsOf(quietDay(), ({ projection }) => ({
+			projection: { ...projection, fills: change(projection.fills) },
+		}))[0].what;
+	const on = (probabilityWithinHorizon: number, p90Min: number) =>
+		first((fills) =>
+			fills.map((fill) => ({
+				...fill,
+				p10Min: 120,
+				p90Min,
+				probabilityWithinHorizon,
+			})),
+		);
+	expect(on(0.77, 135)).toBe(
+		"Fill; drains at 09:06; on 77 % of the days, eight in ten of them between 09:00 and 09:15",
+	);
+	expect(on(0.77, 121)).toBe("Fill; drains at 09:06; on 77 % of the days");
+	expect(on(0.97, 121)).toBe("Fill; drains at 09:06");
+	const none = rowsOf(quietDay(), ({ projection }) => ({
+		projection: {
+			...projection,
+			fills: [],
+			totals: {
+				...projection.totals,
+				fills: { ...projection.totals.fills, p90: 0 },
+			},
+		},
+	}));
+	expect(none[0].what).toBe("Fill; drains at 09:06; not reached as simulated");
 });
 
 test("what the scenario lists stands among the rows, with the alarm that it brings", () => {
@@ -128,4 +167,26 @@ test("the sheet ends with the shift, or with the next one where little is left o
 	expect(at(420)).toBe(720);
 	expect(at(1080)).toBe(780);
 	expect(sheetEndMin(dayResult([{ horizonMin: 120 }]).scenario)).toBe(120);
+});
+
+test("in the table a long date breaks after its day, a time never", () => {
+	const { document } = new JSDOM("").window;
+	const clock = { ...quietDay().scenario, horizonMin: 4320 };
+	const at = (atMin: number) => ({
+		atMin,
+		what: "Round",
+		volume: "",
+		look: "",
+	});
+	const table = clockTable(
+		document,
+		{ id: "clock", under: "heading" },
+		"What comes next.",
+		[at(60), at(2000)],
+		clock,
+	);
+	const times = [...table.querySelectorAll("tbody th")].map(
+		(cell) => cell.textContent,
+	);
+	expect(times).toEqual(["08:00", expect.stringMatching(/^Tue\u00A03 /u)]);
 });

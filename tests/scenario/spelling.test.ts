@@ -250,3 +250,29 @@ describe("the spelling of quantities", () => {
 		expect(said(3, "125 mmhg")).toBe('"-125 mmHg"');
 	});
 });
+
+test("a comma for a point is seen between braces, too, where it ends the value", () => {
+	const problems = (regimen: string) => {
+		const checked = checkScenario(`slackwater: 1
+title: t
+dressings:
+  - id: w
+    wound: { tissue: soft-tissue, exudate: 90 mL/d }
+    foam: [{ area: 150 cm2, thickness: 1.6 cm }]
+    regimen: ${regimen}
+`);
+		return checked.problems;
+	};
+	expect(
+		problems("{ depth: -125 mmHg, fill: 30 mL, dwell: 4,5 min, suction: 2 h }"),
+	).toContainEqual(
+		expect.objectContaining({
+			received: 'the key "5 min"',
+			suggestion: '"4.5 min"',
+		}),
+	);
+	// An unknown key that follows no bare number is an unknown key.
+	expect(
+		problems("{ depth: -125 mmHg, fill: 30 mL, dwel: 4 min, suction: 2 h }"),
+	).toContainEqual(expect.objectContaining({ suggestion: "dwell" }));
+});
