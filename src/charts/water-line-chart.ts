@@ -36,6 +36,8 @@ export interface WaterLineData {
 	readonly spanMin?: number;
 	/** The day as it was before the last change, left as a pale line. */
 	readonly before?: Pick<DressingDay, "curve">;
+	/** False where there is no room for the care that was given. */
+	readonly withCare?: boolean;
 	/** Days that are drawn above or below it, so that all stand on the same heights. */
 	readonly beside?: readonly Pick<WaterLineData, "day" | "dressing">[];
 }
@@ -94,7 +96,7 @@ export function waterLineChart(
 	const alarms = eventRows(plot, y, "alarms", alarmEvents(day));
 	root.append(alarms.group);
 	y += alarms.heightPx + 4;
-	const care = careEvents(day);
+	const care = data.withCare === false ? [] : careEvents(day);
 	if (care.length > 0) {
 		const rows = eventRows(plot, y, "care", care);
 		root.append(rows.group);

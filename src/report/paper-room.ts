@@ -13,12 +13,9 @@ export const paperPt = {
 const lineShare = 1.3;
 
 const mmOfPt = 25.4 / 72;
-/** A chart's letters may stand on each other where a typeface is wider than reckoned, a page only becomes a little longer: it needs less to spare. */
-const lessSpare = 1.06;
-
 /** Lines that a text takes in a room on paper, in a wide typeface. */
 export const linesOn = (text: string, pt: number, roomMm: number): number =>
-	wrappedText(text, pt * mmOfPt, roomMm * lessSpare).length;
+	wrappedText(text, pt * mmOfPt, roomMm).length;
 
 /** Height of those lines, mm. */
 export const highOn = (text: string, pt: number, roomMm: number): number =>

@@ -49,9 +49,9 @@ export interface PaperData {
 }
 
 /** Headings and margins around the parts of a sheet, and the lines for names. */
-const aroundMm = 33;
+const aroundMm = 41;
 
-/** A page for each 24 h: the rows of the clock that fall into it, and the water line of its own stretch. The lens gives way where rows would not fit, and what does not fit even so is told in a line. */
+/** A page for each 24 h: the rows of the clock that fall into it, and the water line of its own stretch. The lens gives way where rows would not fit, then care and legend where answers would not, and what does not fit even so is told in a line. */
 export function paperSheets(data: PaperData, document: Document): PaperSheet[] {
 	const { horizonMin } = data.result.scenario;
 	const count = Math.min(
@@ -75,13 +75,14 @@ function paperSheet(
 	const spanMin = Math.min(minutesADay, scenario.horizonMin - fromMin);
 	const toMin = fromMin + spanMin;
 	const id = `${idOf(parts)}-day-${index + 1}`;
-	const figure = (lens: boolean) =>
+	const figure = (lens: boolean, brief = false) =>
 		waterLineFigure(
 			{
 				result,
 				parts,
 				idPrefix: `${id}-water`,
 				lens,
+				brief,
 				...(count === 1 ? {} : { stretch: { fromMin, spanMin } }),
 			},
 			document,
@@ -117,8 +118,9 @@ function paperSheet(
 		answersMm(false),
 	);
 	const whole = figure(true);
-	const chosen = roomMm(whole) >= needMm ? whole : figure(false);
-	const tight = answersMm(false) > roomMm(chosen);
+	const small = roomMm(whole) >= needMm ? whole : figure(false);
+	const tight = answersMm(false) > roomMm(small);
+	const chosen = answersMm(true) > roomMm(small) ? figure(false, true) : small;
 	const { wideMm, headMm } = clockMm(tight);
 	// What the answers take the clock beside them may take too: the page becomes no longer for it.
 	const kept = fitting(

@@ -107,11 +107,11 @@ figure svg{max-width:188mm}
 .sheet .answers{display:contents}.sheet .answers h3{grid-area:1/1}.sheet .answers ul{grid-area:2/1}.sheet .pair>.clock{grid-area:1/2/3}.sheet .answers .caution{grid-column:1/-1;margin:.6mm 0 0;padding-top:0;padding-bottom:0}
 .later .clock tbody th{white-space:nowrap}.sheet .clock th,.sheet .clock td{padding-top:.35mm;padding-bottom:.35mm}
 .rest{font-size:7.4pt;margin:1mm 0 0}
-.several .dressing{break-before:page}
+.several .dressing{break-before:page}.together{display:grid;grid-template-columns:1fr 1fr;gap:0 8mm;align-items:start}.together>h2{grid-column:1/-1}
 tr,li,figure{break-inside:avoid}
 h2,h3,caption{break-after:avoid}
 a{color:inherit;text-decoration:none}
 .sign{display:flex;gap:6mm;margin-top:4mm}
-.sign span{flex:1;border-bottom:1px solid var(--sw-ink);padding-top:6mm;font-size:8pt}
+.sign span{flex:1;border-bottom:1px solid var(--sw-ink);padding-top:6mm;font-size:8pt}.tight .sign{margin-top:1.5mm}.tight .sign span{padding-top:5mm}
 }
 `;

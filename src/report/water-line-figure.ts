@@ -15,6 +15,8 @@ export function waterLineFigure(
 		readonly stretch?: { readonly fromMin: number; readonly spanMin: number };
 		/** False where there is no room for an enlarged cycle. */
 		readonly lens?: boolean;
+		/** True where there is no room for the care that was given, nor to say how the chart is read. */
+		readonly brief?: boolean;
 	},
 	document: Document,
 ): {
@@ -35,6 +37,7 @@ export function waterLineFigure(
 			roundShare: roundShare(result),
 			...of.stretch,
 			...(of.lens === false ? { lens: null } : {}),
+			withCare: of.brief !== true,
 		},
 		document,
 		{ idPrefix: of.idPrefix, styled: false, titled: false },
@@ -53,7 +56,7 @@ export function waterLineFigure(
 		projection.replications > 1
 			? ` ${drawnWords(result)} The band and the change times come from all ${projection.replications}.`
 			: "";
-	const caption = `${legend}${drawn}`;
+	const caption = of.brief === true ? drawn.trim() : `${legend}${drawn}`;
 	return {
 		element: htmlElement(
 			document,
