@@ -16,7 +16,7 @@ test("every number and name on the papers of a comparison is true", () => {
 // A hundred variations of a scenario take as long as thirty scenarios: few of them, of few replications.
 test("and so is what its answer is said to rest on", () => {
 	const few = comparisons.filter(({ text }) =>
-		/^replications: [38]$/mu.test(text),
+		/^replications: 3$/mu.test(text),
 	);
 	expectTrue(few.slice(0, isLong ? 60 : 4), ({ text }) =>
 		auditComparison(text, false, true),

@@ -109,7 +109,7 @@ const digitsOf = (scope: CompareScope, effect: Effect): number => {
 	return one === undefined ? deserved(effect.measure, null) : digits(one);
 };
 
-const valueOf = ({ value, unit: own }: RestsOnRow): string =>
+const valueSaid = ({ value, unit: own }: RestsOnRow): string =>
 	own === "" ? `${value}` : `${value} ${own}`;
 
 const ends = ["half", "twice"] as const;
@@ -287,7 +287,7 @@ export const restsOnWords: readonly Entry<CompareScope>[] = [
 			rowsOf(ones(scope)).map((row) => [
 				row.meaning,
 				row.name,
-				valueOf(row),
+				valueSaid(row),
 				row.provenance,
 			]),
 		),
@@ -371,7 +371,7 @@ export const restsOnWords: readonly Entry<CompareScope>[] = [
 							({ row, effect }): Said => [
 								"{text} ({text}): {said} at half, {said} at twice[[; {text}]].",
 								row.meaning,
-								valueOf(row),
+								valueSaid(row),
 								number(effect.half),
 								number(effect.twice),
 								effect.turns ? "the verdict turns" : undefined,
@@ -432,9 +432,9 @@ export const restsOnLabels: readonly Entry<CompareScope>[] = [
 	entry("{text} {text}[[; {text}]]", (scope) =>
 		picturesOf(scope).flatMap(({ drawn }) =>
 			drawn.flatMap(({ row, effect }) => [
-				[row.meaning, valueOf(row), undefined],
+				[row.meaning, valueSaid(row), undefined],
 				...(effect.turns
-					? [[row.meaning, valueOf(row), "the verdict turns"]]
+					? [[row.meaning, valueSaid(row), "the verdict turns"]]
 					: []),
 			]),
 		),
