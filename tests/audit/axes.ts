@@ -66,7 +66,7 @@ export function axesOf(chart: Chart, clock: Clock) {
 const plainTick = /^−?\d+(?:\.\d+)?$/u;
 
 /** Charts whose numbers at the left are a scale from below upwards, and perhaps one along their foot. */
-const scaled = /^(?:efficient|response)/u;
+const scaled = /^(?:efficient|response|rests-)/u;
 
 /** Scales of numbers: each in even steps. */
 function levelsOf(chart: Chart): {

@@ -3,6 +3,7 @@ import type { Clock } from "./clock.ts";
 import {
 	beginnings,
 	everRead,
+	looksLike,
 	pattern,
 	reaches,
 	type Said,
@@ -168,8 +169,7 @@ class Sayings {
 
 	#nearest(rest: string): string {
 		const like = this.#all.filter(
-			({ text }) =>
-				bare(text).length > 5 && pattern(text).loose.exec(rest)?.index === 0,
+			({ text }) => bare(text).length > 5 && looksLike(pattern(text), rest),
 		);
 		const best = like.toSorted(
 			(a, b) => bare(b.text).length - bare(a.text).length,

@@ -34,10 +34,22 @@ const firstDay = ({ start }: Clock): number =>
  */
 export function readDate(text: string, clock: Clock): number {
 	if (text === "") return 0;
+	const first = firstDay(clock);
+	const key = `${first} ${text}`;
+	const known = dates.get(key);
+	if (known !== undefined) return known;
+	const read = dateFrom(first, text);
+	dates.set(key, read);
+	return read;
+}
+
+/** Dates that were read already, each from its day of the start. */
+const dates = new Map<string, number>();
+
+function dateFrom(first: number, text: string): number {
 	const [weekday = "", day, month, year] = text.split(" ");
 	const place = weekdays.indexOf(weekday);
 	if (place === -1) return Number.NaN;
-	const first = firstDay(clock);
 	// The first of January 1970 was a Thursday.
 	const weekdayOf = (date: number): number => (((date + 4) % 7) + 7) % 7;
 	if (day === undefined) return (((place - weekdayOf(first)) % 7) + 7) % 7;

@@ -4,7 +4,7 @@ import { everRead } from "./pattern.ts";
 import { type Kind, type Sample, samplesOf } from "./scenarios.ts";
 
 /** With LONG set: more scenarios, of days of up to 72 h. */
-const isLong = process.env.LONG !== undefined;
+export const isLong = process.env.LONG !== undefined;
 
 /** The same scenarios from run to run. */
 const seed = 20_260_302;

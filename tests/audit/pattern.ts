@@ -10,8 +10,6 @@ import { capital } from "./vocabulary.ts";
 export interface Pattern {
 	readonly text: string;
 	readonly pieces: readonly Piece[];
-	/** Anything that looks like it, whatever its holes say. */
-	readonly loose: RegExp;
 }
 
 type Piece =
@@ -55,8 +53,7 @@ export function pattern(text: string): Pattern {
 	const known = made.get(text);
 	if (known !== undefined) return known;
 	const pieces = piecesOf(text);
-	const loose = new RegExp(looseOf(pieces), "u");
-	const one = { text, pieces, loose };
+	const one = { text, pieces };
 	made.set(text, one);
 	return one;
 }
@@ -88,16 +85,17 @@ function piecesOf(text: string): Piece[] {
 		});
 }
 
-const looseOf = (pieces: readonly Piece[]): string =>
-	pieces
-		.map((piece) => {
-			if ("words" in piece)
-				return piece.words.replaceAll(/[.*+?^${}()|[\]\\]/gu, "\\$&");
-			if ("maybe" in piece) return `(?:${looseOf(piece.maybe)})?`;
-			if ("flag" in piece) return "";
-			return "(.*?)";
-		})
-		.join("");
+/** Whether a text looks like a sentence of this pattern, whatever its holes say: its words stand there one after the other. */
+export function looksLike({ pieces }: Pattern, text: string): boolean {
+	let at = 0;
+	for (const [place, piece] of pieces.entries()) {
+		if (!("words" in piece)) continue;
+		const found = text.indexOf(piece.words, at);
+		if (found === -1 || (place === 0 && found > 0)) return false;
+		at = found + piece.words.length;
+	}
+	return true;
+}
 
 /** Holes of a pattern, flags too: as many values a sentence of it has. */
 const holesIn = (pieces: readonly Piece[]): number =>

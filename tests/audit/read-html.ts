@@ -1,5 +1,13 @@
-import { JSDOM } from "jsdom";
 import { spaced } from "./holes.ts";
+import {
+	around,
+	elementsOf,
+	htmlTree,
+	isOfClass,
+	type Tree,
+	textOf,
+	within,
+} from "./html-tree.ts";
 
 /** A piece of text that a reader sees in one: a paragraph, a list item, a heading, a caption. */
 export interface Block {
@@ -55,153 +63,163 @@ const inline = new Set([
 const unread = new Set(["style", "script", "head"]);
 
 /** A span of places to write by hand, or a link, is read by itself. */
-const standsAlone = (element: Element): boolean =>
-	element.parentElement?.classList.contains("sign") === true ||
-	element.matches("nav li > span");
+const standsAlone = ({ name, parent }: Tree): boolean =>
+	parent !== null &&
+	(isOfClass(parent, "sign") ||
+		(name === "span" &&
+			parent.name === "li" &&
+			[...around(parent)].some((one) => one.name === "nav")));
 
-const isInline = (element: Element): boolean =>
-	inline.has(element.localName) && !standsAlone(element);
+const isInline = (element: Tree): boolean =>
+	inline.has(element.name) && !standsAlone(element);
 
-const isUnseen = (element: Element): boolean =>
-	element.getAttribute("aria-hidden") === "true";
+const isUnseen = ({ attributes }: Tree): boolean =>
+	attributes.get("aria-hidden") === "true";
 
 /** The text of an element without that of the blocks inside it and of what nobody sees. */
-function ownText(element: Element): string {
-	let text = "";
-	for (const node of element.childNodes) {
-		if (node.nodeType === node.TEXT_NODE) text += node.nodeValue ?? "";
-		else if (isElement(node) && isInline(node) && !isUnseen(node)) {
+const ownText = ({ children }: Tree): string =>
+	children
+		.map((child, place) => {
+			if (typeof child === "string") return child;
+			if (!isInline(child) || isUnseen(child)) return "";
 			// Spans beside each other stand apart.
+			const before = children[place - 1];
 			const apart =
-				node.localName === "span" &&
-				node.previousSibling !== null &&
-				isElement(node.previousSibling);
-			text += `${apart ? " " : ""}${ownText(node)}`;
-		}
-	}
-	return text;
-}
-
-const isElement = (node: Node): node is Element =>
-	node.nodeType === node.ELEMENT_NODE;
+				child.name === "span" &&
+				before !== undefined &&
+				typeof before !== "string";
+			return `${apart ? " " : ""}${ownText(child)}`;
+		})
+		.join("");
 
 /** All of what a reader sees of an element. */
-const seen = (element: Element): string => spaced(ownText(element));
+const seen = (element: Tree): string => spaced(ownText(element));
 
-function dressingOf(element: Element): number | null {
-	const section =
-		element.closest("section.dressing")?.id ??
-		element
-			.closest("nav li")
-			?.querySelector("a[href]")
-			?.getAttribute("href")
-			?.slice(1);
-	const number = /^dressing-(\d+)$/u.exec(section ?? "")?.[1];
-	return number === undefined ? null : Number(number) - 1;
+/** The dressing whose section or place in the list of contents an element is; undefined for any other. */
+function dressingOf(element: Tree): number | undefined {
+	const target =
+		element.name === "section" && isOfClass(element, "dressing")
+			? element.attributes.get("id")
+			: element.name === "li" &&
+					[...around(element)].some(({ name }) => name === "nav")
+				? within(element)
+						.find(
+							({ name, attributes }) => name === "a" && attributes.has("href"),
+						)
+						?.attributes.get("href")
+						?.slice(1)
+				: undefined;
+	const number = /^dressing-(\d+)$/u.exec(target ?? "")?.[1];
+	return number === undefined ? undefined : Number(number) - 1;
 }
 
-function whereOf(element: Element): string {
-	const around = element.closest("[id], section, nav, header, footer");
+const regions = new Set(["section", "nav", "header", "footer"]);
+
+function whereOf(element: Tree): string {
+	const region = [...around(element)].find(
+		({ name, attributes }) => attributes.has("id") || regions.has(name),
+	);
 	const name =
-		around === null ? "" : around.id || around.className || around.localName;
-	return `${name} ${element.localName}`.trim();
+		region === undefined
+			? ""
+			: region.attributes.get("id") ||
+				region.attributes.get("class") ||
+				region.name;
+	return `${name} ${element.name}`.trim();
 }
 
 /** A page of HTML, taken apart into what a reader reads. */
 export function readHtml(html: string): Page {
-	// Style sheets and the points of curves take longer to parse than all the rest, and nobody reads them.
-	const { document } = new JSDOM(
-		html.replaceAll(/<style>.*?<\/style>| d="[^"]*"/gsu, ""),
-	).window;
-	return readElement(document.documentElement);
-}
-
-/** The same of an element of a page. */
-function readElement(root: Element): Page {
 	const blocks: Block[] = [];
 	const tables: Table[] = [];
 	const charts: Chart[] = [];
-	const visit = (element: Element): void => {
-		const name = element.localName;
+	const visit = (element: Tree, outside: number | null): void => {
+		const { name } = element;
+		const dressing = dressingOf(element) ?? outside;
 		if (name === "head") {
-			const title = element.querySelector("title");
-			if (title !== null)
+			const title = within(element).find((one) => one.name === "title");
+			if (title !== undefined)
 				blocks.push({
-					text: spaced(title.textContent ?? ""),
+					text: spaced(textOf(title)),
 					dressing: null,
 					where: "title",
 				});
 		}
 		if (unread.has(name)) return;
 		if (name === "svg") {
-			charts.push(chartOf(element));
+			charts.push(chartOf(element, dressing));
 			return;
 		}
 		if (name === "table") {
-			tables.push(tableOf(element));
-			const caption = element.querySelector("caption");
-			if (caption !== null) visit(caption);
-			for (const chart of element.querySelectorAll("svg"))
-				charts.push(chartOf(chart));
+			tables.push(tableOf(element, dressing));
+			const inside = within(element);
+			const caption = inside.find((one) => one.name === "caption");
+			if (caption !== undefined) visit(caption, dressing);
+			for (const chart of inside.filter((one) => one.name === "svg"))
+				charts.push(chartOf(chart, dressing));
 			return;
 		}
 		const text = seen(element);
-		if (text !== "")
-			blocks.push({
-				text,
-				dressing: dressingOf(element),
-				where: whereOf(element),
-			});
-		const label = element.getAttribute("aria-label");
-		if (label !== null)
+		if (text !== "") blocks.push({ text, dressing, where: whereOf(element) });
+		const label = element.attributes.get("aria-label");
+		if (label !== undefined)
 			blocks.push({
 				text: spaced(label),
-				dressing: dressingOf(element),
+				dressing,
 				where: `${whereOf(element)} label`,
 			});
-		for (const child of element.children)
-			if (!isInline(child) && !isUnseen(child)) visit(child);
+		for (const child of elementsOf(element))
+			if (!isInline(child) && !isUnseen(child)) visit(child, dressing);
 	};
-	visit(root);
+	for (const element of elementsOf(htmlTree(html))) visit(element, null);
 	return { blocks, tables, charts };
 }
 
-function tableOf(element: Element): Table {
-	const cells = (row: Element): string[] =>
-		[...row.children].map((cell) => seen(cell));
-	const [head] = element.querySelectorAll("thead tr");
+function tableOf(element: Tree, dressing: number | null): Table {
+	const cells = (row: Tree): string[] => elementsOf(row).map(seen);
+	const rowsIn = (part: string): Tree[] =>
+		elementsOf(element)
+			.filter(({ name }) => name === part)
+			.flatMap((one) => elementsOf(one).filter(({ name }) => name === "tr"));
+	const [head] = rowsIn("thead");
+	const caption = within(element).find(({ name }) => name === "caption");
 	return {
-		id: (element.querySelector("caption")?.id ?? "").replace(/-caption$/u, ""),
-		dressing: dressingOf(element),
+		id: (caption?.attributes.get("id") ?? "").replace(/-caption$/u, ""),
+		dressing,
 		columns: head === undefined ? [] : cells(head),
-		rows: [...element.querySelectorAll("tbody tr")].map(cells),
+		rows: rowsIn("tbody").map(cells),
 	};
 }
 
 /** A chart out of a page or a file. */
-function chartOf(svg: Element): Chart {
-	const own = (name: string): string =>
-		spaced(
-			[...svg.children].find((child) => child.localName === name)
-				?.textContent ?? "",
-		);
-	const number = (element: Element, name: string): number =>
-		Number(element.getAttribute(name) ?? Number.NaN);
+function chartOf(svg: Tree, dressing: number | null): Chart {
+	const inside = within(svg);
+	const own = (wanted: string): string => {
+		const one = elementsOf(svg).find(({ name }) => name === wanted);
+		return one === undefined ? "" : spaced(textOf(one));
+	};
+	const number = ({ attributes }: Tree, name: string): number =>
+		Number(attributes.get(name) ?? Number.NaN);
 	return {
-		id: svg.querySelector("[id]")?.id ?? "",
-		dressing: dressingOf(svg),
+		id:
+			inside
+				.find(({ attributes }) => attributes.has("id"))
+				?.attributes.get("id") ?? "",
+		dressing,
 		title: own("title"),
 		description: own("desc"),
-		marks: [...svg.querySelectorAll("* > title")]
-			.filter((title) => title.parentElement !== svg)
-			.map((title) => spaced(title.textContent ?? "")),
+		marks: inside
+			.filter(({ name, parent }) => name === "title" && parent !== svg)
+			.map((title) => spaced(textOf(title))),
 		labels: joined(
-			[...svg.querySelectorAll("text")].map((text) => ({
-				text: spaced(text.textContent ?? ""),
-				x: number(text, "x"),
-				y: number(text, "y"),
-				anchor: text.getAttribute("text-anchor") ?? "start",
-			})),
+			inside
+				.filter(({ name }) => name === "text")
+				.map((text) => ({
+					text: spaced(textOf(text)),
+					x: number(text, "x"),
+					y: number(text, "y"),
+					anchor: text.attributes.get("text-anchor") ?? "start",
+				})),
 		),
 	};
 }

@@ -198,7 +198,7 @@ const day = (kind: "day" | "compare", mostH: number) =>
 				start: one(...starts),
 				horizon: fc.constant(`${horizonH} h`),
 				replications:
-					kind === "day" ? one(1, 2, 6, 12, 20, 60) : one(3, 8, 20, 40),
+					kind === "day" ? one(1, 2, 6, 12, 20, 40) : one(3, 8, 12, 24),
 				chance: one("on", "on", "on", "off"),
 				dressings: fc.tuple(
 					...names.map((id) =>
@@ -297,8 +297,8 @@ const ward = fc
 			title: one("Ward 7, spring", "Small ward"),
 			seed: fc.nat(1e6).map((n) => `seed ${n}`),
 			start: one("2026-03-02T07:00", "2026-11-04T13:30", "2026-12-24T00:00"),
-			horizon: one("7 d", "14 d", "10 d", "3 w"),
-			replications: one(10, 20, 40),
+			horizon: one("7 d", "12 d", "9 d", "2 w"),
+			replications: one(4, 8, 20),
 			chance: one("on", "on", "on", "off"),
 			ward: fc.record({
 				units: some(one(2, 3, 5)),

@@ -10,7 +10,7 @@ import { asWritten, fixed, isFixed } from "../holes.ts";
 import { isSaidBy, type Said, shown } from "../pattern.ts";
 import { type DayScope, placed } from "../scope.ts";
 import { tissueName } from "../vocabulary.ts";
-import type { CompareScope } from "./compare.ts";
+import type { CompareScope } from "./differences.ts";
 
 /** A caution as it was derived; of one dressing where it names one. */
 interface Warned {

@@ -1,8 +1,9 @@
 import type { Dressing } from "../../../src/scenario/index.ts";
 import type { CsvSaid } from "../check-files.ts";
 import { placed } from "../scope.ts";
-import { type CompareScope, treated } from "./compare.ts";
+import { treated } from "./compare.ts";
 import { assumptionsCsv } from "./day-files.ts";
+import type { CompareScope } from "./differences.ts";
 
 /** The CSV files of a comparison; how a regimen is set is read from the scenario, not from the result. */
 export function compareFiles({ scenario, result }: CompareScope): {
@@ -131,8 +132,8 @@ export function compareFiles({ scenario, result }: CompareScope): {
 							"base",
 							"half",
 							"twice",
-							"turns",
 							"without",
+							"turns",
 							"hangs",
 						],
 						rows: restsOn.rows.flatMap((row) =>
@@ -149,8 +150,8 @@ export function compareFiles({ scenario, result }: CompareScope): {
 								effect.base,
 								effect.half,
 								effect.twice,
-								effect.turns,
 								effect.without,
+								effect.turns,
 								effect.hangs,
 							]),
 						),

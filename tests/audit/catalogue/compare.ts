@@ -1,13 +1,8 @@
-import type {
-	CompareDrawings,
-	CompareResult,
-	Difference,
-} from "../../../src/analysis/compare-result.ts";
+import type { Difference } from "../../../src/analysis/compare-result.ts";
 import type {
 	Dressing,
 	Regimen,
 	RegimenPatch,
-	Scenario,
 } from "../../../src/scenario/index.ts";
 import {
 	type Catalogue,
@@ -17,7 +12,7 @@ import {
 	fixedWords,
 } from "../check.ts";
 import { asWritten, fixed } from "../holes.ts";
-import { deserved, measureOf, ofMean, supported, unitOf } from "../measures.ts";
+import { measureOf, ofMean } from "../measures.ts";
 import { listed, type Said } from "../pattern.ts";
 import { placed } from "../scope.ts";
 import {
@@ -28,6 +23,17 @@ import {
 } from "./common.ts";
 import { waterLineLabels, waterLineWords } from "./day-charts.ts";
 import {
+	asked,
+	type CompareScope,
+	digits,
+	isFound,
+	mainOnes,
+	ownersOf,
+	type Pair,
+	pairsOf,
+	unit,
+} from "./differences.ts";
+import {
 	bagSaid,
 	canisterSaid,
 	type Drawdown,
@@ -36,17 +42,7 @@ import {
 	regimensSaid,
 	sharedDrawdownSaid,
 } from "./regimen.ts";
-
-export interface CompareScope {
-	readonly scenario: Scenario;
-	readonly result: CompareResult;
-	readonly drawings: CompareDrawings;
-}
-
-interface Pair {
-	readonly a: string;
-	readonly b: string;
-}
+import { restsOnLabels, restsOnWords } from "./rests-on.ts";
 
 /** A dressing as one regimen of the comparison treats it: the patch laid over its own, where it means this dressing. */
 export function treated(dressing: Dressing, patch: RegimenPatch): Dressing {
@@ -69,52 +65,14 @@ export const armsOf = ({ scenario }: CompareScope) =>
 		dressings: scenario.dressings.map((dressing) => treated(dressing, patch)),
 	}));
 
-const pairsOf = (scope: CompareScope): Pair[] => {
-	const names = scope.scenario.compare.map(({ name }) => name);
-	return names.flatMap((a, at) => names.slice(at + 1).map((b) => ({ a, b })));
-};
-
-/** `all` first, where there are several dressings. */
-const ownersOf = ({ scenario }: CompareScope): string[] => {
-	const ids = scenario.dressings.map(({ id }) => id);
-	return ids.length > 1 ? ["all", ...ids] : ids;
-};
-
 const several = ({ scenario }: CompareScope): boolean =>
 	scenario.dressings.length > 1;
-
-const isFound = ({ kind }: Difference): boolean =>
-	kind === "differs" || kind === "steady";
-
-/** The differences of a pair on one owner, in the order that was asked for. */
-function asked(
-	scope: CompareScope,
-	{ a, b }: Pair,
-	owner: string,
-): Difference[] {
-	const of = scope.result.differences.filter(
-		(one) => one.a === a && one.b === b && one.dressing === owner,
-	);
-	return scope.result.measures.flatMap(
-		(measure) => of.find((one) => one.measure === measure) ?? [],
-	);
-}
 
 /** Every difference that stands in a table or a chart. */
 const allAsked = (scope: CompareScope): Difference[] =>
 	pairsOf(scope).flatMap((pair) =>
 		ownersOf(scope).flatMap((owner) => asked(scope, pair, owner)),
 	);
-
-const unit = (scope: CompareScope, { measure }: Pick<Difference, "measure">) =>
-	unitOf(measure, scope.scenario.horizonMin, scope.result.currency);
-
-/** Digits that the interval of a difference supports; without one the measure's own, or enough that it shows. */
-function digits({ measure, low95, high95, mean }: Difference): number {
-	if (low95 !== null && high95 !== null && high95 > low95)
-		return deserved(measure, (high95 - low95) / 2);
-	return Math.max(deserved(measure, null), supported(Math.abs(mean)) ?? 0);
-}
 
 /** A number of a difference with the digits that its interval supports. */
 const of = (one: Difference, value: number) => fixed(value, digits(one));
@@ -216,31 +174,6 @@ const drawnColumns = ({ a, b }: Pair): string[] => [
 	`more with ${b} more with ${a}`,
 	"verdict",
 ];
-
-/** Those of the first page, and why these. */
-function mainOnes(scope: CompareScope) {
-	const pair = placed(pairsOf(scope), 0);
-	const all = asked(scope, pair, placed(ownersOf(scope), 0));
-	if (all.length <= 5)
-		return { rows: all, largest: null, found: 0, many: all.length };
-	const share = ({ mean, meanA, meanB }: Difference): number =>
-		Math.abs(mean) / Math.max(Math.abs(meanA), Math.abs(meanB));
-	const ofEach = (some: readonly Difference[]): Difference[] => {
-		const matters = some.map(({ measure }) => measureOf(measure).matter);
-		return some.filter((_, i) => matters.indexOf(placed(matters, i)) === i);
-	};
-	const found = all.filter(isFound).toSorted((x, y) => share(y) - share(x));
-	const largest = ofEach(found).slice(0, 5);
-	const rest = ofEach([...largest, ...all]).filter(
-		(one) => !largest.includes(one),
-	);
-	return {
-		rows: [...largest, ...rest].slice(0, 5),
-		largest: largest.length,
-		found: found.length,
-		many: all.length,
-	};
-}
 
 /** Whether a difference that was found is lost or turned round at half or twice something merely assumed. */
 const isFragile = ({ result }: CompareScope, one: Difference): boolean =>
@@ -546,6 +479,7 @@ export const compareCatalogue: Catalogue<CompareScope, never> = {
 		...cautionsOfAll<CompareScope>("regimens"),
 		...raisedCautions<CompareScope>(),
 		...sourcesWords<CompareScope>(),
+		...restsOnWords,
 		...headings.map((heading) => fixedWords<CompareScope>(heading)),
 		fixedWords(
 			"Whether either clogs more: nobody has measured those rates, so no verdict on clogging is given.",
@@ -753,10 +687,6 @@ export const compareCatalogue: Catalogue<CompareScope, never> = {
 					scope.result.replications,
 				]),
 		),
-		fixedWords(
-			"Not looked into in this run. The assumptions at the end of this report decide how large a difference comes out; calibrate them before a decision rests on it.",
-			({ result }) => result.restsOn === null,
-		),
 		entry(
 			"{count:replication}; in each, every regimen meets the same patient, exudate, thresholds of failure, turns and nurses, so that a difference is the regimen's.",
 			({ result }) => [[fixed(result.replications, 0)]],
@@ -798,6 +728,7 @@ export const compareCatalogue: Catalogue<CompareScope, never> = {
 	],
 	part: [],
 	labels: [
+		...restsOnLabels,
 		fixedWords("measure"),
 		fixedWords("verdict"),
 		fixedWords("0"),
