@@ -902,9 +902,9 @@ export const compareCatalogue: Catalogue<CompareScope, never> = {
 								? "none given"
 								: ["{n}", fixed(half, twoFigures(half))],
 							unit(scope, one),
-							variance.independent === 0
+							variance.independent < 1e-18
 								? "nothing varies"
-								: variance.paired === 0
+								: variance.paired < 1e-18
 									? "all of it"
 									: [
 											"{n} ×",

@@ -162,22 +162,39 @@ const bagReasons: { readonly [reason: string]: string } = {
 	scripted: "planned",
 };
 
-/** How far chance moves what the schedule has at a time; undefined where that is 5 min or less. */
+/**
+ * On how many days what the schedule has at a time comes at all, where that is fewer than 95 %, and how far chance moves it,
+ * where that is more than 5 min; undefined where neither is to be said. `most` is how many there are on nine days in ten.
+ */
 function movedSaid(
 	atMin: number,
-	time: ChangeTime | undefined,
+	times: readonly ChangeTime[],
+	index: number,
+	most: number,
 	scope: DressingScope,
 ): Said | undefined {
-	if (time === undefined) return undefined;
-	const { p10Min, p90Min } = time;
+	const time = times[index];
+	if (time === undefined)
+		return most <= times.length ? ["not reached as simulated"] : undefined;
+	const { p10Min, p90Min, probabilityWithinHorizon: share } = time;
+	const often = share >= 0.95;
 	const far = Math.max(Math.abs(p10Min - atMin), Math.abs(p90Min - atMin));
-	if (far <= 5) return undefined;
+	if (far <= 5) return often ? undefined : ["on {percent} of the days", share];
 	const { startClockMin } = scope.scenario;
+	const range: [number, number] = [p10Min, p90Min];
+	const isInstant =
+		Math.round(startClockMin + p10Min) === Math.round(startClockMin + p90Min);
+	if (often)
+		return [
+			isInstant ? "as simulated {range}" : "eight days in ten {range}",
+			range,
+		];
 	return [
-		Math.round(startClockMin + p10Min) === Math.round(startClockMin + p90Min)
-			? "as simulated {range}"
-			: "eight days in ten {range}",
-		[p10Min, p90Min],
+		isInstant
+			? "on {percent} of the days, as simulated {range}"
+			: "on {percent} of the days, eight in ten of them {range}",
+		share,
+		range,
 	];
 }
 
@@ -190,7 +207,13 @@ function bagRows(scope: DressingScope): Row[] {
 				atMin,
 				what: [
 					"New bag of solution[[; {said}]]",
-					movedSaid(atMin, simulated[i], scope),
+					movedSaid(
+						atMin,
+						simulated,
+						i,
+						scope.projection.totals.sourceChanges.p90,
+						scope,
+					),
 				],
 				volume: "",
 				look: ["{text}; new bag at hand", bagReasons[reason]],
@@ -243,7 +266,13 @@ function cycleRows(scope: DressingScope): Row[] {
 	const rows = fills.map(({ phase, rest }, i): Row => {
 		const dwell = rest.find((one) => one.phase === "dwell");
 		const drain = rest.find((one) => one.phase === "drain");
-		const moved = movedSaid(phase.startMin, scope.projection.fills[i], scope);
+		const moved = movedSaid(
+			phase.startMin,
+			scope.projection.fills,
+			i,
+			scope.projection.totals.fills.p90,
+			scope,
+		);
 		const drawn: Said =
 			drain === undefined
 				? ["foam draws down again"]

@@ -55,6 +55,7 @@ export const dayCatalogue: Catalogue<DayScope, DressingScope> = {
 		),
 		fixedWords("Together", several),
 		fixedWords("For all of it"),
+		entry("Together", (scope) => (several(scope) ? [[]] : [])),
 		fixedWords("Supplies"),
 		entry(
 			"{n}, chance {text}; half-widths stand in the tables above",
