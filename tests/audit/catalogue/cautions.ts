@@ -333,9 +333,14 @@ export function checkCompareCautions(
 	]);
 	// Two that are written alike are one.
 	const key = ({ said, dressing }: Held): string =>
-		JSON.stringify([said, dressing], (_, value: unknown) =>
-			isFixed(value) ? asWritten(value.value, value.decimals) : value,
-		);
+		JSON.stringify([said, dressing], (_, value: unknown) => {
+			if (isFixed(value)) return asWritten(value.value, value.decimals);
+			// A number between bounds: to the tenth that these leave.
+			const [least, most] = Array.isArray(value) ? value : [];
+			return typeof least === "number" && typeof most === "number"
+				? asWritten((least + most) / 2, 1)
+				: value;
+		});
 	const everywhere = (one: Held): boolean =>
 		ofArm.every((some) => some.some((other) => key(other) === key(one)));
 	const rare = result.differences.filter(({ kind }) => kind === "too-rare");
