@@ -2,10 +2,9 @@ import { expect, test } from "vitest";
 import type { DayCurve } from "../../src/analysis/day-result.ts";
 import { traceDay } from "../../src/analysis/trace-day.ts";
 import { Trace } from "../../src/engine/index.ts";
-import { readingsAt } from "../../src/page/reading.ts";
 import { readClock } from "./clock.ts";
 import { samples } from "./many.ts";
-import { writtenDay } from "./outputs.ts";
+import { writtenAt, writtenDay } from "./outputs.ts";
 import { isSaidBy } from "./pattern.ts";
 import { dressingScopes, placed } from "./scope.ts";
 
@@ -55,7 +54,7 @@ test("what each lane reads at the minute of a cursor is so at that minute", () =
 			result,
 		}))
 			for (const minute of minutes.filter((one) => one < scenario.horizonMin)) {
-				const readings = readingsAt(minute, {
+				const readings = writtenAt(minute, {
 					clock: scenario,
 					dressing: summary,
 					day,

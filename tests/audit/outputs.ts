@@ -58,6 +58,9 @@ import {
 	type WardScenario,
 } from "../../src/scenario/index.ts";
 
+/** What the page tells of a day at the minute of a cursor. */
+export { readingsAt as writtenAt } from "../../src/page/reading.ts";
+
 const { document } = new JSDOM("").window;
 const version = "1.2.3";
 
