@@ -129,6 +129,8 @@ export interface RestsOnRow {
 		readonly without: number | null;
 		/** True where the verdict at half or twice is of another direction than that of the comparison: a difference that is lost, found or turned round. */
 		readonly turns: boolean;
+		/** As it stands the interval holds nought, at half or at twice it does not. */
+		readonly appears: boolean;
 		/** True where the verdict hangs on this one cause: without it the difference is lost or turned round, and at least half of it gone. */
 		readonly hangs: boolean;
 	}[];

@@ -97,6 +97,9 @@ export function restsOn(
 						turns: [half, twice].some(
 							(one) => one !== null && one.direction !== base.direction,
 						),
+						appears:
+							base.direction === 0 &&
+							[half, twice].some((one) => one !== null && one.direction !== 0),
 						hangs: without !== null && hangsOn(base, without),
 					};
 				}),

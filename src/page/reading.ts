@@ -52,7 +52,7 @@ export function readingsAt(
 		},
 		{
 			lane: "canister",
-			words: `${volumeWords(valueAt(curve, "canisterMl", atMin))}${bandWords(projection, atMin)}`,
+			words: `${volumeWords(valueAt(curve, "canisterMl", atMin))}${bandWords(projection, atMin, clock)}`,
 		},
 		...(has
 			? [
@@ -97,15 +97,19 @@ export function valueAt(
 function bandWords(
 	projection: DressingProjection | null,
 	atMin: number,
+	clock: Clock,
 ): string {
 	if (projection === null) return "";
 	const { stepMin, p10Ml, p90Ml } = projection.canisterLevel;
-	const at = Math.min(Math.round(atMin / stepMin), p10Ml.length - 1);
+	// What is known is the content at the last step; a drain may lie between.
+	const at = Math.min(Math.floor(atMin / stepMin + 1e-9), p10Ml.length - 1);
 	const [low, high] = [
 		volumeWords(p10Ml[at] ?? 0),
 		volumeWords(p90Ml[at] ?? 0),
 	];
-	return low === high ? "" : ` (8 days in 10: ${low} to ${high})`;
+	return low === high
+		? ""
+		: ` (8 days in 10, at ${clockTime(at * stepMin, clock)}: ${low} to ${high})`;
 }
 
 /** The likeliest conditions of the half-hour. */

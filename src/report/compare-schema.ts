@@ -112,6 +112,7 @@ const restsOn: Schema = {
 									twice: numberOrNull,
 									without: numberOrNull,
 									turns: { type: "boolean" },
+									appears: { type: "boolean" },
 									hangs: { type: "boolean" },
 								}),
 							),

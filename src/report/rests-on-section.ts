@@ -89,7 +89,7 @@ function tornados(
 							document,
 							"summary",
 							{},
-							`The other ${folded.length} measures that an assumption moves`,
+							`The other ${folded.length === 1 ? "measure" : `${folded.length} measures`} that an assumption moves`,
 						),
 						...folded.map(drawn),
 					),

@@ -51,7 +51,7 @@ export function turningSection(
 	const hung = turnings(
 		(effect) => effect.hangs && !effect.turns && wasFound(effect),
 	);
-	const shown = turnings((effect) => effect.turns && !wasFound(effect));
+	const shown = turnings((effect) => effect.appears && !wasFound(effect));
 	const listed = (
 		some: readonly Turning[],
 		says: (effect: Effect) => string,

@@ -82,16 +82,20 @@ test("what each lane reads at the minute of a cursor is so at that minute", () =
 						fault(lane, `${ml}`);
 				}
 				const own = at(curve, curve.canisterMl, minute);
-				const [, low, high] =
-					/\(8 days in 10: (.*) mL to (.*) mL\)$/u.exec(words("canister")) ??
-					[];
+				const [, time = "", low, high] =
+					/\(8 days in 10, at (.*?): (.*) mL to (.*) mL\)$/u.exec(
+						words("canister"),
+					) ?? [];
 				const content = words("canister").replace(/ \(.*$/u, "");
 				if (!isSaidBy(content, ["{ml}", own], scenario))
 					fault("canister", `${own}`);
 				if (low === undefined || high === undefined) continue;
+				// The band says of which time it is: the last one that was looked at, half an hour ago at the most in a day.
+				const then = readClock(time, scenario);
+				if (then > minute + 0.5 || then < minute - 46) fault("canister", time);
 				const levels = all.map(({ dressings }) => {
 					const other = placed(dressings, index).curve;
-					return at(other, other.canisterMl, minute);
+					return at(other, other.canisterMl, then);
 				});
 				for (const [written, share] of [
 					[Number(low), 0.1],

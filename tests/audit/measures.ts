@@ -301,7 +301,7 @@ function overWords(horizonMin: number): string {
  * tens from 100 on. Null where there is no doubt.
  */
 export function supported(halfWidth: number | null): number | null {
-	if (halfWidth === null || !(halfWidth > 1e-9)) return null;
+	if (halfWidth === null || !(halfWidth > 1e-6)) return null;
 	if (halfWidth < 2) return Math.ceil(Math.log10(2 / halfWidth) - 1e-12);
 	return halfWidth < 100 ? 0 : 1 - Math.floor(Math.log10(halfWidth) + 1e-12);
 }

@@ -154,6 +154,7 @@ function restsOnRows(owners: readonly string[]): RestsOnRow[] {
 					without: index < 4 ? null : measure === blocked ? 0 : base,
 					hangs: index === 4 && measure === blocked,
 					turns: isMoved && index === 0 && measure !== "breaches",
+					appears: isMoved && index === 0 && measure !== "breaches",
 				};
 			}),
 		),

@@ -292,6 +292,7 @@ describe("the report of a comparison", () => {
 			twice: number | null,
 		) => ({
 			...{ dressing: "thigh", measure: measure as MeasureName, turns: true },
+			appears: true,
 			...{ base: -0.039, half, twice, without: null, hangs: false },
 		});
 		const effects = [

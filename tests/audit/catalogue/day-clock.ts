@@ -427,6 +427,12 @@ export const clockWords: Entry<DressingScope>[] = [
 			}),
 		true,
 	),
+	entry(
+		"Further, for want of room: {n} rows, in schedule.csv.",
+		(scope) =>
+			sheetsOf(scope).map((sheet) => [rowsOfSheet(scope, sheet).length - 1]),
+		true,
+	),
 	entry("Later: {n} rows[[, then {n} more in schedule.csv]]", (scope) => {
 		const { later, left } = parts(scope);
 		return later.length === 0

@@ -96,7 +96,7 @@ const hungOnes = once((scope) =>
 const shownOnes = once((scope) =>
 	turnsOf(
 		scope,
-		({ turns }, one) => turns && !isFound(one) && !leavesNoughtOut(one),
+		({ appears }, one) => appears && !isFound(one) && !leavesNoughtOut(one),
 	),
 );
 
