@@ -4,12 +4,14 @@ import type { TornadoData, TornadoRow } from "./tornado.ts";
 
 const defaultTop = 12;
 
-/** How far a row moves the difference, at the most. */
+/** How far a row moves the difference, at the most, to nine figures: rounding sorts nothing. */
 const reachOf = (row: TornadoRow, base: number): number =>
-	Math.max(
-		...[row.half, row.twice].map((value) =>
-			value === null || !Number.isFinite(value) ? 0 : Math.abs(value - base),
-		),
+	Number(
+		Math.max(
+			...[row.half, row.twice].map((value) =>
+				value === null || !Number.isFinite(value) ? 0 : Math.abs(value - base),
+			),
+		).toPrecision(9),
 	);
 
 /** Rows that are drawn, widest first; rows that turn the verdict are the last to be left out. And what is said of the rest. */

@@ -144,8 +144,10 @@ const at = (value: number | null, decimals: number): Said =>
 
 /** How much an assumption moves a difference, at the most. */
 const reach = ({ base, half, twice }: Effect): number =>
-	Math.max(
-		...[half, twice].map((one) => (one === null ? 0 : Math.abs(one - base))),
+	Number(
+		Math.max(
+			...[half, twice].map((one) => (one === null ? 0 : Math.abs(one - base))),
+		).toPrecision(9),
 	);
 
 /** The picture of a measure: every assumption that moves it, the twelve that are drawn, and what is said of the others. */
@@ -186,7 +188,8 @@ const picturesOf = once((scope): readonly Picture[] => {
 				{
 					measure,
 					all,
-					drawn: widest.filter((one) => drawn.includes(one)),
+					// Of equals those that turn the verdict stand first.
+					drawn: drawn.toSorted((x, y) => reach(y.effect) - reach(x.effect)),
 					left: chosen.slice(12),
 					decimals: digitsOf(scope, first.effect),
 					unit: unit(scope, { measure }),
