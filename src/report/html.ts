@@ -20,6 +20,7 @@ import { planSection } from "./plan-section.ts";
 import { reportStyle } from "./report-style.ts";
 import { section } from "./section.ts";
 import { sheetSections } from "./sheet-section.ts";
+import { sheetStyle } from "./sheet-style.ts";
 import { spanWords } from "./span-words.ts";
 import { totalsTable } from "./totals-table.ts";
 
@@ -28,7 +29,7 @@ export function reportHtml(result: DayResult, document: Document): string {
 	const all = dressingParts(result);
 	return htmlPage(document, {
 		title: `${result.scenario.title}: a therapy day`,
-		style: reportStyle,
+		style: `${reportStyle}${sheetStyle}`,
 		bodyClass: all.length > 1 ? "several" : "one",
 		skipTo: "answers",
 		header: header(result, document),

@@ -22,7 +22,6 @@ a{color:var(--sw-water-text)}
 .skip:focus{left:1rem;top:1rem;background:var(--sw-paper);padding:.5rem 1rem;z-index:1}
 .dressing,.common,.together{border-top:2px solid var(--sw-line);margin-top:2rem;padding-top:1.25rem}
 .dressing>section,.sheet>section,.common>section,.together>section{margin-top:1.75rem}
-.pair{margin-top:1.25rem}
 .answers .caution{margin-top:.75rem}
 .answers ul{margin:0;padding:0;list-style:none;max-width:68ch}
 .answers li{padding:.35rem 0;border-bottom:1px solid var(--sw-rule)}
@@ -54,12 +53,6 @@ figcaption{font-size:.9rem;margin-top:.35rem;max-width:110ch}
 .alarms table{min-width:30rem;margin-top:1.25rem}
 .sources .number{white-space:normal;overflow-wrap:anywhere;min-width:6rem}
 .sources table{min-width:52rem}
-.overview{margin-top:1.5rem}
-.overview ul{list-style:none;margin:0;padding:0}
-.overview li{display:flex;flex-wrap:wrap;gap:.35rem 1.25rem;align-items:center;padding:.6rem 0;border-bottom:1px solid var(--sw-rule)}
-.overview svg{flex:none;width:15rem;max-width:100%;height:24px}
-.overview a{font-weight:650;min-width:8rem;overflow-wrap:anywhere}
-.overview li>div{flex:1 1 18rem}.overview li p{margin:0}
 details{margin-top:.75rem}
 summary{cursor:pointer}
 dl{display:grid;grid-template-columns:max-content 1fr;gap:.2rem 1.25rem;margin:0 0 1rem}
@@ -67,8 +60,6 @@ dt{color:var(--sw-muted)}
 dd{margin:0;overflow-wrap:anywhere}
 body>footer{margin-top:2.5rem;padding-top:1rem;padding-bottom:3rem;border-top:2px solid var(--sw-line);font-size:.92rem}
 .paper-only{display:none}
-@media (min-width:72rem){.pair{display:grid;grid-template-columns:minmax(0,5fr) minmax(0,6fr);gap:0 3rem}}
-@media (max-width:72rem){.pair section+section{margin-top:1.75rem}}
 @media screen and (max-width:40rem){
 .clock table{display:block;min-width:0}
 .clock thead{position:absolute;left:-999rem}
@@ -87,7 +78,6 @@ body>header,main,body>footer{max-width:none;padding:0}
 h1{font-size:15pt;margin-bottom:1mm}h2{font-size:12pt;margin-bottom:.5mm}h3{font-size:10pt;margin-bottom:1mm}
 p{max-width:none;margin-bottom:1mm}
 .answers ul,ul.plain,caption,figcaption,body>header p,.sheet>p{max-width:none}
-.pair{display:grid;grid-template-columns:minmax(0,6fr) minmax(0,10fr);grid-template-rows:auto 1fr;gap:0 6mm;margin-top:2.5mm}.pair section+section{margin-top:0}
 .clock th,.clock td{padding-right:2.5mm}.clock td:nth-child(2){min-width:31mm}
 .clock table,.clock td:last-child,.totals table,.totals tbody th,.alarms table,.sources table{min-width:0}
 .common .scroll :is(th,td){padding-right:2.5mm;white-space:normal}.rules table,.orders table{font-size:7.2pt}
@@ -101,17 +91,11 @@ th,td{padding-top:.6mm;padding-bottom:.6mm}
 figure svg{min-width:0}
 .skip,details:not([open]),.screen-only{display:none}
 .paper-only{display:block}
-.sheet{break-after:page;break-inside:avoid}
 figure svg{max-width:188mm}
-.sheet .clock{font-size:7.4pt}.sheet .clock table{width:100%;line-height:1.25}.tight .answers{font-size:7.2pt}.tight .pair{grid-template-columns:repeat(2,minmax(0,1fr));margin-top:1mm}.tight>section{margin-top:1mm}.tight .sign{margin-top:1mm}
-.sheet .answers{display:contents}.sheet .answers h3{grid-area:1/1}.sheet .answers ul{grid-area:2/1}.sheet .pair>.clock{grid-area:1/2/3}.sheet .answers .caution{grid-column:1/-1;margin:.6mm 0 0;padding-top:0;padding-bottom:0}
-.later .clock tbody th{white-space:nowrap}.sheet .clock th,.sheet .clock td{padding-top:.35mm;padding-bottom:.35mm}
-.rest{font-size:7.4pt;margin:1mm 0 0}
-.several .dressing{break-before:page}.together{display:grid;grid-template-columns:1fr 1fr;gap:0 8mm;align-items:start}.together>h2{grid-column:1/-1}
 tr,li,figure{break-inside:avoid}
 h2,h3,caption{break-after:avoid}
 a{color:inherit;text-decoration:none}
 .sign{display:flex;gap:6mm;margin-top:4mm}
-.sign span{flex:1;border-bottom:1px solid var(--sw-ink);padding-top:6mm;font-size:8pt}.tight .sign{margin-top:1.5mm}.tight .sign span{padding-top:5mm}
+.sign span{flex:1;border-bottom:1px solid var(--sw-ink);padding-top:6mm;font-size:8pt}
 }
 `;

@@ -16,6 +16,9 @@ import {
 import { joinedWords } from "./joined-words.ts";
 import { type Piece, type Sentence, strong } from "./sentence.ts";
 
+/** From this chance of running out on an order alone is not enough. */
+const likelyOut = 0.5;
+
 /** '1 in 6', 'less than 1 in 100', 'more than 99 in 100'; of few replications 'less than 1 in 60', since they tell no more. */
 export function chanceWords(
 	probability: number,
@@ -85,8 +88,13 @@ function orderSentences({ orders, scenario }: SupplyResult): Sentence[] {
 			`; without it the chance of running out by ${dayWordsAt(order.without.byMin, scenario)} is `,
 			strong(chanceWords(order.without.probability, scenario)),
 			", with it ",
-			strong(chanceWords(order.with.probability, scenario)),
-			".",
+			...(order.with.probability < likelyOut
+				? [strong(chanceWords(order.with.probability, scenario)), "."]
+				: [
+						"still ",
+						strong(chanceWords(order.with.probability, scenario)),
+						": ask for a quicker delivery, too.",
+					]),
 		];
 	});
 	const later = orders.length - told.length;

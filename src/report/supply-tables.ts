@@ -9,7 +9,12 @@ import {
 } from "../charts/index.ts";
 import { htmlElement, htmlTable } from "./html-element.ts";
 import { section } from "./section.ts";
-import { dayWordsAt, momentWords, moneyWords } from "./supply-answers.ts";
+import {
+	chanceWords,
+	dayWordsAt,
+	momentWords,
+	moneyWords,
+} from "./supply-answers.ts";
 
 const number = (heading: string) => ({ heading, numeric: true });
 const pieces = (value: number) => plainNumber(value, 0);
@@ -63,8 +68,8 @@ export function orderSheet(result: SupplyResult, document: Document) {
 			dayWordsAt(order.arrivesMin, scenario),
 			order.cost === null ? "" : plainNumber(order.cost, 2),
 			dayWordsAt(order.without.byMin, scenario),
-			percentWords(order.without.probability),
-			percentWords(order.with.probability),
+			chanceWords(order.without.probability, scenario),
+			chanceWords(order.with.probability, scenario),
 			"",
 		]),
 	});

@@ -121,13 +121,28 @@ const answers: Entry<SupplyScope>[] = [
 	entry(
 		"Order {said} {said}; without it the chance of running out by {date} is {said}, with it {said}.",
 		(scope) =>
-			toldOrders(scope).told.map((order) => [
-				orderSaid(order),
-				whenSaid(order),
-				order.without.byMin,
-				chanceSaid(scope, order.without.probability),
-				chanceSaid(scope, order.with.probability),
-			]),
+			toldOrders(scope)
+				.told.filter((order) => order.with.probability < 0.5)
+				.map((order) => [
+					orderSaid(order),
+					whenSaid(order),
+					order.without.byMin,
+					chanceSaid(scope, order.without.probability),
+					chanceSaid(scope, order.with.probability),
+				]),
+	),
+	entry(
+		"Order {said} {said}; without it the chance of running out by {date} is {said}, with it still {said}: ask for a quicker delivery, too.",
+		(scope) =>
+			toldOrders(scope)
+				.told.filter((order) => order.with.probability >= 0.5)
+				.map((order) => [
+					orderSaid(order),
+					whenSaid(order),
+					order.without.byMin,
+					chanceSaid(scope, order.without.probability),
+					chanceSaid(scope, order.with.probability),
+				]),
 	),
 	entry(
 		"{n} more {text} due from {date} {time} on: the order list has {text}.",
@@ -583,8 +598,8 @@ export const supplyCatalogue: Catalogue<SupplyScope, never> = {
 				"with it",
 				"Sent",
 			],
-			rows: ({ result }) =>
-				result.orders.map((order): CellSaid[] => [
+			rows: (scope) =>
+				scope.result.orders.map((order): CellSaid[] => [
 					order.atMin === 0
 						? "now"
 						: ["{date} {time}", order.atMin, order.atMin],
@@ -594,8 +609,8 @@ export const supplyCatalogue: Catalogue<SupplyScope, never> = {
 					["{date}", order.arrivesMin],
 					order.cost === null ? "" : ["{n}", fixed(order.cost, 2)],
 					["{date}", order.without.byMin],
-					["{percent}", order.without.probability],
-					["{percent}", order.with.probability],
+					chanceSaid(scope, order.without.probability),
+					chanceSaid(scope, order.with.probability),
 					"",
 				]),
 		},
