@@ -20,7 +20,7 @@ import {
 	volumeNumber,
 	volumeWords,
 } from "../charts/index.ts";
-import { likely } from "./answer-data.ts";
+import { likely, varies } from "./answer-data.ts";
 import { chanceOf, likeliestWords } from "./change-words.ts";
 import type { DressingParts } from "./dressing-parts.ts";
 import { waits } from "./dressing-words.ts";
@@ -43,6 +43,8 @@ export interface ClockData {
 	readonly happenings: readonly ListedHappening[];
 	/** When the patient goes home; null where nobody does. */
 	readonly homeMin: number | null;
+	/** False where nothing varies: then nothing is 'likely', it is so. */
+	readonly varies: boolean;
 }
 
 /** What the clock table of a dressing is made from. */
@@ -58,6 +60,10 @@ export const clockData = (
 		({ dressing }) => dressing === summary.id,
 	),
 	homeMin: result.home?.fromMin ?? null,
+	varies: varies({
+		chance: result.scenario.chance,
+		replications: result.projection.replications,
+	}),
 });
 
 /** A change is told where it comes in at least this share of the days. */
@@ -235,7 +241,7 @@ function roundRows({ projection, dressing }: ClockData): ClockRow[] {
 }
 
 /** From when on a new canister should be at hand, and when it is likeliest to be wanted. */
-const canisterRows = ({ projection, clock }: ClockData): ClockRow[] =>
+const canisterRows = ({ projection, clock, varies }: ClockData): ClockRow[] =>
 	projection.canisterNeeds
 		.filter(
 			({ probabilityWithinHorizon }) =>
@@ -248,7 +254,7 @@ const canisterRows = ({ projection, clock }: ClockData): ClockRow[] =>
 				: `, until ${clockTime(need.p90Min, clock)}`;
 			return {
 				atMin: need.p10Min,
-				what: `Canister likely to need changing${until}${chanceOf(need)}`,
+				what: `Canister ${varies ? "likely to need" : "needs"} changing${until}${chanceOf(need)}`,
 				volume: "",
 				look: `${likeliest === "" ? "" : `likeliest ${likeliest}; `}new canister at hand`,
 			};

@@ -1,5 +1,5 @@
 import { clockTime, durationWords, regimenWords } from "../charts/index.ts";
-import type { AnswerData } from "./answer-data.ts";
+import { type AnswerData, varies } from "./answer-data.ts";
 import { waits } from "./dressing-words.ts";
 import { happeningWords, soundsWords } from "./happening-words.ts";
 import { type Piece, type Sentence, strong } from "./sentence.ts";
@@ -11,7 +11,13 @@ export function plannedAnswers(data: AnswerData): Sentence[] {
 	return [...happenings(data), ...takeovers(data)];
 }
 
-function happenings({ happenings, day, clock }: AnswerData): Sentence[] {
+function happenings({
+	happenings,
+	day,
+	clock,
+	chance,
+	replications,
+}: AnswerData): Sentence[] {
 	if (happenings.length === 0) return [];
 	const named = happenings.slice(0, mostNamed).flatMap((happening, i) => {
 		const sounds = soundsWords(happening, day.schedule, clock);
@@ -28,7 +34,7 @@ function happenings({ happenings, day, clock }: AnswerData): Sentence[] {
 		[
 			"From the scenario: ",
 			...named,
-			`${more}.${happenings.some(({ what, planned }) => what === "off" || !planned) ? " Alarms that these bring are not counted as chance." : ""}`,
+			`${more}.${varies({ chance, replications }) && happenings.some(({ what, planned }) => what === "off" || !planned) ? " Alarms that these bring are not counted as chance." : ""}`,
 		],
 	];
 }

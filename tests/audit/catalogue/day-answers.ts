@@ -214,8 +214,12 @@ const planned: Entry<DressingScope>[] = [
 					];
 		},
 	),
-	fixedWords("Alarms that these bring are not counted as chance.", (scope) =>
-		listingsOf(scope).some((one) => one.what === "off" || !isPlanned(one)),
+	fixedWords(
+		"Alarms that these bring are not counted as chance.",
+		(scope) =>
+			scope.scenario.chance &&
+			many(scope) > 1 &&
+			listingsOf(scope).some((one) => one.what === "off" || !isPlanned(one)),
 	),
 	entry(
 		"Set for {clock}, {said} takes over at {clock}: the cycle that runs at its time is finished first, and is supplied for.",

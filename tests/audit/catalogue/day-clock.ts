@@ -134,7 +134,7 @@ const hasFill = ({ dressing }: DressingScope): boolean =>
 const oftenEnough = ({ probabilityWithinHorizon }: ChangeTime): boolean =>
 	probabilityWithinHorizon >= 0.3;
 
-const canisterRows = ({ projection, scenario }: DressingScope): Row[] =>
+const canisterRows = ({ projection, scenario, result }: DressingScope): Row[] =>
 	projection.canisterNeeds.filter(oftenEnough).map((need) => {
 		const { p10Min, p90Min } = need;
 		const instant =
@@ -143,7 +143,9 @@ const canisterRows = ({ projection, scenario }: DressingScope): Row[] =>
 		return {
 			atMin: p10Min,
 			what: [
-				"Canister likely to need changing[[, until {clock}]][[ ({percent})]]",
+				scenario.chance && result.projection.replications > 1
+					? "Canister likely to need changing[[, until {clock}]][[ ({percent})]]"
+					: "Canister needs changing[[, until {clock}]][[ ({percent})]]",
 				instant ? undefined : p90Min,
 				rareness(need),
 			],
