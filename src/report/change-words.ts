@@ -9,6 +9,7 @@ import {
 	timeRange,
 } from "../charts/index.ts";
 import { likely } from "./answer-data.ts";
+import { joinedWords } from "./joined-words.ts";
 
 /** When a canister is due. */
 export type Need = DressingProjection["canisterNeeds"][number];
@@ -31,7 +32,7 @@ export function likeliestWords(need: Need, clock: Clock): string {
 	// The range has named its day; another is named where it begins, the first of all, too.
 	let day = dayWords(need.p90Min, clock);
 	if (day !== dayWords(need.p10Min, clock)) day = "";
-	return alternatives(
+	return joinedWords(
 		windows.map(({ startMin, endMin, probability }, i) => {
 			const own = dayWords(startMin, clock);
 			const alone = own === dayWords(endMin, clock);
@@ -44,14 +45,9 @@ export function likeliestWords(need: Need, clock: Clock): string {
 			day = dayWords(endMin, clock);
 			return `${when} (${percentWords(probability)}${i === 0 ? " of the days" : ""})`;
 		}),
+		"or",
 	);
 }
-
-/** 'a', 'a or b', 'a, b or c'. */
-const alternatives = (parts: readonly string[]): string =>
-	parts.length < 2
-		? parts.join("")
-		: `${parts.slice(0, -1).join(", ")} or ${parts.at(-1)}`;
 
 /** 'between 19:05 and 21:40' or 'at 19:00', where the day has been named. */
 const timeRangeAlone = (

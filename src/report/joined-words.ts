@@ -1,5 +1,8 @@
-/** 'a, b and c'. */
-export const joinedWords = (parts: readonly string[]): string =>
+/** 'a, b and c', or with another word before the last. */
+export const joinedWords = (
+	parts: readonly string[],
+	before = "and",
+): string =>
 	parts.length < 2
 		? parts.join("")
-		: `${parts.slice(0, -1).join(", ")} and ${parts.at(-1)}`;
+		: `${parts.slice(0, -1).join(", ")} ${before} ${parts.at(-1)}`;
