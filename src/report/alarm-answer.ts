@@ -9,7 +9,12 @@ import {
 	timeRange,
 } from "../charts/index.ts";
 import { type AnswerData, varies } from "./answer-data.ts";
-import { type Piece, type Sentence, strong } from "./sentence.ts";
+import {
+	type Piece,
+	type Sentence,
+	sentenceStart,
+	strong,
+} from "./sentence.ts";
 
 const mostNamed = 3;
 
@@ -81,12 +86,9 @@ function tracedAnswer({ day, clock }: AnswerData): Sentence {
 	const count =
 		alarms.length === 1
 			? "One alarm"
-			: `${capital(numberWord(alarms.length))} alarms`;
+			: `${sentenceStart(numberWord(alarms.length))} alarms`;
 	return [strong(count), `: ${named.join(", ")}${more}.`];
 }
-
-const capital = (text: string): string =>
-	`${text.charAt(0).toUpperCase()}${text.slice(1)}`;
 
 /** 'about 0.3 in 24 h (between 0.2 and 0.4)'. */
 function perDay(mean: number, halfWidth95: number | null): string {

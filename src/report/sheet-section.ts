@@ -21,7 +21,7 @@ import { htmlElement, sentenceNodes, unbroken } from "./html-element.ts";
 import { highOn, linesOn, paperMm, paperPt } from "./paper-room.ts";
 import { minutesADay, paperSheets } from "./paper-sheets.ts";
 import { section } from "./section.ts";
-import { sentenceText } from "./sentence.ts";
+import { sentenceStart, sentenceText } from "./sentence.ts";
 import { waterLineFigure } from "./water-line-figure.ts";
 
 const mostOnSheet = 14;
@@ -114,8 +114,8 @@ const factLines = (
 	result: DayResult,
 	{ summary, day }: DressingParts,
 ): [string, string] => [
-	`${capital(regimenLine(summary, result.scenario, true, day.schedule.takeovers))}.`,
-	`${capital(dressingLine(summary))}.`,
+	`${sentenceStart(regimenLine(summary, result.scenario, true, day.schedule.takeovers))}.`,
+	`${sentenceStart(dressingLine(summary))}.`,
 ];
 
 /** Height on paper of what stands above the answers: the title of the report or what stands for it, then who and what. */
@@ -156,9 +156,6 @@ const warnedMm = (result: DayResult, parts: DressingParts): number =>
 		(sum, { text }) => sum + highOn(text, paperPt.text, paperMm.wide - 4) + 1.5,
 		0,
 	);
-
-const capital = (text: string): string =>
-	`${text.charAt(0).toUpperCase()}${text.slice(1)}`;
 
 function answersSection(
 	result: DayResult,

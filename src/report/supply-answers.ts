@@ -14,7 +14,12 @@ import {
 	volumeWords,
 } from "../charts/index.ts";
 import { joinedWords } from "./joined-words.ts";
-import { type Piece, type Sentence, strong } from "./sentence.ts";
+import {
+	type Piece,
+	type Sentence,
+	sentenceStart,
+	strong,
+} from "./sentence.ts";
 
 /** From this chance of running out on an order alone is not enough. */
 const likelyOut = 0.5;
@@ -211,7 +216,7 @@ function costSentences({ cost, policies }: SupplyResult): Sentence[] {
 				? []
 				: [
 						[
-							`${capital(name)} instead of today's mix: `,
+							`${sentenceStart(name)} instead of today's mix: `,
 							strong(
 								`${difference.mean < 0 ? "saves" : "adds"} ${moneyWords(Math.abs(difference.mean), currency)}`,
 							),
@@ -233,6 +238,3 @@ function wasteSentence({ waste }: SupplyResult): Sentence {
 		` of unused solution, ${plainNumber(waste.weightKg.p50, 0)} kg in all${waste.unweighed.length === 0 ? "" : ` (without ${waste.unweighed.join(", ")}, which have no weight given)`}.`,
 	];
 }
-
-const capital = (text: string): string =>
-	text.charAt(0).toUpperCase() + text.slice(1);
