@@ -108,17 +108,20 @@ async function clocksOf(
 	return clocks;
 }
 
-/** An interrupt says that nothing is lost, and then has its way. Returns the function that ends this. */
+/**
+ * An interrupt says that nothing is lost, and then has its way; a second one on its heels does not cut the sentence off.
+ * Returns the function that ends this.
+ */
 function tellHowToGoOn(): () => void {
 	const signals = ["SIGINT", "SIGTERM", "SIGHUP"] as const;
 	const stop = () => {
 		for (const signal of signals) process.off(signal, tell);
 	};
 	const tell = (signal: NodeJS.Signals) => {
-		stop();
 		process.stderr.write(
 			"\nslackwater: stopped. What is finished is kept: the same command goes on from there.\n",
 		);
+		stop();
 		process.kill(process.pid, signal);
 	};
 	for (const signal of signals) process.on(signal, tell);
