@@ -3,7 +3,7 @@ import { join } from "node:path";
 import { expect, test } from "vitest";
 import { root } from "./source.ts";
 
-const guide = readFileSync(join(root, "DEVELOPERS.md"), "utf8");
+const guide = readFileSync(join(root, "tests", "benchmarks", "README.md"), "utf8");
 
 /** Paragraphs under a heading; a table goes with the paragraph before it. */
 function paragraphsOf(heading: string, text = guide): string[] {
@@ -11,7 +11,7 @@ function paragraphsOf(heading: string, text = guide): string[] {
 	const [own = ""] = rest.split("\n## ");
 	return own
 		.split(/\n\s*\n/u)
-		.map((one) => one.trim())
+		.map((one) => one.trim().replaceAll(/\s+/gu, " "))
 		.filter((one) => one !== "" && !one.startsWith("|"));
 }
 
@@ -23,9 +23,7 @@ const tells = (paragraph: string) =>
 /** Whether it says when that was measured, and with which command, or that none is kept. */
 const isDated = (paragraph: string) =>
 	/\b\d{1,2} [A-Z][a-z]+ 20\d\d\b/u.test(paragraph) &&
-	/`(?:LONG=1 )?(?:npm run|npx|node) [^`]+`|`tests\/[^`]+`|no command is kept/u.test(
-		paragraph,
-	);
+	/`(?:LONG=1 )?(?:npm run|npx|node) [^`]+`|`tests\/[^`]+`|no command is kept/u.test(paragraph);
 
 test.each(["Speed", "Coverage"])(
 	"what is told under %s says when it was measured, and with which command",
@@ -37,12 +35,8 @@ test.each(["Speed", "Coverage"])(
 );
 
 test("a figure without a date, or without a command, is found", () => {
-	const text =
-		"\n## Speed\n\nIt takes 5 s.\n\nWords alone.\n\n## Next\n\n7 s\n";
-	expect(paragraphsOf("Speed", text)).toEqual([
-		"It takes 5 s.",
-		"Words alone.",
-	]);
+	const text = "\n## Speed\n\nIt takes 5 s.\n\nWords alone.\n\n## Next\n\n7 s\n";
+	expect(paragraphsOf("Speed", text)).toEqual(["It takes 5 s.", "Words alone."]);
 	expect(paragraphsOf("Speed", text).filter(tells)).toEqual(["It takes 5 s."]);
 	for (const [paragraph, dated] of [
 		["It took 5 s.", false],

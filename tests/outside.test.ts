@@ -11,11 +11,7 @@ const filesIn = (folder: string) =>
 	readdirSync(join(root, "tests", folder))
 		.filter((name) => name.endsWith(".test.ts"))
 		.map((name) => join(root, "tests", folder, name))
-		.map((path) => ({
-			name: basename(path),
-			path,
-			text: readFileSync(path, "utf8"),
-		}));
+		.map((path) => ({ name: basename(path), path, text: readFileSync(path, "utf8") }));
 
 describe.each(filesIn("outside"))("$name", ({ path, text }) => {
 	test("imports from the program", () => {
@@ -25,9 +21,7 @@ describe.each(filesIn("outside"))("$name", ({ path, text }) => {
 	test("uses something of the program in every block", () => {
 		const blocks = blocksOf(text, path);
 		expect(blocks.length).toBeGreaterThan(0);
-		expect(
-			blocks.filter(({ usesSrc }) => !usesSrc).map(({ title }) => title),
-		).toEqual([]);
+		expect(blocks.filter(({ usesSrc }) => !usesSrc).map(({ title }) => title)).toEqual([]);
 	});
 });
 
@@ -35,25 +29,20 @@ test("no oracle is counted as an outside check: what guards one looks at nothing
 	const guards = filesIn("oracles");
 	expect(guards.length).toBeGreaterThan(4);
 	for (const { path, text } of guards) {
-		expect(text.replaceAll(/\s+(?:\/\/ )?/gu, " "), path).toContain(
-			"Nothing here looks at the program",
-		);
-		for (const { title, usesSrc } of blocksOf(text, path))
-			expect(usesSrc, `${path}: ${title}`).toBe(false);
+		expect(text.replaceAll(/\s+(?:\/\/ )?/gu, " "), path).toContain("Nothing here looks at the program");
+		for (const { title, usesSrc } of blocksOf(text, path)) expect(usesSrc, `${path}: ${title}`).toBe(false);
 	}
 });
 
 test("no value is from a page where anybody uploads or sells homework", () => {
 	const pages =
 		/homework|qammunity|nursingpaper|coursehero|scribd|justaaa|pdfcoffee|fliphtml|issuhub|studmed|studocu|chegg|slideshare|docplayer|brainly/iu;
-	for (const { name, text } of [...filesIn("outside"), ...filesIn("oracles")])
-		expect(text, name).not.toMatch(pages);
+	for (const { name, text } of [...filesIn("outside"), ...filesIn("oracles")]) expect(text, name).not.toMatch(pages);
 });
 
 describe("a block that only seems to use the program", () => {
 	const at = join(root, "tests", "outside", "made-up.test.ts");
-	const used = (text: string) =>
-		blocksOf(text, at).map(({ usesSrc }) => usesSrc);
+	const used = (text: string) => blocksOf(text, at).map(({ usesSrc }) => usesSrc);
 
 	test("by a name of its own, by what a package gives, or by the mention of a key, is seen through", () => {
 		expect(

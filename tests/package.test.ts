@@ -1,12 +1,5 @@
 import { execFileSync } from "node:child_process";
-import {
-	mkdirSync,
-	mkdtempSync,
-	readdirSync,
-	rmSync,
-	symlinkSync,
-	writeFileSync,
-} from "node:fs";
+import { mkdirSync, mkdtempSync, readdirSync, rmSync, symlinkSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
@@ -16,16 +9,11 @@ const long = process.env.LONG !== undefined;
 const folder = mkdtempSync(join(tmpdir(), "slackwater-"));
 const packed = join(folder, "node_modules", "slackwater");
 const scenario = join(packed, "scenarios", "thigh-short-dwell.yaml");
-const run = (command: string, ...args: string[]) =>
-	execFileSync(command, args, { cwd: folder, encoding: "utf8" });
+const run = (command: string, ...args: string[]) => execFileSync(command, args, { cwd: folder, encoding: "utf8" });
 
 beforeAll(() => {
 	const [{ filename }] = JSON.parse(
-		execFileSync(
-			"npm",
-			["pack", "--json", "--ignore-scripts", "--pack-destination", folder],
-			{ encoding: "utf8" },
-		),
+		execFileSync("npm", ["pack", "--json", "--ignore-scripts", "--pack-destination", folder], { encoding: "utf8" }),
 	);
 	writeFileSync(join(folder, "package.json"), '{ "type": "module" }');
 	if (long) {
@@ -34,26 +22,22 @@ beforeAll(() => {
 	}
 	mkdirSync(packed, { recursive: true });
 	run("tar", "-xzf", filename, "-C", packed, "--strip-components=1");
-	symlinkSync(
-		join(import.meta.dirname, "../node_modules"),
-		join(packed, "node_modules"),
-	);
+	symlinkSync(join(import.meta.dirname, "../node_modules"), join(packed, "node_modules"));
 });
 afterAll(() => rmSync(folder, { recursive: true }));
 
 describe("the package", () => {
 	test("holds the program, the library with its types, and the scenarios: nothing else", () => {
-		expect(
-			readdirSync(packed).filter((name) => name !== "node_modules"),
-		).toEqual(["README.md", "dist", "package.json", "scenarios"]);
+		expect(readdirSync(packed).filter((name) => name !== "node_modules")).toEqual([
+			"README.md",
+			"dist",
+			"package.json",
+			"scenarios",
+		]);
 		const files = readdirSync(packed, { recursive: true, encoding: "utf8" });
 		const own = files.filter((name) => !name.startsWith("node_modules"));
-		expect(own.filter((name) => /test|benchmark|\.map$/.test(name))).toEqual(
-			[],
-		);
-		expect(
-			own.filter((name) => /\.ts$/.test(name) && !/\.d\.ts$/.test(name)),
-		).toEqual([]);
+		expect(own.filter((name) => /test|benchmark|\.map$/.test(name))).toEqual([]);
+		expect(own.filter((name) => /\.ts$/.test(name) && !/\.d\.ts$/.test(name))).toEqual([]);
 	});
 
 	test("has a command that works", () => {
@@ -62,8 +46,7 @@ describe("the package", () => {
 		run("node", main, "check", scenario);
 		run("node", main, "day", scenario, "--out", "report", "--quiet");
 		expect(readdirSync(join(folder, "report"))).toContain("report.html");
-		if (long)
-			expect(run("npx", "slackwater", "--help")).toMatch(/Usage: slackwater/);
+		if (long) expect(run("npx", "slackwater", "--help")).toMatch(/Usage: slackwater/);
 	});
 
 	test("has a library that works, types included", () => {
@@ -78,36 +61,23 @@ describe("the package", () => {
 
 		const typed = body(": Scenario");
 		writeFileSync(join(folder, "right.ts"), typed);
-		writeFileSync(
-			join(folder, "wrong.ts"),
-			`${typed}\nexport const title: number = scenario.title;`,
-		);
+		writeFileSync(join(folder, "wrong.ts"), `${typed}\nexport const title: number = scenario.title;`);
 		const tsc = (file: string) => {
-			const flags =
-				"--noEmit --strict --module nodenext --target es2023 --lib es2023,dom --types".split(
-					" ",
-				);
+			const flags = "--noEmit --strict --module nodenext --target es2023 --lib es2023,dom --types".split(" ");
 			try {
-				return execFileSync(
-					join(import.meta.dirname, "../node_modules/.bin/tsc"),
-					[...flags, "", file],
-					{ cwd: folder, encoding: "utf8" },
-				);
+				return execFileSync(join(import.meta.dirname, "../node_modules/.bin/tsc"), [...flags, "", file], {
+					cwd: folder,
+					encoding: "utf8",
+				});
 			} catch (error) {
 				return (error as { stdout: string }).stdout; // what execFileSync throws
 			}
 		};
 		expect(tsc("right.ts")).toBe("");
-		expect(tsc("wrong.ts")).toMatch(
-			/wrong\.ts.*not assignable to type 'number'/,
-		);
+		expect(tsc("wrong.ts")).toMatch(/wrong\.ts.*not assignable to type 'number'/);
 	});
 });
 
 test("nothing in the manifest, the files or what they export is unused, and nothing is used that the manifest lacks", () => {
-	execFileSync(
-		"node_modules/.bin/knip",
-		["--no-progress", "--config", "tests/knip.json"],
-		{ encoding: "utf8" },
-	);
+	execFileSync("node_modules/.bin/knip", ["--no-progress", "--config", "tests/knip.json"], { encoding: "utf8" });
 });

@@ -43,9 +43,7 @@ export async function readingsOf(work: () => Promise<void>): Promise<number> {
 /** Whether the processor time of another process can be seen here. */
 export const seesProcesses = existsSync("/proc/self/stat");
 if (!seesProcesses)
-	console.warn(
-		"SKIPPED: how soon an interrupt ends a run. The processor time of other processes cannot be seen here.",
-	);
+	console.warn("SKIPPED: how soon an interrupt ends a run. The processor time of other processes cannot be seen here.");
 
 /** Processor time that a process has taken so far, its threads included, in hundredths of a second; null once it is gone. */
 export function ticksOf(pid: number): number | null {

@@ -26,14 +26,12 @@ export const roomOf = (path: string) => path.split("/")[0] ?? "";
 function code(text: string): string {
 	return text.replace(
 		/("(?:[^"\\\n]|\\.)*"|'(?:[^'\\\n]|\\.)*'|`(?:[^`\\]|\\.)*`)|\/\*[\s\S]*?\*\/|\/\/[^\n]*/g,
-		(whole, string: string | undefined) =>
-			string ?? whole.replace(/[^\n]/g, ""),
+		(whole, string: string | undefined) => string ?? whole.replace(/[^\n]/g, ""),
 	);
 }
 
 /** The same with what stands in quotes taken out. */
-export const bare = (text: string) =>
-	code(text).replace(/"(?:[^"\\\n]|\\.)*"|'(?:[^'\\\n]|\\.)*'/g, '""');
+export const bare = (text: string) => code(text).replace(/"(?:[^"\\\n]|\\.)*"|'(?:[^'\\\n]|\\.)*'/g, '""');
 
 export function arrowsOf(file: string, text = textOf(file)): Arrow[] {
 	const statement =

@@ -16,14 +16,10 @@ interface Node {
 	readonly [key: string]: unknown;
 }
 const isNode = (value: unknown): value is Node =>
-	typeof value === "object" &&
-	value !== null &&
-	typeof (value as { type?: unknown }).type === "string";
+	typeof value === "object" && value !== null && typeof (value as { type?: unknown }).type === "string";
 
 const partsOf = (node: Node): Node[] =>
-	Object.values(node).flatMap((part) =>
-		Array.isArray(part) ? part.filter(isNode) : isNode(part) ? [part] : [],
-	);
+	Object.values(node).flatMap((part) => (Array.isArray(part) ? part.filter(isNode) : isNode(part) ? [part] : []));
 
 function* within(node: Node): Generator<Node> {
 	yield node;
@@ -31,15 +27,12 @@ function* within(node: Node): Generator<Node> {
 }
 
 const isFunction = ({ type }: Node) =>
-	type === "ArrowFunctionExpression" ||
-	type === "FunctionExpression" ||
-	type === "FunctionDeclaration";
+	type === "ArrowFunctionExpression" || type === "FunctionExpression" || type === "FunctionDeclaration";
 
 /** Names that are declared in a function itself, or in a module, but not in the functions within. */
 function* declaredIn(node: Node): Generator<string> {
 	for (const part of partsOf(node)) {
-		if (part.type === "FunctionDeclaration" || part.type === "ClassDeclaration")
-			yield String((part.id as Node).name);
+		if (part.type === "FunctionDeclaration" || part.type === "ClassDeclaration") yield String((part.id as Node).name);
 		if (part.type === "VariableDeclarator") yield* plainNames(part.id as Node);
 		if (!isFunction(part)) yield* declaredIn(part);
 	}
@@ -55,8 +48,7 @@ function* identifiersIn(node: Node): Generator<Node> {
 	for (const [key, part] of Object.entries(node)) {
 		const isKey = key === "property" || key === "key";
 		if (isKey && node.computed !== true) continue;
-		for (const one of Array.isArray(part) ? part : [part])
-			if (isNode(one)) yield* identifiersIn(one);
+		for (const one of Array.isArray(part) ? part : [part]) if (isNode(one)) yield* identifiersIn(one);
 	}
 }
 
@@ -68,15 +60,8 @@ function tellApart(tree: Node): void {
 		let names = outer;
 		if (isFunction(node) || node.type === "Program") {
 			const scope = ++scopes;
-			const params = ((node.params as Node[] | undefined) ?? []).flatMap(
-				(param) => [...plainNames(param)],
-			);
-			names = new Map([
-				...outer,
-				...[...params, ...declaredIn(node)].map(
-					(name) => [name, scope] as const,
-				),
-			]);
+			const params = ((node.params as Node[] | undefined) ?? []).flatMap((param) => [...plainNames(param)]);
+			names = new Map([...outer, ...[...params, ...declaredIn(node)].map((name) => [name, scope] as const)]);
 		}
 		if (node.type === "Identifier" && !own.has(node))
 			own.set(node, `${node.name}:${names.get(String(node.name)) ?? 0}`);
@@ -97,8 +82,7 @@ const aFileOfSrc = "a file of src";
 function* namesIn(node: Node): Generator<string> {
 	yield* plainNames(node);
 	for (const { type, value } of within(node))
-		if (type === "Literal" && /^(?:\.\.\/)+src\//u.test(String(value)))
-			yield aFileOfSrc;
+		if (type === "Literal" && /^(?:\.\.\/)+src\//u.test(String(value))) yield aFileOfSrc;
 }
 
 function parsed(text: string): Node {
@@ -120,33 +104,20 @@ function namesOfSrc(tree: Node, file: string): Set<string> {
 			const source = String((node.source as Node).value);
 			const path = join(dirname(file), source);
 			for (const one of node.specifiers as Node[]) {
-				const imported = isNode(one.imported)
-					? textName(one.imported.name)
-					: "default";
-				if (isOfSrc(source, path, imported))
-					names.add(String((one.local as Node).name));
+				const imported = isNode(one.imported) ? textName(one.imported.name) : "default";
+				if (isOfSrc(source, path, imported)) names.add(String((one.local as Node).name));
 			}
 		} else if (node.type === "VariableDeclarator" && isNode(node.init))
 			made.push({ names: [...namesIn(node.id as Node)], from: node.init });
-		else if (
-			node.type === "FunctionDeclaration" ||
-			node.type === "ClassDeclaration"
-		)
-			made.push({
-				names: [String((node.id as Node).name)],
-				from: node.body as Node,
-			});
+		else if (node.type === "FunctionDeclaration" || node.type === "ClassDeclaration")
+			made.push({ names: [String((node.id as Node).name)], from: node.body as Node });
 		else if (node.type === "AssignmentExpression")
-			made.push({
-				names: [...namesIn(node.left as Node)],
-				from: node.right as Node,
-			});
+			made.push({ names: [...namesIn(node.left as Node)], from: node.right as Node });
 	}
 	for (let before = -1; before !== names.size; ) {
 		before = names.size;
 		for (const { names: own, from } of made)
-			if ([...namesIn(from)].some((name) => names.has(name)))
-				for (const name of own) names.add(name);
+			if ([...namesIn(from)].some((name) => names.has(name))) for (const name of own) names.add(name);
 	}
 	return names;
 }
@@ -154,9 +125,7 @@ function namesOfSrc(tree: Node, file: string): Set<string> {
 function isOfSrc(source: string, path: string, name: string): boolean {
 	if (!source.startsWith(".")) return false;
 	if (relative(join(root, "src"), path).split(sep)[0] !== "..") return true;
-	return /\.[cm]?tsx?$/u.test(path) && existsSync(path)
-		? exportsOfSrc(path).has(name)
-		: false;
+	return /\.[cm]?tsx?$/u.test(path) && existsSync(path) ? exportsOfSrc(path).has(name) : false;
 }
 
 const known = new Map<string, ReadonlySet<string>>();
@@ -194,8 +163,7 @@ export function blocksOf(text: string, file: string): Block[] {
 
 /** `test`, `test.each(…)`, `test.skipIf(…)` and their like, called with a title; not the first call of `test.each`. */
 function isTest(callee: Node): boolean {
-	if (callee.type === "Identifier")
-		return ["test", "it"].includes(textName(callee.name));
+	if (callee.type === "Identifier") return ["test", "it"].includes(textName(callee.name));
 	if (callee.type !== "CallExpression") return false;
 	const inner = callee.callee as Node;
 	return inner.type === "MemberExpression" && isTest(inner.object as Node);

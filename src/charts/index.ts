@@ -1,83 +1,30 @@
-/** Charts: one chart a file, data in, an SVG element made in the injected document out; and how times and quantities are written. */
-export {
-	type BeginTimesData,
-	beginTimes,
-} from "./begin-times.ts";
-export { canisterChart } from "./canister-chart.ts";
-export type { ChartOptions } from "./chart-root.ts";
-export {
-	type Clock,
-	clockTime,
-	dateWords,
-	dayOffset,
-	dayWords,
-	everyDayWords,
-	fullDate,
-	isInstant,
-	timeOfDay,
-	timeRange,
-	timeSpan,
-} from "./clock.ts";
-export { comparisonStyle } from "./comparison-style.ts";
-export { type CountBandData, countBand } from "./count-band.ts";
-export type { CycleSpan } from "./cycle-span.ts";
-export { dayWidthPx, waterLineEdges } from "./day-root.ts";
-export {
-	type DesignMapCell,
-	type DesignMapData,
-	type DesignMapPanel,
-	designMap,
-} from "./design-map.ts";
-export { mapsAPage } from "./design-map-layout.ts";
-export { differenceMark } from "./difference-mark.ts";
-export {
-	type DifferenceRow,
-	type DifferenceRowsData,
-	differenceRows,
-} from "./difference-rows.ts";
-export { bothMeans, differenceWords, meansOf } from "./difference-words.ts";
-export { durationWords } from "./duration.ts";
-export {
-	type EfficientSetData,
-	type EfficientSetPoint,
-	efficientSet,
-} from "./efficient-set.ts";
-export {
-	heatStrip,
-	shownConditions,
-} from "./heat-strip.ts";
-export { legalText } from "./legal-text.ts";
-export { darkTheme, lightTheme, textPairs } from "./palette.ts";
-export { percentWords } from "./probability.ts";
-export {
-	counted,
-	depthWords,
-	numberWord,
-	plainNumber,
-	volumeNumber,
-	volumeWords,
-} from "./quantity.ts";
-export { rangeWords } from "./range.ts";
-export { regimenWords } from "./regimen-words.ts";
-export { rehearsalChart } from "./rehearsal-chart.ts";
-export {
-	type ResponseCurveData,
-	responseCurve,
-} from "./response-curve.ts";
-export { shiftLine } from "./shift-line.ts";
-export { shiftsBetween } from "./shifts.ts";
-export { sparkline } from "./sparkline.ts";
-export { svgElement } from "./svg-element.ts";
-export { chartStyle, themeRules } from "./theme-style.ts";
-export { type TornadoData, tornado } from "./tornado.ts";
-export {
-	conditionWords,
-	pauseWords,
-	phaseWords,
-} from "./vocabulary.ts";
-export {
-	type WaterLineData,
-	waterLineChart,
-} from "./water-line-chart.ts";
-export { waterLineLegend } from "./water-line-words.ts";
-export { wrappedText } from "./wrapped-text.ts";
+/** Charts, a folder each: data in, an SVG element made in the injected document out. */
+export { beginTimes } from "./begin-times/begin-times.ts";
+export type { BeginTimesData } from "./begin-times/data.ts";
+export { canisterChart } from "./canister/canister.ts";
+export { type CountBandData, countBand } from "./count-band/count-band.ts";
+export type { DesignMapCell, DesignMapData, DesignMapPanel } from "./design-map/data.ts";
+export { designMap } from "./design-map/design-map.ts";
+export { mapsAPage } from "./design-map/layout.ts";
+export type { DifferenceRow, DifferenceRowsData } from "./difference/data.ts";
+export { differenceMark } from "./difference/difference-mark.ts";
+export { differenceRows } from "./difference/difference-rows.ts";
+export { bothMeans, differenceWords, meansOf } from "./difference/words.ts";
+export type { EfficientSetData, EfficientSetPoint } from "./efficient-set/data.ts";
+export { efficientSet } from "./efficient-set/efficient-set.ts";
+export { heatStrip, shownConditions } from "./heat-strip/heat-strip.ts";
+export type { ChartOptions } from "./kit/chart.ts";
+export { wrappedText } from "./kit/fitted-text.ts";
+export { svgElement } from "./kit/shape.ts";
+export type { ResponseCurveData } from "./response-curve/data.ts";
+export { responseCurve } from "./response-curve/response-curve.ts";
+export { rehearsalChart } from "./shift/rehearsal-chart.ts";
+export { shiftLine } from "./shift/shift-line.ts";
+export { sparkline } from "./sparkline/sparkline.ts";
+export { darkTheme, lightTheme } from "./theme/palette.ts";
+export { chartStyle, comparisonStyle, themeRules } from "./theme/style-sheet.ts";
+export { dayWidthPx, waterLineEdges } from "./time/time-chart.ts";
+export type { TornadoData } from "./tornado/data.ts";
+export { tornado } from "./tornado/tornado.ts";
+export type { CycleSpan, WaterLineData } from "./water-line/data.ts";
+export { waterLineChart, waterLineLegend } from "./water-line/water-line.ts";

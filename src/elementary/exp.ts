@@ -30,13 +30,9 @@ export function exp(x: number): number {
 			(0.16666666666666602 +
 				t *
 					(-0.0027777777777015593 +
-						t *
-							(0.00006613756321437934 +
-								t * (-0.0000016533902205465252 + t * 4.1381367970572385e-8))));
+						t * (0.00006613756321437934 + t * (-0.0000016533902205465252 + t * 4.1381367970572385e-8))));
 	const y = 1 - (low - (r * c) / (2 - c) - high);
 	if (k > -1021 && k < 1024) return y * powerOfTwo(k);
 	// The first product is exact; the second rounds once, into a number below the least normal one or past the greatest.
-	return k > 0
-		? y * powerOfTwo(k - 1) * 2
-		: y * powerOfTwo(k + 64) * powerOfTwo(-64);
+	return k > 0 ? y * powerOfTwo(k - 1) * 2 : y * powerOfTwo(k + 64) * powerOfTwo(-64);
 }

@@ -27,8 +27,7 @@ export function lnByDivision(x: number): number {
 	}
 	if (high >= 0x7ff00000) return x + x;
 	const significand = high & 0xfffff;
-	const exponent =
-		(high >> 20) - 1023 + (((significand + 0x95f64) & 0x100000) >> 20);
+	const exponent = (high >> 20) - 1023 + (((significand + 0x95f64) & 0x100000) >> 20);
 	k += exponent;
 	const f = x * powerOfTwo(0 - exponent) - 1;
 	if ((0xfffff & (2 + significand)) < 3) {
@@ -40,15 +39,8 @@ export function lnByDivision(x: number): number {
 	const s = f / (2 + f);
 	const z = s * s;
 	const w = z * z;
-	const odd =
-		w *
-		(0.3999999999940942 + w * (0.22222198432149784 + w * 0.15313837699209373));
-	const even =
-		z *
-		(0.6666666666666735 +
-			w *
-				(0.2857142874366239 +
-					w * (0.1818357216161805 + w * 0.14798198605116586)));
+	const odd = w * (0.3999999999940942 + w * (0.22222198432149784 + w * 0.15313837699209373));
+	const even = z * (0.6666666666666735 + w * (0.2857142874366239 + w * (0.1818357216161805 + w * 0.14798198605116586)));
 	const rest = even + odd;
 	if (((significand - 0x6147a) | (0x6b851 - significand)) > 0) {
 		const half = 0.5 * f * f;

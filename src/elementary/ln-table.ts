@@ -26,19 +26,8 @@ export const lnTable = new Float64Array(4 * 128);
 for (let i = 0; i < 128; i++) {
 	const upper = i / 128;
 	// The first 80 intervals lie below 1, where a step is half as wide.
-	const c =
-		upper < 0.625
-			? 0.6875 + (upper + 1 / 256) / 2
-			: 1 + (upper - 0.625) + 1 / 256;
+	const c = upper < 0.625 ? 0.6875 + (upper + 1 / 256) / 2 : 1 + (upper - 0.625) + 1 / 256;
 	const whole = wholeLn(c);
 	const high = whole >> below;
-	lnTable.set(
-		[
-			c,
-			1 / c,
-			Number(high) / 2 ** 33,
-			Number(whole - (high << below)) / 2 ** 120,
-		],
-		4 * i,
-	);
+	lnTable.set([c, 1 / c, Number(high) / 2 ** 33, Number(whole - (high << below)) / 2 ** 120], 4 * i);
 }

@@ -14,23 +14,13 @@ import { powerOfTwo } from "./power-of-two.ts";
 export function ln(x: number): number {
 	bits[0] = x;
 	const high = words[highWord];
-	if (
-		high < 0x00100000 ||
-		high >= 0x7ff00000 ||
-		(high >= 0x3fee0000 && high < 0x3ff10000)
-	)
-		return lnByDivision(x);
+	if (high < 0x00100000 || high >= 0x7ff00000 || (high >= 0x3fee0000 && high < 0x3ff10000)) return lnByDivision(x);
 	const above = high - 0x3fe60000;
 	const k = above >> 20;
 	const at = (above >> 11) & 0x1fc;
 	const r = (x * powerOfTwo(0 - k) - lnTable[at]) * lnTable[at + 1];
 	const square = r * r;
 	const curved =
-		square * (-1 / 2 + r * (1 / 3)) +
-		square * square * (-1 / 4 + r * (1 / 5) + square * (-1 / 6 + r * (1 / 7)));
-	return (
-		k * ln2High +
-		lnTable[at + 2] +
-		(r + (k * ln2Low + lnTable[at + 3] + curved))
-	);
+		square * (-1 / 2 + r * (1 / 3)) + square * square * (-1 / 4 + r * (1 / 5) + square * (-1 / 6 + r * (1 / 7)));
+	return k * ln2High + lnTable[at + 2] + (r + (k * ln2Low + lnTable[at + 3] + curved));
 }

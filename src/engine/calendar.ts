@@ -48,8 +48,7 @@ export class Calendar {
 
 	/** Puts the slot at `time`, wherever it was before, with a new serial number. Throws RangeError unless `time` is finite. */
 	schedule(slot: number, time: number): void {
-		if (!(time - time === 0))
-			throw new RangeError(`time ${time} is not finite`);
+		if (!(time - time === 0)) throw new RangeError(`time ${time} is not finite`);
 		const serial = this.#serial;
 		this.#serial = (serial + 1) | 0;
 		const at = this.#place[slot];
@@ -72,15 +71,13 @@ export class Calendar {
 		const moved = this.#who[4 * last + 2];
 		const serial = this.#who[4 * last + 3];
 		const time = this.#times[2 * last];
-		if (this.#before(time, moved, serial, at))
-			this.#rise(at, moved, time, serial);
+		if (this.#before(time, moved, serial, at)) this.#rise(at, moved, time, serial);
 		else this.#sink(at, moved, time, serial);
 	}
 
 	/** Takes every slot out, and counts serials from 0 again. */
 	clear(): void {
-		for (let at = this.#hole; at < this.#used; at++)
-			this.#place[this.#who[4 * at + 2]] = -1;
+		for (let at = this.#hole; at < this.#used; at++) this.#place[this.#who[4 * at + 2]] = -1;
 		this.#used = 0;
 		this.#hole = 0;
 		this.#serial = 0;
@@ -122,17 +119,13 @@ export class Calendar {
 	#wins(slot: number, serial: number, at: number): boolean {
 		const priorities = this.#priority;
 		const above = priorities[slot] - priorities[this.#who[4 * at + 2]];
-		return (
-			above < 0 || (above === 0 && ((serial - this.#who[4 * at + 3]) | 0) < 0)
-		);
+		return above < 0 || (above === 0 && ((serial - this.#who[4 * at + 3]) | 0) < 0);
 	}
 
 	/** Which of two places in the heap comes first. */
 	#earlier(a: number, b: number): number {
 		const who = this.#who;
-		return this.#before(this.#times[2 * a], who[4 * a + 2], who[4 * a + 3], b)
-			? a
-			: b;
+		return this.#before(this.#times[2 * a], who[4 * a + 2], who[4 * a + 3], b) ? a : b;
 	}
 
 	/** Closes the hole with the last slot of the heap. */
@@ -152,8 +145,7 @@ export class Calendar {
 		while (at > 0) {
 			const parent = (at - 1) >> 2;
 			const above = times[2 * parent];
-			if (above < time || (above === time && !this.#wins(slot, serial, parent)))
-				break;
+			if (above < time || (above === time && !this.#wins(slot, serial, parent))) break;
 			const other = who[4 * parent + 2];
 			times[2 * at] = above;
 			who[4 * at + 2] = other;
@@ -191,11 +183,7 @@ export class Calendar {
 			let best = left + (right - left) * +(rightTime < leftTime);
 			if (leftTime === rightTime) best = this.#earlier(left, right);
 			const bestTime = times[2 * best];
-			if (
-				bestTime > time ||
-				(bestTime === time && this.#wins(slot, serial, best))
-			)
-				break;
+			if (bestTime > time || (bestTime === time && this.#wins(slot, serial, best))) break;
 			const other = who[4 * best + 2];
 			times[2 * at] = bestTime;
 			who[4 * at + 2] = other;
@@ -208,13 +196,9 @@ export class Calendar {
 			// Fewer than four children are left, and they have none.
 			let best = first;
 			for (let child = first + 1; child < used; child++)
-				if (times[2 * child] <= times[2 * best])
-					best = this.#earlier(best, child);
+				if (times[2 * child] <= times[2 * best]) best = this.#earlier(best, child);
 			const bestTime = times[2 * best];
-			if (
-				bestTime < time ||
-				(bestTime === time && !this.#wins(slot, serial, best))
-			) {
+			if (bestTime < time || (bestTime === time && !this.#wins(slot, serial, best))) {
 				const other = who[4 * best + 2];
 				times[2 * at] = bestTime;
 				who[4 * at + 2] = other;
@@ -231,10 +215,7 @@ export class Calendar {
 
 	#grow(): void {
 		this.#capacity *= 2;
-		const copy = <A extends Float64Array | Int32Array | Uint8Array>(
-			from: A,
-			to: A,
-		): A => {
+		const copy = <A extends Float64Array | Int32Array | Uint8Array>(from: A, to: A): A => {
 			to.set(from);
 			return to;
 		};

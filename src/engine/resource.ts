@@ -27,10 +27,7 @@ export class Resource {
 
 	/** `clock` is read for statistics over time; a Simulation is one. */
 	constructor(servers: number, clock: { readonly now: number }) {
-		if (!(servers >= 1))
-			throw new RangeError(
-				`a resource needs at least one server, received ${servers}`,
-			);
+		if (!(servers >= 1)) throw new RangeError(`a resource needs at least one server, received ${servers}`);
 		this.servers = servers;
 		this.#clock = clock;
 	}
@@ -53,8 +50,7 @@ export class Resource {
 		const queue = this.#queue;
 		let at = queue.length;
 		queue.push(job);
-		for (; at > this.#head && queue[at - 1].priority > job.priority; at--)
-			queue[at] = queue[at - 1];
+		for (; at > this.#head && queue[at - 1].priority > job.priority; at--) queue[at] = queue[at - 1];
 		queue[at] = job;
 	}
 
@@ -106,8 +102,7 @@ export class Resource {
 
 	/** Whoever waits begins while there is somebody free. */
 	#startWaiting(): void {
-		while (this.waiting > 0 && this.#serving.length < this.servers)
-			this.#begin(this.#next());
+		while (this.waiting > 0 && this.#serving.length < this.servers) this.#begin(this.#next());
 	}
 
 	/** Takes the first out of the queue, which is not empty. */

@@ -25,11 +25,7 @@ export class Simulation {
 	#kinds = new Int32Array(64);
 
 	/** Makes an event. The action is told which event it is, so that many events may share one. */
-	event(
-		name: string,
-		priority: number,
-		action: (event: EventId) => void,
-	): EventId {
+	event(name: string, priority: number, action: (event: EventId) => void): EventId {
 		const id = this.#calendar.slot(priority);
 		if (this.#actions.at(-1) !== action || this.#names.at(-1) !== name) {
 			this.#actions.push(action);
@@ -47,10 +43,7 @@ export class Simulation {
 
 	/** Puts the event at `time`, moving it if it is pending. Throws RangeError for a time before now or not finite. */
 	schedule(event: EventId, time: number): void {
-		if (time < this.now)
-			throw new RangeError(
-				`${this.#nameOf(event)} scheduled at ${time}, before ${this.now}`,
-			);
+		if (time < this.now) throw new RangeError(`${this.#nameOf(event)} scheduled at ${time}, before ${this.now}`);
 		this.#calendar.schedule(event, time);
 	}
 
@@ -73,15 +66,10 @@ export class Simulation {
 	 * time would never move on.
 	 */
 	run(end: number): void {
-		if (end < this.now)
-			throw new RangeError(`the end ${end} lies before ${this.now}`);
+		if (end < this.now) throw new RangeError(`the end ${end} lies before ${this.now}`);
 		const calendar = this.#calendar;
 		let atOnce = 0;
-		for (
-			let time = calendar.nextTime();
-			time < end;
-			time = calendar.nextTime()
-		) {
+		for (let time = calendar.nextTime(); time < end; time = calendar.nextTime()) {
 			const event = calendar.pop();
 			atOnce = time === this.now ? atOnce + 1 : 0;
 			if (atOnce === 1_000_000) this.#standsStill(time, event);
@@ -109,15 +97,12 @@ export class Simulation {
 		this.now = time;
 		this.executed++;
 		const kind = this.#kinds[event];
-		if (this.trace !== null)
-			this.trace.note(time, this.#hashes[kind], this.#names[kind]);
+		if (this.trace !== null) this.trace.note(time, this.#hashes[kind], this.#names[kind]);
 		this.#actions[kind](event);
 	}
 
 	#standsStill(time: number, event: EventId): never {
-		throw new RangeError(
-			`time stands still at ${time}, at: ${this.#nameOf(event)}`,
-		);
+		throw new RangeError(`time stands still at ${time}, at: ${this.#nameOf(event)}`);
 	}
 
 	#nameOf(event: EventId): string {

@@ -3,8 +3,7 @@ const bits = new DataView(new ArrayBuffer(8));
 /** 32-bit FNV-1a of a name's UTF-16 units; for keys and traces, not for secrets. */
 export function nameHash(name: string, offset = 0x811c9dc5): number {
 	let hash = offset;
-	for (let i = 0; i < name.length; i++)
-		hash = Math.imul(hash ^ name.charCodeAt(i), 0x01000193);
+	for (let i = 0; i < name.length; i++) hash = Math.imul(hash ^ name.charCodeAt(i), 0x01000193);
 	return hash | 0;
 }
 
@@ -59,18 +58,11 @@ export interface Parting {
 }
 
 /** The first event at which two runs part; null where they are the same. A run that ends early parts there, with null on its side. */
-export function firstParting(
-	first: TraceLog,
-	second: TraceLog,
-): Parting | null {
+export function firstParting(first: TraceLog, second: TraceLog): Parting | null {
 	const length = Math.max(first.times.length, second.times.length);
-	const at = (log: TraceLog, i: number) =>
-		i < log.times.length ? { time: log.times[i], name: log.names[i] } : null;
+	const at = (log: TraceLog, i: number) => (i < log.times.length ? { time: log.times[i], name: log.names[i] } : null);
 	for (let index = 0; index < length; index++) {
-		if (
-			!Object.is(first.times[index], second.times[index]) ||
-			first.names[index] !== second.names[index]
-		) {
+		if (!Object.is(first.times[index], second.times[index]) || first.names[index] !== second.names[index]) {
 			return { index, first: at(first, index), second: at(second, index) };
 		}
 	}

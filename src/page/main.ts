@@ -1,5 +1,5 @@
-import { answerOrders, type Line } from "./answer-orders.ts";
 import { openWorkbench } from "./workbench.ts";
+import { answerOrders, type Line } from "./worker/answer-orders.ts";
 
 /**
  * The page and its worker are one script: the page starts the worker from its own text, so that the one file holds the
@@ -9,8 +9,6 @@ if (typeof document === "undefined")
 	answerOrders(globalThis as unknown as Line); // a worker's global scope is its end of the line
 else {
 	const own = document.currentScript?.textContent ?? "";
-	const address = URL.createObjectURL(
-		new Blob([own], { type: "text/javascript" }),
-	);
+	const address = URL.createObjectURL(new Blob([own], { type: "text/javascript" }));
 	openWorkbench(document, address);
 }

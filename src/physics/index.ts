@@ -1,9 +1,9 @@
-/** Physics of air and liquid under a foam dressing: units, constants with provenance, pure functions with their equation above. */
+/** Physics of air and liquid under a foam dressing: units, constants with provenance and range, pure functions with their equation above. */
 export {
-	asymptote,
 	canHold,
 	depthAfter,
 	depthIntegral,
+	equilibriumDepth,
 	leakFlow,
 	pumpFlow,
 	timeConstant,
@@ -17,27 +17,12 @@ export {
 	constantNames,
 	constantsWith,
 	type Provenance,
+	type Range,
 } from "./constants.ts";
 export { supportedDigits } from "./digits.ts";
-export { airToThin, drawdownMin } from "./drawdown.ts";
-export {
-	conductance,
-	type Draining,
-	drainedAfter,
-	levelAfter,
-	timeToDrained,
-	timeToLevel,
-	weeping,
-} from "./liquid.ts";
+export { airToThin, deepestHeld, drawdownMin } from "./drawdown.ts";
+export { conductance, type Draining, drainedAfter, levelAfter, timeToDrained, timeToLevel, weeping } from "./liquid.ts";
 export { mixDraining, mixLinear } from "./mixing.ts";
 export { gaussLegendre8 } from "./quadrature.ts";
 export { bracketedRoot } from "./root.ts";
-export {
-	convert,
-	dimensionNames,
-	type Reading,
-	readQuantity,
-	sameDimension,
-	unitsLike,
-	unitsOf,
-} from "./units.ts";
+export { convert, dimensionNames, type Reading, readQuantity, sameDimension, unitsLike, unitsOf } from "./units.ts";

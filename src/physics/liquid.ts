@@ -47,21 +47,18 @@ export function timeToLevel(to: number, d: Draining, limit: number): number {
 		return time <= limit ? time : Number.POSITIVE_INFINITY;
 	}
 	// Not even the deepest suction of the span could take enough away.
-	if (d.conductance * Math.max(d.from, d.towards) * limit < d.level - to)
-		return Number.POSITIVE_INFINITY;
+	if (d.conductance * Math.max(d.from, d.towards) * limit < d.level - to) return Number.POSITIVE_INFINITY;
 	let low = 0;
 	let high = limit;
 	if (d.towards > d.from) {
 		// The level rises, if at all, before it falls: where it ends above, it has not been there.
-		if (limit < Number.POSITIVE_INFINITY && levelAfter(limit, d) > to)
-			return Number.POSITIVE_INFINITY;
+		if (limit < Number.POSITIVE_INFINITY && levelAfter(limit, d) > to) return Number.POSITIVE_INFINITY;
 		if (d.from < balance) low = timeToDepth(d.from, balance, d.towards, d.tau);
 		// A port that never beats the inflow leaves nothing to find.
 		if (low >= limit) return Number.POSITIVE_INFINITY;
 	} else {
 		if (d.from <= balance) return Number.POSITIVE_INFINITY;
-		if (d.towards < balance)
-			high = Math.min(limit, timeToDepth(d.from, balance, d.towards, d.tau));
+		if (d.towards < balance) high = Math.min(limit, timeToDepth(d.from, balance, d.towards, d.tau));
 	}
 	return fallsTo(to, d, low, high);
 }
@@ -69,10 +66,7 @@ export function timeToLevel(to: number, d: Draining, limit: number): number {
 /** When a level that falls from `low` to `high` min reaches `to`; `high` Infinity: it falls for ever. */
 function fallsTo(to: number, d: Draining, low: number, high: number): number {
 	const excess = (t: number) => levelAfter(t, d) - to;
-	const end =
-		high === Number.POSITIVE_INFINITY
-			? beyond(excess, Math.max(low, d.tau))
-			: high;
+	const end = high === Number.POSITIVE_INFINITY ? beyond(excess, Math.max(low, d.tau)) : high;
 	if (excess(end) > 0) return Number.POSITIVE_INFINITY;
 	if (excess(low) <= 0) return low;
 	return bracketedRoot(
@@ -92,11 +86,7 @@ function beyond(excess: (t: number) => number, first: number): number {
 }
 
 /** When `volume` mL have left through the port, min; Infinity where not within `limit` min. */
-export function timeToDrained(
-	volume: number,
-	d: Draining,
-	limit: number,
-): number {
+export function timeToDrained(volume: number, d: Draining, limit: number): number {
 	if (volume <= 0) return 0;
 	if (d.conductance === 0) return Number.POSITIVE_INFINITY;
 	if (d.tau === Number.POSITIVE_INFINITY || d.from === d.towards) {
@@ -104,8 +94,7 @@ export function timeToDrained(
 		return time <= limit ? time : Number.POSITIVE_INFINITY;
 	}
 	const lacking = (t: number) => volume - drainedAfter(t, d);
-	const slope = (t: number) =>
-		-d.conductance * depthAfter(t, d.from, d.towards, d.tau);
+	const slope = (t: number) => -d.conductance * depthAfter(t, d.from, d.towards, d.tau);
 	let high = limit;
 	if (high === Number.POSITIVE_INFINITY) high = beyond(lacking, d.tau);
 	if (lacking(high) > 0) return Number.POSITIVE_INFINITY;
@@ -113,10 +102,6 @@ export function timeToDrained(
 }
 
 /** Liquid that a vented dressing loses at its edge, mL/min: 60·(C − C_sound) by default. */
-export function weeping(
-	perLeak: number,
-	leak: number,
-	soundLeak: number,
-): number {
+export function weeping(perLeak: number, leak: number, soundLeak: number): number {
 	return perLeak * (leak - soundLeak);
 }

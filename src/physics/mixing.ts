@@ -54,23 +54,12 @@ export function mixLinear(
 	const gap = level > empty ? share - settled : 0; // into an empty dressing the mixture comes as it is
 	if (gap === 0) return answer(settled, settled * minutes);
 	const grown = (levelEnd - level) / level;
-	const log =
-		grown === 0
-			? 1
-			: Math.abs(grown) < 1e-3
-				? logSeries(grown)
-				: ln(levelEnd / level) / grown;
+	const log = grown === 0 ? 1 : Math.abs(grown) < 1e-3 ? logSeries(grown) : ln(levelEnd / level) / grown;
 	const scaled = (minutes * log) / level;
 	const left = decay(inflow * scaled);
 	// At a held level what flows out is what flows in, and one exponential serves both.
-	const mean =
-		out === inflow && scaled * out > 0.02
-			? (1 - left) / (out * scaled)
-			: meanExp(-out * scaled);
-	return answer(
-		settled + gap * left,
-		settled * minutes + gap * minutes * log * mean,
-	);
+	const mean = out === inflow && scaled * out > 0.02 ? (1 - left) / (out * scaled) : meanExp(-out * scaled);
+	return answer(settled + gap * left, settled * minutes + gap * minutes * log * mean);
 }
 
 /** ln(1 + g)/g for small g; error below 1e-18 at 1e-3. */
@@ -80,22 +69,14 @@ function logSeries(g: number): number {
 
 /** φ(z) = (e^z − 1)/z. */
 function meanExp(z: number): number {
-	if (Math.abs(z) < 1e-2)
-		return (
-			1 + (z / 2) * (1 + (z / 3) * (1 + (z / 4) * (1 + (z / 5) * (1 + z / 6))))
-		);
+	if (Math.abs(z) < 1e-2) return 1 + (z / 2) * (1 + (z / 3) * (1 + (z / 4) * (1 + (z / 5) * (1 + z / 6))));
 	return (exp(z) - 1) / z;
 }
 
 /** e^(−z) for z ≥ 0; the series below 0.02 is good to 1e-15. */
 function decay(z: number): number {
 	if (z > 0.02) return exp(-z);
-	return (
-		1 -
-		z *
-			(1 -
-				(z / 2) * (1 - (z / 3) * (1 - (z / 4) * (1 - (z / 5) * (1 - z / 6)))))
-	);
+	return 1 - z * (1 - (z / 2) * (1 - (z / 3) * (1 - (z / 4) * (1 - (z / 5) * (1 - z / 6)))));
 }
 
 /**
@@ -104,12 +85,7 @@ function decay(z: number): number {
  * level changes by a third or so at the most; less where much exudate comes;
  * error below 1e-9 at the edges of what may come, below 1e-10 in an ordinary drain (a test compares with a fine integration).
  */
-export function mixDraining(
-	minutes: number,
-	d: Draining,
-	levelEnd: number,
-	share: number,
-): Mixed {
+export function mixDraining(minutes: number, d: Draining, levelEnd: number, share: number): Mixed {
 	const rinsed = 1 - share;
 	if (rinsed === 0 || minutes === 0) return answer(share, share * minutes);
 	const settled = 40 * d.tau;
@@ -120,26 +96,12 @@ export function mixDraining(
 		const before = curved.integral;
 		const rest = minutes - settled;
 		const out = d.inflow - (levelEnd - level) / rest;
-		const straight = mixLinear(
-			rest,
-			level,
-			levelEnd,
-			curved.share,
-			d.inflow,
-			0,
-			out,
-		);
+		const straight = mixLinear(rest, level, levelEnd, curved.share, d.inflow, 0, out);
 		return answer(straight.share, before + straight.integral);
 	}
-	const deepest = Math.max(
-		d.from,
-		depthAfter(minutes, d.from, d.towards, d.tau),
-	);
+	const deepest = Math.max(d.from, depthAfter(minutes, d.from, d.towards, d.tau));
 	const fastest = Math.max(d.conductance * deepest, d.inflow);
-	const flushed = Math.min(
-		0.25,
-		(d.inflow * minutes) / Math.min(d.level, levelEnd),
-	);
+	const flushed = Math.min(0.25, (d.inflow * minutes) / Math.min(d.level, levelEnd));
 	const finer = 1 / (1 + 32 * flushed);
 	let exponent = 0;
 	let integral = 0;
@@ -151,8 +113,7 @@ export function mixDraining(
 		// No sliver at the end.
 		if (wide > 0.75 * left) wide = wide < left ? 0.5 * left : left;
 		const flow = d.inflow * wide;
-		for (let i = 0; i < 4; i++)
-			flows[i] = flow / levelAfter(start + wide * gaussNodes4[i], d);
+		for (let i = 0; i < 4; i++) flows[i] = flow / levelAfter(start + wide * gaussNodes4[i], d);
 		for (let i = 0; i < 4; i++) {
 			const row = 4 * i;
 			const running =
@@ -163,9 +124,7 @@ export function mixDraining(
 				gaussRunning4[row + 3] * flows[3];
 			integral += wide * gaussWeights4[i] * decay(running);
 		}
-		exponent +=
-			gaussWeights4[0] * (flows[0] + flows[3]) +
-			gaussWeights4[1] * (flows[1] + flows[2]);
+		exponent += gaussWeights4[0] * (flows[0] + flows[3]) + gaussWeights4[1] * (flows[1] + flows[2]);
 		start = wide < left ? start + wide : minutes;
 	}
 	return answer(1 - rinsed * decay(exponent), minutes - rinsed * integral);

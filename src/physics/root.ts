@@ -17,10 +17,7 @@ export function bracketedRoot(
 	if (atLow === 0) return low;
 	const atHigh = f(high);
 	if (atHigh === 0) return high;
-	if (atLow > 0 === atHigh > 0)
-		throw new RangeError(
-			`no root between ${low} and ${high}: ${atLow}, ${atHigh}`,
-		);
+	if (atLow > 0 === atHigh > 0) throw new RangeError(`no root between ${low} and ${high}: ${atLow}, ${atHigh}`);
 	let x = 0.5 * (low + high);
 	let lastStep = high - low;
 	for (let i = 0; i < 200; i++) {
@@ -29,8 +26,7 @@ export function bracketedRoot(
 		if (value > 0 === atLow > 0) low = x;
 		else high = x;
 		let next = x - value / slope(x);
-		if (!(next > low && next < high) || Math.abs(next - x) > 0.5 * lastStep)
-			next = 0.5 * (low + high);
+		if (!(next > low && next < high) || Math.abs(next - x) > 0.5 * lastStep) next = 0.5 * (low + high);
 		lastStep = Math.abs(next - x);
 		x = next;
 		if (lastStep < tolerance) return x;

@@ -36,9 +36,7 @@ const others: { readonly [right: string]: string } = {
 
 const right: ReadonlyMap<string, string> = new Map(
 	Object.entries(others).flatMap(([symbol, list]) =>
-		[symbol.toLowerCase(), ...list.split(" ")].map(
-			(other): [string, string] => [other, symbol],
-		),
+		[symbol.toLowerCase(), ...list.split(" ")].map((other): [string, string] => [other, symbol]),
 	),
 );
 
@@ -66,9 +64,7 @@ function rightUnit(written: string): string | null {
 		.replace(/²/gu, "2")
 		.replace(/³/gu, "3")
 		// mL·cm-2·d-1 is a way to write what a scenario writes with strokes.
-		.replace(/[·*×.\s]+([a-z]+)[-−⁻]([1¹2])/giu, (_, word, power) =>
-			power === "2" ? `/${word}2` : `/${word}`,
-		)
+		.replace(/[·*×.\s]+([a-z]+)[-−⁻]([1¹2])/giu, (_, word, power) => (power === "2" ? `/${word}2` : `/${word}`))
 		.replace(/(?:\s*[*×]\s*)/gu, "·");
 	const words = plain.match(/[\p{L}%][\p{L}\d₂]*\.?|[/·()]|\S/gu) ?? [];
 	const parts = words.map((word) => {
@@ -91,8 +87,7 @@ const amount = /^([+\-−]?)(\d*)([.,]?)(\d*)((?:[eE][+\-−]?\d+)?)\s*(.*)$/u;
  * reader and one and a half to another: it is not corrected.
  */
 export function rightQuantity(written: string): string | null {
-	const [, sign = "", whole = "", mark = "", rest = "", power = "", unit = ""] =
-		amount.exec(written.trim()) ?? [];
+	const [, sign = "", whole = "", mark = "", rest = "", power = "", unit = ""] = amount.exec(written.trim()) ?? [];
 	if (whole === "" && rest === "") return null;
 	if (mark === "," && rest.length === 3 && Number(whole) > 0) return null;
 	if (mark !== "" && rest === "") return null;

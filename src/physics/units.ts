@@ -82,8 +82,7 @@ export function unitsOf(dimension: Dimension): readonly string[] {
 
 /** The units to offer where `like` is expected: those of its dimension, `like` first; only `like` where the dimension has no name. */
 export function unitsLike(like: string): readonly string[] {
-	const offered =
-		dimensionNames.map(unitsOf).find((units) => units.includes(like)) ?? [];
+	const offered = dimensionNames.map(unitsOf).find((units) => units.includes(like)) ?? [];
 	return [like, ...offered.filter((other) => other !== like)];
 }
 
@@ -105,18 +104,12 @@ export type Reading =
 	| { readonly ok: true; readonly value: number; readonly unit: string }
 	| {
 			readonly ok: false;
-			readonly fault:
-				| "no number"
-				| "comma"
-				| "no unit"
-				| "unknown unit"
-				| "other dimension";
+			readonly fault: "no number" | "comma" | "no unit" | "unknown unit" | "other dimension";
 			/** The same quantity as it should be written, where that can be guessed. */
 			readonly hint: string | null;
 	  };
 
-const written =
-	/^([+\-−]?)(\d+(?:\.\d+)?|\.\d+)(?:[eE]([+\-−]?\d{1,4}))?(?!\d)\s*([^\s\d.,][^,]*)?$/u;
+const written = /^([+\-−]?)(\d+(?:\.\d+)?|\.\d+)(?:[eE]([+\-−]?\d{1,4}))?(?!\d)\s*([^\s\d.,][^,]*)?$/u;
 const withComma = /^[+\-−]?(?:\d+(?:[.,]\d+)*)?,\d+(?:\.\d+)?\s*[^,]*$/u;
 const longest = 64;
 
@@ -129,36 +122,22 @@ export function readQuantity(text: string, to: string): Reading {
 	const target = parseUnit(to);
 	if (target === null) throw new RangeError(`"${to}" is no unit`);
 	const trimmed = text.trim();
-	if (trimmed.length > longest)
-		return { ok: false, fault: "no number", hint: null };
-	if (withComma.test(trimmed))
-		return { ok: false, fault: "comma", hint: hintOf(trimmed, target) };
+	if (trimmed.length > longest) return { ok: false, fault: "no number", hint: null };
+	if (withComma.test(trimmed)) return { ok: false, fault: "comma", hint: hintOf(trimmed, target) };
 	const [, sign, digits, exponent, symbol = ""] = written.exec(trimmed) ?? [];
-	const number = Number(
-		`${plain(sign)}${digits}${exponent === undefined ? "" : `e${plain(exponent)}`}`,
-	);
-	if (digits === undefined || !Number.isFinite(number))
-		return { ok: false, fault: "no number", hint: null };
+	const number = Number(`${plain(sign)}${digits}${exponent === undefined ? "" : `e${plain(exponent)}`}`);
+	if (digits === undefined || !Number.isFinite(number)) return { ok: false, fault: "no number", hint: null };
 	const given = parseUnit(symbol);
 	if (symbol === "" && !agree(unit([0, 0, 0], 1), target))
 		return { ok: false, fault: "no unit", hint: `${trimmed} ${to}` };
-	if (given === null)
-		return { ok: false, fault: "unknown unit", hint: hintOf(trimmed, target) };
-	if (!agree(given, target))
-		return {
-			ok: false,
-			fault: "other dimension",
-			hint: hintOf(trimmed, target),
-		};
+	if (given === null) return { ok: false, fault: "unknown unit", hint: hintOf(trimmed, target) };
+	if (!agree(given, target)) return { ok: false, fault: "other dimension", hint: hintOf(trimmed, target) };
 	const value = scaled(number, given, target);
-	return Number.isFinite(value)
-		? { ok: true, value, unit: symbol }
-		: { ok: false, fault: "no number", hint: null };
+	return Number.isFinite(value) ? { ok: true, value, unit: symbol } : { ok: false, fault: "no number", hint: null };
 }
 
 const plain = (sign = "") => sign.replace("−", "-");
-const agree = (a: Unit, b: Unit) =>
-	a.dims.every((exponent, i) => exponent === b.dims[i]);
+const agree = (a: Unit, b: Unit) => a.dims.every((exponent, i) => exponent === b.dims[i]);
 
 function scaled(value: number, from: Unit, to: Unit): number {
 	const up = from.num * to.den;
@@ -181,8 +160,7 @@ function hintOf(text: string, target: Unit): string | null {
 
 /** A unit expression as factor and exponents; null where it is none. "" is a bare number. */
 function parseUnit(text: string): Unit | null {
-	const tokens =
-		text.replace(/\s/gu, "").match(/[a-zA-Z%₂]+(?:2O)?|[23²³1]|[/·()]/gu) ?? [];
+	const tokens = text.replace(/\s/gu, "").match(/[a-zA-Z%₂]+(?:2O)?|[23²³1]|[/·()]/gu) ?? [];
 	if (tokens.join("") !== text.replace(/\s/gu, "")) return null;
 	let at = 0;
 	const product = (closing: boolean): Unit | null => {
@@ -214,9 +192,7 @@ function parseUnit(text: string): Unit | null {
 		const power = { "2": 2, "²": 2, "3": 3, "³": 3 }[tokens[at] ?? ""];
 		if (power === undefined) return base;
 		at++;
-		return power === 2
-			? times(base, base, 1)
-			: times(times(base, base, 1), base, 1);
+		return power === 2 ? times(base, base, 1) : times(times(base, base, 1), base, 1);
 	};
 	return tokens.length === 0 ? unit([0, 0, 0], 1) : product(false);
 }
@@ -227,7 +203,5 @@ function times(a: Unit, b: Unit, direction: number): Unit {
 		a.dims[1] + direction * b.dims[1],
 		a.dims[2] + direction * b.dims[2],
 	];
-	return direction === 1
-		? unit(dims, a.num * b.num, a.den * b.den)
-		: unit(dims, a.num * b.den, a.den * b.num);
+	return direction === 1 ? unit(dims, a.num * b.num, a.den * b.den) : unit(dims, a.num * b.den, a.den * b.num);
 }

@@ -1,4 +1,4 @@
-import { nameHash, Stream } from "../engine/index.ts";
+import { nameHash, Substream } from "../engine/index.ts";
 
 /** A case as it is handed out: the text of its file, the seed, and whether the causes are to be drawn from that seed. */
 export interface HandedOut {
@@ -16,9 +16,7 @@ const longest = 200_000;
  * that its answer is not read at a glance. That is all: it is no secret, and whoever has this program can undo it.
  */
 export function caseLink({ text, seed, drawn }: HandedOut): string {
-	const plain = new TextEncoder().encode(
-		JSON.stringify([withoutRemarks(text), seed, drawn]),
-	);
+	const plain = new TextEncoder().encode(JSON.stringify([withoutRemarks(text), seed, drawn]));
 	const sum = checkSum(plain);
 	return `${lead}${toText(mixed(plain, sum))}.${sum.toString(36)}`;
 }
@@ -31,17 +29,14 @@ export function readCaseLink(fragment: string): HandedOut | null {
 	const [body = "", end = "", ...rest] = fragment.slice(lead.length).split(".");
 	const bytes = toBytes(body);
 	const sum = Number.parseInt(end, 36);
-	if (bytes === null || !Number.isSafeInteger(sum) || rest.length > 0)
-		return null;
+	if (bytes === null || !Number.isSafeInteger(sum) || rest.length > 0) return null;
 	const plain = mixed(bytes, sum);
 	if (checkSum(plain) !== sum) return null;
 	try {
 		const read: unknown = JSON.parse(new TextDecoder().decode(plain));
 		if (!Array.isArray(read) || read.length !== 3) return null;
 		const [text, seed, drawn]: unknown[] = read;
-		return typeof text === "string" &&
-			typeof seed === "string" &&
-			typeof drawn === "boolean"
+		return typeof text === "string" && typeof seed === "string" && typeof drawn === "boolean"
 			? { text, seed, drawn }
 			: null;
 	} catch {
@@ -58,7 +53,7 @@ const withoutRemarks = (text: string) =>
 
 /** Mixed with the stream of its sum, twice is not at all. */
 function mixed(bytes: Uint8Array, sum: number): Uint8Array {
-	const stream = new Stream("case link", String(sum), 0);
+	const stream = new Substream("case link", String(sum), 0);
 	return bytes.map((byte) => byte ^ Math.floor(256 * stream.uniform()));
 }
 
@@ -68,18 +63,15 @@ function checkSum(bytes: Uint8Array): number {
 	return nameHash(text) >>> 0;
 }
 
-const letters =
-	"ABCDEFGHIJKLMNOPQRSTUVWXYZabcdefghijklmnopqrstuvwxyz0123456789-_";
+const letters = "ABCDEFGHIJKLMNOPQRSTUVWXYZabcdefghijklmnopqrstuvwxyz0123456789-_";
 
 /** base64url without padding (RFC 4648, section 5). */
 function toText(bytes: Uint8Array): string {
 	let text = "";
 	for (let i = 0; i < bytes.length; i += 3) {
-		const word =
-			(bytes[i] << 16) | ((bytes[i + 1] ?? 0) << 8) | (bytes[i + 2] ?? 0);
+		const word = (bytes[i] << 16) | ((bytes[i + 1] ?? 0) << 8) | (bytes[i + 2] ?? 0);
 		const signs = Math.min(4, bytes.length - i + 1);
-		for (let j = 0; j < signs; j++)
-			text += letters[(word >> (18 - 6 * j)) & 63];
+		for (let j = 0; j < signs; j++) text += letters[(word >> (18 - 6 * j)) & 63];
 	}
 	return text;
 }
@@ -89,11 +81,8 @@ function toBytes(text: string): Uint8Array | null {
 	const bytes = new Uint8Array(Math.floor((text.length * 3) / 4));
 	for (let i = 0, at = 0; i < text.length; i += 4) {
 		let word = 0;
-		for (let j = 0; j < 4; j++)
-			word =
-				(word << 6) | (i + j < text.length ? letters.indexOf(text[i + j]) : 0);
-		for (let j = 0; j < 3 && at < bytes.length; j++)
-			bytes[at++] = (word >> (16 - 8 * j)) & 255;
+		for (let j = 0; j < 4; j++) word = (word << 6) | (i + j < text.length ? letters.indexOf(text[i + j]) : 0);
+		for (let j = 0; j < 3 && at < bytes.length; j++) bytes[at++] = (word >> (16 - 8 * j)) & 255;
 	}
 	return bytes;
 }

@@ -1,30 +1,11 @@
 /** A shift to rehearse: what is hidden, what can be seen, looked at and done, and what came of it. Data in, data out. */
-export { acts, actWords, isAct } from "./acts.ts";
-
-export {
-	caseLink,
-	type HandedOut,
-	isCaseLink,
-	readCaseLink,
-} from "./case-link.ts";
-export type { Debrief, Revealed } from "./debrief-data.ts";
-export { drawCase } from "./draw-case.ts";
-export { manual } from "./manual.ts";
-export { type Taking, takings } from "./minutes.ts";
-export { isPlace, type Place, places, placeWords } from "./places.ts";
-export {
-	type Answer,
-	type Happened,
-	Rehearsal,
-	startRehearsal,
-} from "./rehearsal.ts";
-export {
-	readScript,
-	readStep,
-	type ScriptStep,
-	stepText,
-	takeStep,
-} from "./script.ts";
-export type { SoFar } from "./shift-recorder.ts";
-export type { View } from "./view.ts";
-export { viewWords } from "./view-words.ts";
+export { caseLink, type HandedOut, isCaseLink, readCaseLink } from "./case-link.ts";
+export { actFacts } from "./places/acts.ts";
+export { placeFacts } from "./places/places.ts";
+export { manual, type Taking, takings } from "./places/takings.ts";
+export { type Answer, Rehearsal, startRehearsal } from "./rehearsal.ts";
+export { readScript, readStep, type ScriptStep, stepText, takeStep } from "./script.ts";
+export { drawCase } from "./shift/draw-case.ts";
+export type { SoFar } from "./shift/recorder.ts";
+export type { Happened } from "./shift/running-shift.ts";
+export { type View, viewWords } from "./shift/view.ts";

@@ -1,7 +1,6 @@
 import type { Problem } from "../scenario/index.ts";
-import { type Act, acts, isAct } from "./acts.ts";
-import { isPlace, type Place, places } from "./places.ts";
-import type { Answer, Rehearsal } from "./rehearsal.ts";
+import { type Act, acts, type Place, places } from "../vocabulary/index.ts";
+import { type Answer, longestWaitMin, type Rehearsal } from "./rehearsal.ts";
 
 /** One line of a script: what a trainee does next. */
 export type ScriptStep =
@@ -11,43 +10,31 @@ export type ScriptStep =
 	| { readonly do: "next" }
 	| { readonly do: "end" };
 
-const longestWaitMin = 1440;
-const manner =
-	'a line such as "look suction-line", "act free-suction-line", "wait 10", "next" or "end"';
+const manner = 'a line such as "look suction-line", "act free-suction-line", "wait 10", "next" or "end"';
 
 /** Reads a line; null for an empty one or a remark. */
-export function readStep(
-	line: string,
-): ScriptStep | { readonly problem: Omit<Problem, "path"> } | null {
-	const words = line
-		.replace(/#.*$/u, "")
-		.trim()
-		.split(/\s+/u)
-		.filter((word) => word !== "");
-	const [verb, object = ""] = words;
-	if (verb === undefined) return null;
-	const problem = (expected: string, received = line.trim()) => ({
-		problem: { expected, received: JSON.stringify(received.slice(0, 80)) },
+export function readStep(line: string): ScriptStep | { readonly problem: Omit<Problem, "path"> } | null {
+	const said = line.replace(/#.*$/u, "").trim();
+	if (said === "") return null;
+	const [verb, object = "", ...more] = said.split(/\s+/u);
+	const [place, act] = [places.find((name) => name === object), acts.find((name) => name === object)];
+	const minutes = /^\d+(?:\.\d+)?$/u.test(object) ? Number(object) : Number.POSITIVE_INFINITY;
+	const problem = (expected: string) => ({
+		problem: { expected, received: JSON.stringify(line.trim().slice(0, 80)) },
 	});
-	if (words.length > 2) return problem(manner);
+	if (more.length > 0) return problem(manner);
 	switch (verb) {
 		case "look":
-			return isPlace(object)
-				? { do: "look", place: object }
-				: problem(`look and one of ${places.join(", ")}`);
+			return place === undefined ? problem(`look and one of ${places.join(", ")}`) : { do: verb, place };
 		case "act":
-			return isAct(object)
-				? { do: "act", act: object }
-				: problem(`act and one of ${acts.join(", ")}`);
-		case "wait": {
-			const minutes = /^\d+(?:\.\d+)?$/u.test(object) ? Number(object) : -1;
-			return minutes >= 0 && minutes <= longestWaitMin
-				? { do: "wait", minutes }
+			return act === undefined ? problem(`act and one of ${acts.join(", ")}`) : { do: verb, act };
+		case "wait":
+			return minutes <= longestWaitMin
+				? { do: verb, minutes }
 				: problem(`wait and minutes from 0 to ${longestWaitMin}`);
-		}
 		case "next":
 		case "end":
-			return words.length === 1 ? { do: verb } : problem(manner);
+			return object === "" ? { do: verb } : problem(manner);
 		default:
 			return problem(manner);
 	}
@@ -63,8 +50,7 @@ export function readScript(text: string): {
 	text.split(/\r?\n/u).forEach((line, index) => {
 		const read = readStep(line);
 		if (read === null) return;
-		if ("problem" in read)
-			problems.push({ path: "the script", ...read.problem, line: index + 1 });
+		if ("problem" in read) problems.push({ path: "the script", ...read.problem, line: index + 1 });
 		else steps.push(read);
 	});
 	return { steps, problems };
@@ -85,10 +71,7 @@ export function stepText(step: ScriptStep): string {
 }
 
 /** Does a step; null for the end. */
-export function takeStep(
-	rehearsal: Rehearsal,
-	step: ScriptStep,
-): Answer | null {
+export function takeStep(rehearsal: Rehearsal, step: ScriptStep): Answer | null {
 	switch (step.do) {
 		case "look":
 			return rehearsal.look(step.place);

@@ -1,11 +1,8 @@
 import ICAL from "ical.js";
-import type { DayResult } from "../analysis/day-result.ts";
-import type { PlannedOrder, SupplyResult } from "../analysis/supply-result.ts";
-import { type Clock, percentWords } from "../charts/index.ts";
-import { likeliestWords, type Need } from "./change-words.ts";
-import { dateAt, dateTimeAt } from "./dates.ts";
-import { folded } from "./fold.ts";
-import { wardName } from "./ward-name.ts";
+import type { DayResult, PlannedOrder, SupplyResult } from "../results/index.ts";
+import { type Clock, dateAt, dateTimeAt, percentWords, wardName } from "../words/index.ts";
+import { likeliestWords, type Need } from "./day/answers/change-answers.ts";
+import { orderWords } from "./supply/supply-words.ts";
 
 interface Entry {
 	readonly uid: string;
@@ -29,11 +26,11 @@ export function supplyCalendar(result: SupplyResult): string {
 		...grouped(result.orders, ({ atMin }) => atMin).map(
 			([atMin, orders]): Entry => ({
 				uid: `order-${ward}-${Math.round(atMin)}`,
-				summary: `Order: ${orders.map(pieceWords).join("; ")}`,
+				summary: `Order: ${orders.map(orderWords).join("; ")}`,
 				description: orders
 					.map(
 						(order) =>
-							`${pieceWords(order)} (${order.pieces} pieces), expected on ${dateAt(order.arrivesMin, scenario)}`,
+							`${orderWords(order)} (${order.pieces} pieces), expected on ${dateAt(order.arrivesMin, scenario)}`,
 					)
 					.join("\n"),
 				start: at(atMin),
@@ -42,12 +39,10 @@ export function supplyCalendar(result: SupplyResult): string {
 				location,
 			}),
 		),
-		...grouped(result.orders, ({ arrivesMin }) =>
-			dateAt(arrivesMin, scenario),
-		).map(
+		...grouped(result.orders, ({ arrivesMin }) => dateAt(arrivesMin, scenario)).map(
 			([date, orders]): Entry => ({
 				uid: `delivery-${ward}-${date}`,
-				summary: `Delivery: ${orders.map(pieceWords).join("; ")}`,
+				summary: `Delivery: ${orders.map(orderWords).join("; ")}`,
 				description: "Look at the dates on the packs; oldest to the front.",
 				start: date,
 				end: dateAt((orders[0]?.arrivesMin ?? 0) + 1440, scenario),
@@ -63,34 +58,30 @@ export function supplyCalendar(result: SupplyResult): string {
 export function dayCalendar(result: DayResult): string {
 	const { scenario } = result;
 	const at = (minutes: number) => dateTimeAt(minutes, scenario);
-	const entries = result.projection.dressings.flatMap(
-		(dressing, d): Entry[] => [
-			...dressing.canisterNeeds
-				.filter(
-					({ probabilityWithinHorizon }) => probabilityWithinHorizon >= 0.5,
-				)
-				.map(
-					(need): Entry => ({
-						uid: `canister-${d + 1}-${need.ordinal}`,
-						summary: `${dressing.id}: canister likely to need changing`,
-						description: needWords(need, scenario),
-						start: at(need.p10Min),
-						end: at(Math.max(need.p90Min, need.p10Min + 15)),
-						category: "canister",
-					}),
-				),
-			...(result.dressings[d]?.schedule.dressingChanges ?? []).map(
-				(change, i): Entry => ({
-					uid: `dressing-${d + 1}-${i + 1}`,
-					summary: `${dressing.id}: dressing change`,
-					description: "Have a kit at hand.",
-					start: at(change.startMin),
-					end: at(change.endMin),
-					category: "dressing change",
+	const entries = result.projection.dressings.flatMap((dressing, d): Entry[] => [
+		...dressing.canisterNeeds
+			.filter(({ probabilityWithinHorizon }) => probabilityWithinHorizon >= 0.5)
+			.map(
+				(need): Entry => ({
+					uid: `canister-${d + 1}-${need.ordinal}`,
+					summary: `${dressing.id}: canister likely to need changing`,
+					description: needWords(need, scenario),
+					start: at(need.p10Min),
+					end: at(Math.max(need.p90Min, need.p10Min + 15)),
+					category: "canister",
 				}),
 			),
-		],
-	);
+		...(result.dressings[d]?.schedule.dressingChanges ?? []).map(
+			(change, i): Entry => ({
+				uid: `dressing-${d + 1}-${i + 1}`,
+				summary: `${dressing.id}: dressing change`,
+				description: "Have a kit at hand.",
+				start: at(change.startMin),
+				end: at(change.endMin),
+				category: "dressing change",
+			}),
+		),
+	]);
 	return calendar(scenario, entries);
 }
 
@@ -98,21 +89,11 @@ export function dayCalendar(result: DayResult): string {
 function needWords(need: Need, scenario: Clock): string {
 	const likeliest = likeliestWords(need, scenario);
 	const often =
-		need.probabilityWithinHorizon < 1
-			? ` It comes on ${percentWords(need.probabilityWithinHorizon)} of the days.`
-			: "";
+		need.probabilityWithinHorizon < 1 ? ` It comes on ${percentWords(need.probabilityWithinHorizon)} of the days.` : "";
 	return `Change ${need.ordinal}${likeliest === "" ? "" : `, likeliest ${likeliest}`}; of the days on which it comes eight in ten lie within this window.${often}`;
 }
 
-const pieceWords = (order: PlannedOrder) =>
-	order.packSize === 1
-		? `${order.pieces} × ${order.item}`
-		: `${order.packs} ${order.packs === 1 ? "pack" : "packs"} of ${order.item}`;
-
-function grouped<K>(
-	orders: readonly PlannedOrder[],
-	keyOf: (order: PlannedOrder) => K,
-): [K, PlannedOrder[]][] {
+function grouped<K>(orders: readonly PlannedOrder[], keyOf: (order: PlannedOrder) => K): [K, PlannedOrder[]][] {
 	const groups = new Map<K, PlannedOrder[]>();
 	for (const order of orders) {
 		const key = keyOf(order);
@@ -122,10 +103,7 @@ function grouped<K>(
 }
 
 /** No wall clock is read: the stamp of every entry is the start of the scenario. */
-function calendar(
-	scenario: { readonly start: string; readonly seed: string },
-	entries: readonly Entry[],
-): string {
+function calendar(scenario: { readonly start: string; readonly seed: string }, entries: readonly Entry[]): string {
 	const root = new ICAL.Component("vcalendar");
 	root.updatePropertyWithValue("version", "2.0");
 	root.updatePropertyWithValue("prodid", "-//slackwater//EN");
@@ -134,23 +112,49 @@ function calendar(
 	for (const entry of entries) {
 		const event = new ICAL.Component("vevent");
 		const time = (text: string) =>
-			text.length === 10
-				? ICAL.Time.fromDateString(text)
-				: ICAL.Time.fromDateTimeString(`${text}:00`);
-		event.updatePropertyWithValue(
-			"uid",
-			`${entry.uid}-${scenario.start.replaceAll(/\D/g, "")}@slackwater.invalid`,
-		);
-		event.updatePropertyWithValue("dtstamp", stamp);
-		event.updatePropertyWithValue("dtstart", time(entry.start));
-		event.updatePropertyWithValue("dtend", time(entry.end));
-		event.updatePropertyWithValue("summary", entry.summary);
-		event.updatePropertyWithValue("description", entry.description);
-		event.updatePropertyWithValue("categories", entry.category);
-		if (entry.location !== undefined)
-			event.updatePropertyWithValue("location", entry.location);
-		event.updatePropertyWithValue("transp", "TRANSPARENT");
+			text.length === 10 ? ICAL.Time.fromDateString(text) : ICAL.Time.fromDateTimeString(`${text}:00`);
+		const properties = {
+			uid: `${entry.uid}-${scenario.start.replaceAll(/\D/g, "")}@slackwater.invalid`,
+			dtstamp: stamp,
+			dtstart: time(entry.start),
+			dtend: time(entry.end),
+			summary: entry.summary,
+			description: entry.description,
+			categories: entry.category,
+			...(entry.location === undefined ? {} : { location: entry.location }),
+			transp: "TRANSPARENT",
+		};
+		for (const [name, value] of Object.entries(properties)) event.updatePropertyWithValue(name, value);
 		root.addSubcomponent(event);
 	}
 	return `${folded(root.toString())}\r\n`;
 }
+
+const mostOctets = 75;
+
+/**
+ * Lines folded after RFC 5545, 3.1: none longer than 75 octets of UTF-8, the space at the head of a folded one counted in,
+ * and never inside a sign. (The library folds one octet too late, since it leaves that space out.)
+ */
+export function folded(text: string): string {
+	const lines = text.replaceAll("\r\n ", "").split("\r\n");
+	return lines.map(foldedLine).join("\r\n");
+}
+
+function foldedLine(line: string): string {
+	let out = "";
+	let octets = 0;
+	for (const sign of line) {
+		const size = octetsOf(sign.codePointAt(0) ?? 0);
+		if (octets + size > mostOctets) {
+			out += "\r\n ";
+			octets = 1;
+		}
+		out += sign;
+		octets += size;
+	}
+	return out;
+}
+
+/** Octets of a code point in UTF-8. */
+const octetsOf = (point: number): number => (point < 0x80 ? 1 : point < 0x800 ? 2 : point < 0x10000 ? 3 : 4);

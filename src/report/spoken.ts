@@ -1,18 +1,16 @@
-import type { CompareResult } from "../analysis/compare-result.ts";
-import type { Caution, DayResult } from "../analysis/day-result.ts";
-import type { SupplyResult } from "../analysis/supply-result.ts";
-import type { SweepResult } from "../analysis/sweep-result.ts";
 import { bothMeans } from "../charts/index.ts";
-import { answers } from "./answers.ts";
-import { cautionInALine, cautionSentences, cautionWords } from "./caution.ts";
-import { pairsOf } from "./compare-parts.ts";
-import { questionOf } from "./compare-question.ts";
-import { answerData, dressingParts, headingWords } from "./dressing-parts.ts";
-import { mainRows } from "./main-rows.ts";
-import { type Sentence, strong } from "./sentence.ts";
-import { supplyAnswers } from "./supply-answers.ts";
-import { sweepAnswers } from "./sweep-answers.ts";
-import { sweepQuestion } from "./sweep-question.ts";
+import type { CompareResult, DayResult, SupplyResult, SweepResult } from "../results/index.ts";
+import { cautionInALine } from "../vocabulary/index.ts";
+import { type Sentence, strong } from "../words/index.ts";
+import { mainRows } from "./compare/pairs/difference-rows.ts";
+import { pairsOf } from "./compare/pairs/pairs.ts";
+import { questionOf } from "./compare/regimen-words.ts";
+import { answers } from "./day/answers/answers.ts";
+import { dressingParts } from "./day/dressing/dressing-parts.ts";
+import { bedsideCautions, ofDressings } from "./kit/caution.ts";
+import { supplyAnswers } from "./supply/answers.ts";
+import { sweepAnswers } from "./sweep/answers.ts";
+import { sweepQuestion } from "./sweep/sweep-words.ts";
 
 /** What a report answers, for whoever reads it without one: the sentences of its first page, and nothing drawn. */
 export interface Spoken {
@@ -36,13 +34,11 @@ export function spokenDay(result: DayResult): Spoken {
 	return {
 		title: result.scenario.title,
 		parts: all.map((parts) => ({
-			heading: all.length > 1 ? headingWords(parts) : null,
-			sentences: answers(answerData(result, parts)),
-			cautions: result.cautions
-				.filter(({ dressing }) => dressing === parts.summary.id)
-				.map(({ text }) => text),
+			heading: all.length > 1 ? parts.heading : null,
+			sentences: answers(parts),
+			cautions: parts.cautions,
 		})),
-		cautions: bedside,
+		cautions: bedsideCautions,
 	};
 }
 
@@ -51,33 +47,20 @@ export function spokenComparison(result: CompareResult): Spoken {
 	const [pair] = pairsOf(result);
 	const parts: SpokenPart[] = [];
 	if (pair !== undefined) {
-		const { heading, rows, caption } = mainRows(result, pair);
+		const { title, rows, caption } = mainRows(pair);
 		parts.push({
-			heading,
-			sentences: [
-				...rows.map((row) => [
-					`${bothMeans(row, pair.a, pair.b)}; `,
-					strong(row.verdict),
-					".",
-				]),
-				[caption],
-			],
-			cautions: ofDressings(result.cautions),
+			heading: title,
+			sentences: [...rows.map((row) => [`${bothMeans(row, pair.a, pair.b)}; `, strong(row.verdict), "."]), [caption]],
+			cautions: ofDressings(result),
 		});
 	}
-	return { title: questionOf(result), parts, cautions: bedside };
+	return { title: questionOf(result), parts, cautions: bedsideCautions };
 }
 
 export const spokenSweep = (result: SweepResult): Spoken => ({
 	title: sweepQuestion(result),
-	parts: [
-		{
-			heading: null,
-			sentences: sweepAnswers(result),
-			cautions: ofDressings(result.cautions),
-		},
-	],
-	cautions: bedside,
+	parts: [{ heading: null, sentences: sweepAnswers(result), cautions: ofDressings(result) }],
+	cautions: bedsideCautions,
 });
 
 export const spokenSupply = (result: SupplyResult): Spoken => ({
@@ -85,11 +68,3 @@ export const spokenSupply = (result: SupplyResult): Spoken => ({
 	parts: [{ heading: null, sentences: supplyAnswers(result), cautions: [] }],
 	cautions: [cautionInALine],
 });
-
-/** What stands under the title of every report that may be read at a bedside. */
-const bedside = cautionSentences.slice(0, 2);
-
-const ofDressings = (cautions: readonly Caution[]): string[] =>
-	cautions
-		.filter(({ dressing }) => dressing !== undefined)
-		.map((caution) => cautionWords(caution));

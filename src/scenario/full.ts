@@ -1,24 +1,13 @@
-import {
-	Document,
-	isCollection,
-	isScalar,
-	type Node,
-	Scalar,
-	YAMLMap,
-} from "yaml";
-import {
-	constantFacts,
-	constantNames,
-	type Provenance,
-} from "../physics/index.ts";
-import { written } from "./assumptions.ts";
-import { filledDefaults } from "./fill.ts";
+import { Document, isCollection, isScalar, type Node, Scalar, YAMLMap } from "yaml";
+import { constantFacts, constantNames, type Provenance } from "../physics/index.ts";
+import type { Load } from "./expand-kinds.ts";
+import { filledDefaults } from "./filled-defaults.ts";
 import { rankOf } from "./key-order.ts";
-import { asMap } from "./lenient.ts";
-import type { Keys } from "./path.ts";
-import { UnusableInput } from "./problem.ts";
+import { written } from "./keys/assumptions.ts";
 import { checkData, isWardData, type ReadOptions } from "./read.ts";
-import { checkWard, isWard, type Load } from "./read-ward.ts";
+import { checkWard, isWard } from "./read-ward.ts";
+import { type Keys, UnusableInput } from "./reading/problem.ts";
+import { asMap } from "./reading/raw.ts";
 
 const heading = [
 	" yaml-language-server: $schema=schema.json",
@@ -30,16 +19,10 @@ const heading = [
  * A scenario as YAML with every default and every constant filled in, each with its provenance. Reads back to the same
  * scenario. Throws UnusableInput with every problem. Comments and anchors of the original are not kept.
  */
-export function fullScenario(
-	text: string,
-	options: ReadOptions & { readonly load?: Load } = {},
-): string {
-	const data = isWard(text)
-		? soundWard(text, options.load)
-		: soundDay(text, options);
+export function fullScenario(text: string, options: ReadOptions & { readonly load?: Load } = {}): string {
+	const data = isWard(text) ? soundWard(text, options.load) : soundDay(text, options);
 	const document = new Document(data, { aliasDuplicateObjects: false });
-	for (const { keys, default: fallback } of filledDefaults(data))
-		put(document, keys, fallback.write, remark(fallback));
+	for (const { keys, default: fallback } of filledDefaults(data)) put(document, keys, fallback.write, remark(fallback));
 	for (const [key, empty] of isWardData(data) ? [] : absent)
 		if (!document.has(key)) put(document, [key], empty, " nothing by default");
 	fillAssumptions(document, data);
@@ -71,8 +54,7 @@ function put(document: Document, keys: Keys, value: unknown, comment: string) {
 	const node = document.createNode(value) as Node; // createNode of data gives a node
 	if (isCollection(node)) {
 		node.flow = true;
-		for (const item of node.items)
-			if (isScalar(item)) item.type = Scalar.QUOTE_DOUBLE;
+		for (const item of node.items) if (isScalar(item)) item.type = Scalar.QUOTE_DOUBLE;
 	}
 	node.comment = comment;
 	document.setIn(keys, node);
@@ -98,14 +80,12 @@ function fillAssumptions(document: Document, data: unknown) {
 	document.set("assumptions", map);
 }
 
-const value = ({ value, unit }: { value: number; unit: string }) =>
-	unit === "" ? value : written(value, unit);
+const value = ({ value, unit }: { value: number; unit: string }) => (unit === "" ? value : written(value, unit));
 
 /** ` default of the project`, ` common practice, no source`, ` assumed`, ` published (…)`. */
 function remark(origin: { provenance: Provenance; source: string }): string {
 	const { provenance, source } = origin;
-	if (source === "default of the project" || source.startsWith(provenance))
-		return ` ${source}`;
+	if (source === "default of the project" || source.startsWith(provenance)) return ` ${source}`;
 	return provenance === "assumed" ? " assumed" : ` ${provenance} (${source})`;
 }
 
@@ -118,8 +98,7 @@ function arrange(node: unknown, within: string) {
 	}
 	if (within !== "compare" && within !== "assumptions")
 		node.items.sort((a, b) => rankOf(keyOf(a.key)) - rankOf(keyOf(b.key)));
-	for (const { key, value } of node.items)
-		arrange(value, within === "" ? keyOf(key) : "inner");
+	for (const { key, value } of node.items) arrange(value, within === "" ? keyOf(key) : "inner");
 }
 
 const keyOf = (key: unknown) => String(isScalar(key) ? key.value : key);

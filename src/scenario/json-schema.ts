@@ -1,14 +1,13 @@
 import * as z from "zod";
-import { scenarioSchema } from "./schema.ts";
-import { wardSchema } from "./schema-ward.ts";
+import { dayFile } from "./day.ts";
+import { wardFile } from "./ward.ts";
 
 /** JSON Schema (draft 2020-12) of a scenario file as it is written, so that an editor completes and checks as one types. */
 export function scenarioJsonSchema(): Record<string, unknown> {
-	const { $schema, ...day } = schemaOf(scenarioSchema);
-	const { $schema: _, ...ward } = schemaOf(wardSchema);
+	const { $schema, ...day } = schemaOf(dayFile);
+	const { $schema: _, ...ward } = schemaOf(wardFile);
 	// One file is a day with dressings or a ward with stores: each branch holds the keys of its own.
-	const { care, compare, horizon, prices, replications, ...shared } =
-		day.properties ?? {};
+	const { care, compare, horizon, prices, replications, ...shared } = day.properties ?? {};
 	const differing = { care, compare, horizon, prices, replications };
 	const own = [differing, ward.properties ?? {}];
 	const eitherWay = Object.fromEntries(
@@ -21,9 +20,7 @@ export function scenarioJsonSchema(): Record<string, unknown> {
 		type: "object",
 		properties: { ...ward.properties, ...shared, ...eitherWay },
 		anyOf: [day, ward].map((branch, i) => ({
-			properties: Object.fromEntries(
-				Object.entries(own[i] ?? {}).filter(([key]) => !(key in shared)),
-			),
+			properties: Object.fromEntries(Object.entries(own[i] ?? {}).filter(([key]) => !(key in shared))),
 			required: branch.required,
 		})),
 		additionalProperties: false,
@@ -39,12 +36,10 @@ export function scenarioJsonSchema(): Record<string, unknown> {
 }
 
 /** The same for a day with dressings alone, from which a form can be made. */
-export const dayScenarioSchema = (): Record<string, unknown> =>
-	schemaOf(scenarioSchema);
+export const dayScenarioSchema = (): Record<string, unknown> => schemaOf(dayFile);
 
 /** The same for a ward with its stores. */
-export const wardScenarioSchema = (): Record<string, unknown> =>
-	schemaOf(wardSchema);
+export const wardScenarioSchema = (): Record<string, unknown> => schemaOf(wardFile);
 
 const schemaOf = (schema: z.ZodType) =>
 	z.toJSONSchema(schema, {
@@ -61,10 +56,10 @@ const schemaOf = (schema: z.ZodType) =>
 const lineWidth = 80;
 const tabWidth = 2;
 
-/** The text of `scenarios/schema.json`, laid out as the formatter of this project leaves it: short lists on one line. */
+/** The text of `scenarios/schema.json`: short lists on one line. */
 export function schemaText(): string {
-	const spread = JSON.stringify(scenarioJsonSchema(), null, "\t");
-	const laidOut = spread.replace(
+	const indented = JSON.stringify(scenarioJsonSchema(), null, "\t");
+	const laidOut = indented.replace(
 		/^(\t*)(.*)\[\n([^[\]{}]*?)\n\t*\](,?)$/gmu,
 		(whole, indent: string, lead: string, items: string, comma: string) => {
 			const list = items.split("\n").map((item) => item.trim());

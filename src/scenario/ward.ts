@@ -1,148 +1,80 @@
-import type { ConstantName, Constants } from "../physics/index.ts";
-import type { Care, Defaulted, Dressing, Solution } from "./scenario.ts";
+import type * as z from "zod";
+import { resolveFrame } from "./frame.ts";
+import { assumptions, crossAssumptions, crossHang, readableConstants, resolveConstants } from "./keys/assumptions.ts";
+import { crossCare, crossShifts, resolveCare, resolveShifts, wardCare } from "./keys/care.ts";
+import { head } from "./keys/head.ts";
+import { solution, wardPrices } from "./keys/supplies.ts";
+import {
+	crossKinds,
+	crossPolicies,
+	policies,
+	resolveKinds,
+	resolvePolicies,
+	writtenDressings,
+} from "./keys/ward/kinds.ts";
+import { crossPatients, resolvePatients, ward, wholeDays } from "./keys/ward/patients.ts";
+import { crossStores } from "./keys/ward/stock.ts";
+import { resolveStores, stores } from "./keys/ward/stores.ts";
+import { byDefault } from "./meaning/defaults.ts";
+import type { WardScenario } from "./meaning/ward.ts";
+import { count, record } from "./reading/leaf.ts";
+import { type Found, valueAt } from "./reading/problem.ts";
+import { duration } from "./reading/quantity.ts";
+import { asList, asMap } from "./reading/raw.ts";
 
-/** What the stores hold, in the order in which it is listed everywhere. */
-export const storeKinds = [
-	"canister",
-	"solution",
-	"kit",
-	"port",
-	"line",
-] as const;
+/** The file of a ward over weeks. */
+export const wardFile = record("a ward scenario", {
+	...head(
+		byDefault(duration("how long is simulated, in whole days", "from 1 d to 52 w", "8 w"), "ward.horizon"),
+		byDefault(count("replications", 1, 100_000, "how often the weeks are simulated"), "ward.replications"),
+	),
+	ward,
+	stores,
+	care: wardCare,
+	compare: policies,
+	assumptions,
+	prices: wardPrices,
+	solution,
+});
 
-export type StoreKind = (typeof storeKinds)[number];
+const kindsOf = (data: unknown) => asList(valueAt(data, ["ward", "kinds"]));
 
-export const weekdays = [
-	"mon",
-	"tue",
-	"wed",
-	"thu",
-	"fri",
-	"sat",
-	"sun",
-] as const;
-
-/** A ward over weeks, after reading. Minutes count from `start`; what comes before it (the warm-up) is negative. */
-export interface WardScenario {
-	readonly title: string;
-	readonly seed: string;
-	readonly start: string;
-	readonly startClockMin: number;
-	/** 0 is Monday. */
-	readonly startWeekday: number;
-	readonly horizonMin: number;
-	/** Whole days that are simulated before `start` and left out of the count. */
-	readonly warmUpMin: number;
-	readonly replications: number;
-	readonly chance: boolean;
-	readonly kinds: readonly WardKind[];
-	/** Therapy units; null: unlimited. */
-	readonly units: number | null;
-	/** What a patient does who finds no unit free. */
-	readonly full: "wait" | "away";
-	readonly arrivals: Arrivals | null;
-	/** null where nobody arrives by chance and no census is given. */
-	readonly length: TherapyLength | null;
-	/** Patients in a bed when the simulation begins, by place in `kinds`. */
-	readonly census: readonly number[];
-	readonly beds: readonly NamedBed[];
-	/** Without nurses: those stand in `shifts`. */
-	readonly care: Care;
-	readonly shifts: readonly NurseShift[];
-	readonly stores: readonly StoreItem[];
-	readonly policies: readonly Policy[];
-	readonly solution: Solution;
-	readonly prices: { readonly currency: string; readonly asOf: string } | null;
-	readonly constants: Constants;
-	readonly defaulted: readonly Defaulted[];
-	readonly overridden: readonly ConstantName[];
+/** What is wrong with values that are each sound but do not go together, as of a day. */
+export function crossWard(data: unknown): Found[] {
+	const root = asMap(data);
+	const kinds = kindsOf(data).map(asMap);
+	const constants = readableConstants(root.assumptions);
+	return [
+		...crossKinds(kinds, constants),
+		...crossPatients(asMap(root.ward), kinds),
+		...wholeDays(root),
+		...crossStores(root, kinds),
+		...crossPolicies(root.compare, kinds, constants),
+		...crossShifts(asMap(root.care).nurses),
+		...crossCare(root.care),
+		...crossAssumptions(root.assumptions),
+		...crossHang(root),
+	];
 }
 
-/** A kind of dressing: one patient in `share / sum of shares` wears it. */
-interface WardKind {
-	readonly id: string;
-	readonly share: number;
-	readonly dressing: Dressing;
-	/** Name of the solution that is filled in. */
-	readonly solution: string;
+/** A sound file as the ward that it means. `data` is the file with every dressing written out. */
+export function resolveWard(file: z.output<typeof wardFile>, data: unknown): WardScenario {
+	const constants = resolveConstants(file.assumptions, file.solution.hang);
+	const dressings = writtenDressings(kindsOf(data));
+	const kinds = resolveKinds(file.ward.kinds, dressings, file.solution.name, constants);
+	return {
+		...resolveFrame(file, constants, data),
+		constants,
+		startWeekday: weekdayOf(file.start),
+		kinds,
+		...resolvePatients(file.ward),
+		care: resolveCare(file.care, null),
+		shifts: resolveShifts(file.care.nurses),
+		stores: resolveStores(file.stores, file.solution.name),
+		policies: resolvePolicies(file.compare, kinds, dressings, constants),
+		prices: file.prices ?? null,
+	};
 }
 
-/** Poisson arrivals: `perDay` on a day of factor 1. */
-interface Arrivals {
-	readonly perDay: number;
-	/** From Monday. */
-	readonly factors: readonly number[];
-}
-
-/** How long a therapy lasts. */
-export type TherapyLength =
-	| {
-			readonly form: "lognormal";
-			readonly medianMin: number;
-			readonly spread: number;
-	  }
-	| { readonly form: "exponential"; readonly meanMin: number }
-	| {
-			readonly form: "table";
-			readonly rows: readonly {
-				readonly lengthMin: number;
-				readonly share: number;
-			}[];
-	  };
-
-interface NamedBed {
-	readonly id: string;
-	/** Place in `kinds`. */
-	readonly kind: number;
-	readonly startMin: number;
-	readonly endMin: number;
-}
-
-interface NurseShift {
-	readonly fromClockMin: number;
-	/** null: unlimited. */
-	readonly nurses: number | null;
-}
-
-export interface StoreItem {
-	/** e.g. `canister 1000 mL`, `saline 1000 mL`, `dressing kit`. */
-	readonly name: string;
-	readonly kind: StoreKind;
-	/** null where size means nothing. */
-	readonly sizeMl: number | null;
-	/** Name of the solution; null for what is none. */
-	readonly solution: string | null;
-	/** On the shelf at `start`, new; null: unlimited. */
-	readonly stock: number | null;
-	readonly pack: number;
-	readonly price: number | null;
-	/** null: not given. */
-	readonly weightG: number | null;
-	/** null: keeps for ever. */
-	readonly shelfMin: number | null;
-	readonly lead: { readonly medianMin: number; readonly spread: number };
-	/** Days on which orders go out, 0 is Monday; null: at any time. */
-	readonly orderDays: readonly number[] | null;
-	/** Clock time at which the orders of an order day go out. */
-	readonly cutOffClockMin: number;
-	/** Every how many minutes the shelf is looked at; null: at every use. */
-	readonly reviewMin: number | null;
-	/** What is on the shelf and on order at which an order is due; null: to be found for `service`. */
-	readonly reorder: number | null;
-	readonly upTo: number | null;
-	/** Share of the time in which a piece should be on the shelf. */
-	readonly service: number;
-	/** Place in `stores` of what is used where this is out. */
-	readonly substitute: number | null;
-}
-
-/** Another way to treat everybody: a regimen laid over the first of every kind that has a fill, other sizes. */
-export interface Policy {
-	readonly name: string;
-	/** By place in `kinds`. */
-	readonly dressings: readonly Dressing[];
-}
-
-/** Minutes of a day, and of a week. */
-export const dayMin = 1440;
-export const weekMin = 7 * dayMin;
+/** 0 is Monday. */
+const weekdayOf = (start: string) => (new Date(`${start.slice(0, 10)}T00:00:00Z`).getUTCDay() + 6) % 7;

@@ -1,8 +1,8 @@
 import { Resource, Simulation, type Trace } from "../engine/index.ts";
 import type { Scenario } from "../scenario/index.ts";
-import { CareOfDressing } from "./care.ts";
+import type { Observer } from "./base/observer.ts";
+import { CareOfDressing } from "./care/care.ts";
 import { DressingProcess } from "./dressing.ts";
-import type { Observer } from "./observer.ts";
 
 /**
  * A scenario made ready to be run again and again: everything is built once, and `run` sets it back, so that a
@@ -17,17 +17,11 @@ export class TherapyDay {
 
 	constructor(scenario: Scenario, observer: Observer) {
 		this.#scenario = scenario;
-		this.nurses = new Resource(
-			scenario.care.nurses ?? Number.POSITIVE_INFINITY,
-			this.#sim,
-		);
+		this.nurses = new Resource(scenario.care.nurses ?? Number.POSITIVE_INFINITY, this.#sim);
 		this.processes = scenario.dressings.map(
-			(_, index) =>
-				new DressingProcess(this.#sim, scenario, index, this.nurses, observer),
+			(_, index) => new DressingProcess(this.#sim, scenario, index, this.nurses, observer),
 		);
-		this.#care = this.processes.map(
-			(process) => new CareOfDressing(this.#sim, scenario, process),
-		);
+		this.#care = this.processes.map((process) => new CareOfDressing(this.#sim, scenario, process));
 	}
 
 	/** The clock: the horizon once a run is over. */
@@ -36,11 +30,7 @@ export class TherapyDay {
 	}
 
 	/** Runs one replication over [0, horizon). Returns the number of events executed. */
-	run(
-		replication: number,
-		observer: Observer,
-		trace: Trace | null = null,
-	): number {
+	run(replication: number, observer: Observer, trace: Trace | null = null): number {
 		const sim = this.#sim;
 		sim.reset();
 		sim.trace = trace;

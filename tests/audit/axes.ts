@@ -4,8 +4,7 @@ import type { Chart, ChartText } from "./read-html.ts";
 const timeTick = /^\d\d:\d\d$/u;
 const dayTick = /^(?:Mon|Tue|Wed|Thu|Fri|Sat|Sun) \d{1,2}$/u;
 const dateTick = /^(?:Mon|Tue|Wed|Thu|Fri|Sat|Sun) \d{1,2} [A-Z][a-z]+$/u;
-const monthTick =
-	/^(?:January|February|March|April|May|June|July|August|September|October|November|December)$/u;
+const monthTick = /^(?:January|February|March|April|May|June|July|August|September|October|November|December)$/u;
 
 /** How far a tick may lie from where its time belongs, px. */
 const slackPx = 0.6;
@@ -15,10 +14,8 @@ const slackPx = 0.6;
  * the start or of what is enlarged, and a date must be that of the tick it stands under. What is no tick is left for others.
  */
 export function axesOf(chart: Chart, clock: Clock) {
-	const isTick = ({ text }: ChartText): boolean =>
-		timeTick.test(text) || dayTick.test(text);
-	const isDate = ({ text }: ChartText): boolean =>
-		dateTick.test(text) || monthTick.test(text);
+	const isTick = ({ text }: ChartText): boolean => timeTick.test(text) || dayTick.test(text);
+	const isDate = ({ text }: ChartText): boolean => dateTick.test(text) || monthTick.test(text);
 	const ticks = chart.labels.filter(isTick);
 	const faults: string[] = [];
 	for (const y of new Set(ticks.map((tick) => tick.y))) {
@@ -26,27 +23,16 @@ export function axesOf(chart: Chart, clock: Clock) {
 		const times = timesOf(row, clock);
 		const [first, last] = [row[0], row.at(-1)];
 		const [from, to] = [times[0], times.at(-1)];
-		if (
-			first === undefined ||
-			last === undefined ||
-			from === undefined ||
-			to === undefined
-		)
-			continue;
+		if (first === undefined || last === undefined || from === undefined || to === undefined) continue;
 		const perMin = row.length < 2 ? 0 : (last.x - first.x) / (to - from);
 		row.forEach((tick, place) => {
 			const at = first.x + ((times[place] ?? Number.NaN) - from) * perMin;
-			if (!(Math.abs(at - tick.x) <= slackPx))
-				faults.push(`${tick.text} at ${tick.x}, not ${at}`);
+			if (!(Math.abs(at - tick.x) <= slackPx)) faults.push(`${tick.text} at ${tick.x}, not ${at}`);
 		});
-		const dates = chart.labels.filter(
-			(label) => dateTick.test(label.text) && Math.abs(label.y - y - 17) < 1,
-		);
+		const dates = chart.labels.filter((label) => dateTick.test(label.text) && Math.abs(label.y - y - 17) < 1);
 		const shifts = dates.map((date) => {
 			const under = row.findIndex((tick) => Math.abs(tick.x - date.x) < 60);
-			const day = Math.floor(
-				((times[under] ?? Number.NaN) + clock.startClockMin) / 1440,
-			);
+			const day = Math.floor(((times[under] ?? Number.NaN) + clock.startClockMin) / 1440);
 			return readDate(date.text, clock) - day;
 		});
 		if (shifts.some((shift) => !Number.isFinite(shift) || shift !== shifts[0]))
@@ -56,9 +42,7 @@ export function axesOf(chart: Chart, clock: Clock) {
 	faults.push(...levels.faults);
 	return {
 		ticks: ticks.length,
-		others: chart.labels.filter(
-			(label) => !isTick(label) && !isDate(label) && !levels.read.has(label),
-		),
+		others: chart.labels.filter((label) => !isTick(label) && !isDate(label) && !levels.read.has(label)),
 		faults,
 	};
 }
@@ -69,10 +53,7 @@ const plainTick = /^−?\d+(?:\.\d+)?$/u;
 const scaled = /^(?:efficient|response|rests-)/u;
 
 /** Scales of numbers: each in even steps. */
-function levelsOf(chart: Chart): {
-	readonly read: ReadonlySet<ChartText>;
-	readonly faults: readonly string[];
-} {
+function levelsOf(chart: Chart): { readonly read: ReadonlySet<ChartText>; readonly faults: readonly string[] } {
 	const read = new Set<ChartText>();
 	const faults: string[] = [];
 	if (!scaled.test(chart.id)) return { read, faults };
@@ -95,8 +76,7 @@ function levelsOf(chart: Chart): {
 		for (const label of run) {
 			read.add(label);
 			const at = along(first) + (of(label) - of(first)) * perOne;
-			if (!(Math.abs(at - along(label)) <= slackPx))
-				faults.push(`${label.text} at ${along(label)}, not ${at}`);
+			if (!(Math.abs(at - along(label)) <= slackPx)) faults.push(`${label.text} at ${along(label)}, not ${at}`);
 		}
 	}
 	return { read, faults };
@@ -109,18 +89,13 @@ function timesOf(row: readonly ChartText[], clock: Clock): number[] {
 		if (dayTick.test(text)) {
 			const [weekday, day] = text.split(" ");
 			for (let offset = -60; offset < 400; offset++) {
-				const date = new Date(
-					Date.parse(`${clock.start.slice(0, 10)}T00:00:00Z`) +
-						offset * 86_400_000,
-				);
+				const date = new Date(Date.parse(`${clock.start.slice(0, 10)}T00:00:00Z`) + offset * 86_400_000);
 				const at = offset * 1440 - clock.startClockMin;
 				if (
 					at > before &&
 					(before > -1e9 || offset > -45) &&
 					date.getUTCDate() === Number(day) &&
-					["Sun", "Mon", "Tue", "Wed", "Thu", "Fri", "Sat"][
-						date.getUTCDay()
-					] === weekday
+					["Sun", "Mon", "Tue", "Wed", "Thu", "Fri", "Sat"][date.getUTCDay()] === weekday
 				) {
 					before = at;
 					return at;
@@ -129,8 +104,7 @@ function timesOf(row: readonly ChartText[], clock: Clock): number[] {
 			return Number.NaN;
 		}
 		const [hours = 0, minutes = 0] = text.split(":").map(Number);
-		let at =
-			(((hours * 60 + minutes - clock.startClockMin) % 1440) + 1440) % 1440;
+		let at = (((hours * 60 + minutes - clock.startClockMin) % 1440) + 1440) % 1440;
 		while (at <= before) at += 1440;
 		before = at;
 		return at;

@@ -18,8 +18,7 @@ export interface CsvSaid {
 }
 
 /** Text that a spreadsheet might take for a formula has an apostrophe before it. */
-const guarded = (text: string): string =>
-	/^\s*[=+\-@＝＋－＠]/u.test(text) ? `'${text}` : text;
+const guarded = (text: string): string => (/^\s*[=+\-@＝＋－＠]/u.test(text) ? `'${text}` : text);
 
 function cellRight(written: string, said: Cell): boolean {
 	if (said === null) return written === "";
@@ -31,26 +30,17 @@ function cellRight(written: string, said: Cell): boolean {
 		);
 	if (typeof said === "number")
 		// Six figures say as much as any number of replications supports.
-		return (
-			written !== "" &&
-			Math.abs(Number(written) - said) <= 5e-6 * Math.abs(said)
-		);
+		return written !== "" && Math.abs(Number(written) - said) <= 5e-6 * Math.abs(said);
 	return written === guarded(String(said));
 }
 
 /** Every row and cell of a file against what was derived. */
-export function checkCsv(
-	document: string,
-	written: readonly (readonly string[])[],
-	{ head, rows }: CsvSaid,
-): Fault[] {
+export function checkCsv(document: string, written: readonly (readonly string[])[], { head, rows }: CsvSaid): Fault[] {
 	const faults: Fault[] = [];
-	const fault = (where: string, said: string, derived: string) =>
-		faults.push({ document, where, said, derived });
+	const fault = (where: string, said: string, derived: string) => faults.push({ document, where, said, derived });
 	const [first = [], ...body] = written;
 	if (first.join() !== head.join()) fault("head", first.join(), head.join());
-	if (body.length !== rows.length)
-		fault("rows", String(body.length), String(rows.length));
+	if (body.length !== rows.length) fault("rows", String(body.length), String(rows.length));
 	for (const [at, row] of rows.entries()) {
 		const cells = body[at] ?? [];
 		for (const [place, said] of row.entries())
@@ -58,9 +48,7 @@ export function checkCsv(
 				fault(
 					`row ${at + 1}, ${head[place] ?? place}`,
 					cells[place] ?? "nothing",
-					typeof said === "object" && said !== null
-						? `${said.amount} to the cent`
-						: String(said),
+					typeof said === "object" && said !== null ? `${said.amount} to the cent` : String(said),
 				);
 	}
 	return faults;
@@ -73,8 +61,7 @@ export function wallClock(start: string, atMin: number): string {
 }
 
 /** The day alone. */
-export const wallDate = (start: string, atMin: number): string =>
-	wallClock(start, atMin).slice(0, 10);
+export const wallDate = (start: string, atMin: number): string => wallClock(start, atMin).slice(0, 10);
 
 /** An entry as it was derived; its description is a sentence to be read. */
 export interface EventSaid extends Omit<CalendarEvent, "uid" | "description"> {
@@ -94,9 +81,7 @@ export function checkCalendar(
 	const faults: Fault[] = [];
 	for (const event of written) {
 		const at = left.findIndex(
-			(one) =>
-				line(one) === line(event) &&
-				isSaidBy(event.description, one.description, clock),
+			(one) => line(one) === line(event) && isSaidBy(event.description, one.description, clock),
 		);
 		if (at === -1)
 			faults.push({
@@ -106,26 +91,15 @@ export function checkCalendar(
 				derived:
 					left
 						.filter(({ summary }) => summary === event.summary)
-						.map((one) => `${line(one)} | ${shown([one.description])}`)[0] ??
-					"no such entry",
+						.map((one) => `${line(one)} | ${shown([one.description])}`)[0] ?? "no such entry",
 			});
 		else left.splice(at, 1);
 	}
 	for (const one of left)
-		faults.push({
-			document,
-			where: "nowhere",
-			said: "nothing",
-			derived: `${line(one)} | ${shown([one.description])}`,
-		});
+		faults.push({ document, where: "nowhere", said: "nothing", derived: `${line(one)} | ${shown([one.description])}` });
 	const names = written.map(({ uid }) => uid);
 	for (const uid of new Set(names))
 		if (names.indexOf(uid) !== names.lastIndexOf(uid))
-			faults.push({
-				document,
-				where: uid,
-				said: "the name of two entries",
-				derived: "a name of its own",
-			});
+			faults.push({ document, where: uid, said: "the name of two entries", derived: "a name of its own" });
 	return faults;
 }

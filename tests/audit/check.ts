@@ -1,15 +1,6 @@
 import { axesOf } from "./axes.ts";
 import type { Clock } from "./clock.ts";
-import {
-	beginnings,
-	everRead,
-	looksLike,
-	pattern,
-	reaches,
-	type Said,
-	shown,
-	type Values,
-} from "./pattern.ts";
+import { beginnings, everRead, looksLike, pattern, reaches, type Said, shown, type Values } from "./pattern.ts";
 import type { Block, Page, Table } from "./read-html.ts";
 
 /** What is wrong on a paper. */
@@ -35,10 +26,8 @@ export const entry = <Scope>(
 ): Entry<Scope> => ({ text, says, optional });
 
 /** A sentence without numbers that a paper says, or says where something holds. */
-export const fixedWords = <Scope>(
-	text: string,
-	holds: (scope: Scope) => boolean = () => true,
-): Entry<Scope> => entry(text, (scope) => (holds(scope) ? [[]] : []));
+export const fixedWords = <Scope>(text: string, holds: (scope: Scope) => boolean = () => true): Entry<Scope> =>
+	entry(text, (scope) => (holds(scope) ? [[]] : []));
 
 /** What a cell says: words, or a pattern with the values of its holes. */
 export type CellSaid = string | Said;
@@ -100,8 +89,7 @@ class Sayings {
 		for (const { text, says, optional } of entries)
 			for (const values of says(scope)) {
 				const key = JSON.stringify([text, values]);
-				if (!all.has(key))
-					all.set(key, { text, values, optional, used: false });
+				if (!all.has(key)) all.set(key, { text, values, optional, used: false });
 			}
 		return new Sayings([...all.values()]);
 	}
@@ -119,10 +107,7 @@ class Sayings {
 		return read;
 	}
 
-	#readAnew(
-		text: string,
-		clock: Clock,
-	): { at: number; nearest: string } | null {
+	#readAnew(text: string, clock: Clock): { at: number; nearest: string } | null {
 		let farthest = 0;
 		const dead = new Set<number>();
 		const follow = (from: number): (readonly [number, number])[] | null => {
@@ -130,13 +115,7 @@ class Sayings {
 			if (dead.has(from)) return null;
 			farthest = Math.max(farthest, from);
 			for (const saying of this.#at(text, from)) {
-				const to = reaches(
-					pattern(saying.text),
-					text,
-					from,
-					saying.values,
-					clock,
-				);
+				const to = reaches(pattern(saying.text), text, from, saying.values, clock);
 				if (to <= from || (to < text.length && text[to] !== " ")) continue;
 				const rest = follow(to + 1);
 				if (rest !== null) return [[from, to], ...rest];
@@ -145,14 +124,11 @@ class Sayings {
 			return null;
 		};
 		const path = follow(0);
-		if (path === null)
-			return { at: farthest, nearest: this.#nearest(text.slice(farthest)) };
+		if (path === null) return { at: farthest, nearest: this.#nearest(text.slice(farthest)) };
 		// What is said once may be what two entries want.
 		for (const [from, to] of path)
 			for (const saying of this.#at(text, from))
-				if (
-					reaches(pattern(saying.text), text, from, saying.values, clock) === to
-				) {
+				if (reaches(pattern(saying.text), text, from, saying.values, clock) === to) {
 					saying.used = true;
 					everRead.add(saying.text);
 				}
@@ -161,19 +137,12 @@ class Sayings {
 
 	/** Those that may begin at a place. */
 	#at(text: string, from: number): readonly Saying[] {
-		return [
-			...(this.#by.get(text[from] ?? "") ?? []),
-			...(this.#by.get("") ?? []),
-		];
+		return [...(this.#by.get(text[from] ?? "") ?? []), ...(this.#by.get("") ?? [])];
 	}
 
 	#nearest(rest: string): string {
-		const like = this.#all.filter(
-			({ text }) => bare(text).length > 5 && looksLike(pattern(text), rest),
-		);
-		const best = like.toSorted(
-			(a, b) => bare(b.text).length - bare(a.text).length,
-		);
+		const like = this.#all.filter(({ text }) => bare(text).length > 5 && looksLike(pattern(text), rest));
+		const best = like.toSorted((a, b) => bare(b.text).length - bare(a.text).length);
 		return best.length === 0
 			? "no sentence of the catalogue"
 			: best
@@ -201,104 +170,53 @@ export function checkPage<Whole, Part>(
 	const own = parts.map((part) => Sayings.of(catalogue.part, part));
 	const joint = own.map((part) => part.with(all));
 	const labels = Sayings.of(catalogue.labels, whole);
-	const ownLabels = parts.map((part) =>
-		Sayings.of(catalogue.partLabels, part).with(labels),
-	);
-	const readText = (
-		text: string,
-		dressing: number | null,
-		where: string,
-		[general, special] = [all, joint],
-	) => {
+	const ownLabels = parts.map((part) => Sayings.of(catalogue.partLabels, part).with(labels));
+	const readText = (text: string, dressing: number | null, where: string, [general, special] = [all, joint]) => {
 		if (text === "") return;
-		const sayings =
-			dressing === null ? general : (special[dressing] ?? general);
+		const sayings = dressing === null ? general : (special[dressing] ?? general);
 		const wrong = sayings.read(text, clock);
-		if (wrong !== null)
-			faults.push({
-				document,
-				where,
-				said: text.slice(wrong.at),
-				derived: wrong.nearest,
-			});
+		if (wrong !== null) faults.push({ document, where, said: text.slice(wrong.at), derived: wrong.nearest });
 	};
-	for (const { text, dressing, where } of page.blocks as readonly Block[])
-		readText(text, dressing, where);
+	for (const { text, dressing, where } of page.blocks as readonly Block[]) readText(text, dressing, where);
 	for (const chart of page.charts) {
 		readText(chart.title, chart.dressing, `${chart.id} title`);
 		readText(chart.description, chart.dressing, `${chart.id} description`);
 		const { ticks, others, faults: wrong } = axesOf(chart, clock);
 		faults.push(
-			...wrong.map((said) => ({
-				document,
-				where: `${chart.id} axis`,
-				said,
-				derived: `${ticks} ticks in even steps`,
-			})),
+			...wrong.map((said) => ({ document, where: `${chart.id} axis`, said, derived: `${ticks} ticks in even steps` })),
 		);
-		for (const mark of chart.marks)
-			readText(mark, chart.dressing, `${chart.id} mark`, [labels, ownLabels]);
+		for (const mark of chart.marks) readText(mark, chart.dressing, `${chart.id} mark`, [labels, ownLabels]);
 		// What is cut is for those who look at the layout.
 		for (const { text } of others)
-			if (!text.includes("…"))
-				readText(text, chart.dressing, `${chart.id} label`, [
-					labels,
-					ownLabels,
-				]);
+			if (!text.includes("…")) readText(text, chart.dressing, `${chart.id} label`, [labels, ownLabels]);
 	}
 	const found = new Set<Table>();
-	const hold = <Scope>(
-		entries: readonly TableEntry<Scope>[],
-		scope: Scope,
-		dressing: number | null,
-	) => {
+	const hold = <Scope>(entries: readonly TableEntry<Scope>[], scope: Scope, dressing: number | null) => {
 		for (const one of entries) {
 			const tables = page.tables.filter(
-				(table) =>
-					(dressing === null || table.dressing === dressing) &&
-					one.id.test(table.id),
+				(table) => (dressing === null || table.dressing === dressing) && one.id.test(table.id),
 			);
 			for (const table of tables) found.add(table);
 			faults.push(...checkTable(document, tables, one, scope, clock));
 		}
 	};
 	hold(catalogue.tables, whole, null);
-	for (const [index, part] of parts.entries())
-		hold(catalogue.partTables, part, index);
+	for (const [index, part] of parts.entries()) hold(catalogue.partTables, part, index);
 	for (const table of page.tables)
 		if (!found.has(table))
-			faults.push({
-				document,
-				where: table.id,
-				said: table.columns.join(" | "),
-				derived: "no table of the catalogue",
-			});
+			faults.push({ document, where: table.id, said: table.columns.join(" | "), derived: "no table of the catalogue" });
 	for (const sayings of [all, ...own])
 		for (const { text, values } of sayings.leftOut())
-			faults.push({
-				document,
-				where: "nowhere",
-				said: "nothing",
-				derived: `left out: ${text} ⟵ ${shown(values)}`,
-			});
+			faults.push({ document, where: "nowhere", said: "nothing", derived: `left out: ${text} ⟵ ${shown(values)}` });
 	return faults;
 }
 
 /** A cell against what was derived for it; null where it is right. */
-function cellFault(
-	written: string,
-	said: CellSaid,
-	clock: Clock,
-): string | null {
-	if (typeof said === "string")
-		return written === said.replaceAll("\u00A0", " ").trim()
-			? null
-			: `'${said}'`;
+function cellFault(written: string, said: CellSaid, clock: Clock): string | null {
+	if (typeof said === "string") return written === said.replaceAll("\u00A0", " ").trim() ? null : `'${said}'`;
 	const [text, ...values] = said;
 	everRead.add(text);
-	return reaches(pattern(text), written, 0, values, clock) === written.length
-		? null
-		: `${text} ⟵ ${shown(values)}`;
+	return reaches(pattern(text), written, 0, values, clock) === written.length ? null : `${text} ⟵ ${shown(values)}`;
 }
 
 function checkTable<Scope>(
@@ -315,10 +233,7 @@ function checkTable<Scope>(
 		said,
 		derived,
 	});
-	if (tables.length === 0)
-		return rows.length === 0
-			? []
-			: [fault("the table", "nothing", `${rows.length} rows`)];
+	if (tables.length === 0) return rows.length === 0 ? [] : [fault("the table", "nothing", `${rows.length} rows`)];
 	const columns = one.columns(scope);
 	const columnsOf = one.columnsOf?.(scope);
 	const written = tables.flatMap((table) => table.rows);
@@ -329,25 +244,17 @@ function checkTable<Scope>(
 		if (headed !== wanted) faults.push(fault("columns", headed, wanted));
 	}
 	const short = one.firstOnly === true && written.length < rows.length;
-	if (written.length !== rows.length && !short)
-		faults.push(fault("rows", String(written.length), String(rows.length)));
+	if (written.length !== rows.length && !short) faults.push(fault("rows", String(written.length), String(rows.length)));
 	for (const [index, row] of rows.slice(0, written.length).entries()) {
 		const cells = written[index] ?? [];
 		for (const [place, said] of row.entries()) {
 			const wrong = cellFault(cells[place] ?? "", said, clock);
 			if (wrong !== null)
 				faults.push(
-					fault(
-						`row ${index + 1} (${cells[0] ?? ""}), ${columns[place] ?? place}`,
-						cells[place] ?? "nothing",
-						wrong,
-					),
+					fault(`row ${index + 1} (${cells[0] ?? ""}), ${columns[place] ?? place}`, cells[place] ?? "nothing", wrong),
 				);
 		}
-		if (cells.length !== row.length)
-			faults.push(
-				fault(`row ${index + 1}`, `${cells.length} cells`, `${row.length}`),
-			);
+		if (cells.length !== row.length) faults.push(fault(`row ${index + 1}`, `${cells.length} cells`, `${row.length}`));
 	}
 	return faults;
 }

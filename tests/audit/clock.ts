@@ -25,8 +25,7 @@ const months = [
 const msADay = 86_400_000;
 
 /** The day of the start, as a count of days. */
-const firstDay = ({ start }: Clock): number =>
-	Date.parse(`${start.slice(0, 10)}T00:00:00Z`) / msADay;
+const firstDay = ({ start }: Clock): number => Date.parse(`${start.slice(0, 10)}T00:00:00Z`) / msADay;
 
 /**
  * Days from the day of the start that a reader takes a name of a day for: a date for itself (its weekday must be right), a
@@ -70,21 +69,12 @@ export function readClock(text: string, clock: Clock, day = ""): number {
 	const words = text.split(" ");
 	const [hours, minutes] = (words.pop() ?? "").split(":").map(Number);
 	const named = words.length === 0 ? day : words.join(" ");
-	return (
-		readDate(named, clock) * 1440 +
-		(hours ?? Number.NaN) * 60 +
-		(minutes ?? Number.NaN) -
-		clock.startClockMin
-	);
+	return readDate(named, clock) * 1440 + (hours ?? Number.NaN) * 60 + (minutes ?? Number.NaN) - clock.startClockMin;
 }
 
 /** 'at 19:00', 'between 23:05 and Tue 01:10', 'Tue between 01:05 and 02:40', '08:59 to 09:09': both ends, minutes from the start. */
-export function readRange(
-	text: string,
-	clock: Clock,
-): readonly [number, number] {
-	const [, day = "", rest = ""] =
-		/^(?:(.*) )?((?:at|between) .*)$/u.exec(text) ?? [];
+export function readRange(text: string, clock: Clock): readonly [number, number] {
+	const [, day = "", rest = ""] = /^(?:(.*) )?((?:at|between) .*)$/u.exec(text) ?? [];
 	if (rest === "") {
 		const [from = "", to = ""] = text.split(" to ");
 		const named = from.split(" ").slice(0, -1).join(" ");

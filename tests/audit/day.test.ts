@@ -18,19 +18,10 @@ test("the scenarios are sound, and of every kind that is looked at", () => {
 	has((one) => (one?.horizonMin ?? 0) > 36 * 60);
 	has((one) => one?.home !== null);
 	has((one) => one?.startClockMin === 810);
-	has(
-		(one) =>
-			one?.dressings.some(({ regimens }) => regimens.length > 1) === true,
-	);
+	has((one) => one?.dressings.some(({ regimens }) => regimens.length > 1) === true);
 	for (const what of ["transfer", "off", "canister-change", "breach"])
-		has(
-			(one) => one?.happenings.some((listed) => listed.what === what) === true,
-		);
-	has(
-		(one) =>
-			one?.dressings.some(({ canisterHoldsMl }) => canisterHoldsMl > 0) ===
-			true,
-	);
+		has((one) => one?.happenings.some((listed) => listed.what === what) === true);
+	has((one) => one?.dressings.some(({ canisterHoldsMl }) => canisterHoldsMl > 0) === true);
 });
 
 test("every number, time and name on the papers of a day is true", () => {

@@ -1,16 +1,11 @@
-import type { Clock } from "./clock.ts";
-import { readClock, readDate, readRange } from "./clock.ts";
+import { type Clock, readClock, readDate, readRange } from "./clock.ts";
 
 /** What a hole of a pattern stands for: how far it reaches in a text, and whether what is written there is what was derived. */
 export interface Hole {
 	/** The written text at the start of what follows, or null where there is none of this kind. */
 	readonly reach: (rest: string, expected: unknown) => string | null;
 	/** null where it is right, else what was derived, in words. */
-	readonly check: (
-		written: string,
-		expected: unknown,
-		clock: Clock,
-	) => string | null;
+	readonly check: (written: string, expected: unknown, clock: Clock) => string | null;
 }
 
 const slack = 1e-6;
@@ -21,10 +16,7 @@ export interface Fixed {
 	readonly decimals: number;
 }
 
-export const fixed = (value: number, decimals: number): Fixed => ({
-	value,
-	decimals,
-});
+export const fixed = (value: number, decimals: number): Fixed => ({ value, decimals });
 
 /** A number as it reads with so many digits after the point; to tens where there are −1. Two that read alike are alike. */
 export function asWritten(value: number, decimals: number): number {
@@ -35,17 +27,14 @@ export function asWritten(value: number, decimals: number): number {
 const plain = /^−?\d+(?:\.\d+)?/u;
 const money = /^−?\d{1,3}(?:\u202F\d{3})*(?:\.\d+)?/u;
 
-const numberOf = (text: string): number =>
-	Number(text.replaceAll("\u202F", "").replace("−", "-"));
+const numberOf = (text: string): number => Number(text.replaceAll("\u202F", "").replace("−", "-"));
 
 const decimalsOf = (text: string): number => text.split(".")[1]?.length ?? 0;
 
-const at = (pattern: RegExp) => (rest: string) =>
-	pattern.exec(rest)?.[0] ?? null;
+const at = (pattern: RegExp) => (rest: string) => pattern.exec(rest)?.[0] ?? null;
 
 const near = (written: number, value: number, within: number): boolean =>
-	Number.isFinite(written) &&
-	Math.abs(written - value) <= within * (1 + slack) + 1e-9 * Math.abs(value);
+	Number.isFinite(written) && Math.abs(written - value) <= within * (1 + slack) + 1e-9 * Math.abs(value);
 
 /** Wrong type of what was derived: a fault of the catalogue, not of the paper. */
 function asNumber(expected: unknown, kind: string): number {
@@ -54,26 +43,17 @@ function asNumber(expected: unknown, kind: string): number {
 }
 
 function pairOf(expected: unknown, kind: string): readonly [number, number] {
-	if (
-		Array.isArray(expected) &&
-		typeof expected[0] === "number" &&
-		typeof expected[1] === "number"
-	)
+	if (Array.isArray(expected) && typeof expected[0] === "number" && typeof expected[1] === "number")
 		return [expected[0], expected[1]];
 	throw new TypeError(`a ${kind} needs two numbers, not ${String(expected)}`);
 }
 
 export const isFixed = (value: unknown): value is Fixed =>
-	typeof value === "object" &&
-	value !== null &&
-	"value" in value &&
-	"decimals" in value;
+	typeof value === "object" && value !== null && "value" in value && "decimals" in value;
 
 /** A whole number, or one with as many digits after the point as were said to be deserved. */
 function checkNumber(written: string, expected: unknown): string | null {
-	const { value, decimals } = isFixed(expected)
-		? expected
-		: { value: asNumber(expected, "number"), decimals: 0 };
+	const { value, decimals } = isFixed(expected) ? expected : { value: asNumber(expected, "number"), decimals: 0 };
 	const step = 10 ** -decimals;
 	const number = numberOf(written);
 	const right =
@@ -90,25 +70,17 @@ function checkVolume(written: string, expected: unknown): string | null {
 	const litres = unit === "L";
 	const step = litres ? 100 : Math.abs(value) < 9.95 ? 0.1 : 1;
 	const ml = numberOf(number) * (litres ? 1000 : 1);
-	return litres === Math.abs(value) >= 10_000 - 1e-6 &&
-		near(ml, value, step / 2)
-		? null
-		: `${value} mL`;
+	return litres === Math.abs(value) >= 10_000 - 1e-6 && near(ml, value, step / 2) ? null : `${value} mL`;
 }
 
-const durationText =
-	/^−?(?:\d+ d(?: \d+ h)?|\d+(?:\.\d{1,2})? h(?: \d+ min)?|\d+(?:\.\d)? min|\d+ s)(?![a-z])/u;
+const durationText = /^−?(?:\d+ d(?: \d+ h)?|\d+(?:\.\d{1,2})? h(?: \d+ min)?|\d+(?:\.\d)? min|\d+ s)(?![a-z])/u;
 
 /** Minutes that a duration says, and half of the last digit that it gives. */
-function readDuration(text: string): {
-	readonly min: number;
-	readonly within: number;
-} {
+function readDuration(text: string): { readonly min: number; readonly within: number } {
 	const sign = text.startsWith("−") ? -1 : 1;
 	const parts = [...text.matchAll(/(\d+(?:\.\d+)?) (d|h|min|s)/gu)];
 	const min = parts.reduce(
-		(sum, [, number, unit]) =>
-			sum + Number(number) * { d: 1440, h: 60, min: 1, s: 1 / 60 }[unit as "d"],
+		(sum, [, number, unit]) => sum + Number(number) * { d: 1440, h: 60, min: 1, s: 1 / 60 }[unit as "d"],
 		0,
 	);
 	const units = parts.map(([, , unit]) => unit);
@@ -135,37 +107,17 @@ function checkPercent(written: string, expected: unknown): string | null {
 		: written.startsWith(">")
 			? share < 1 && share > 0.99
 			: near(Number.parseFloat(written), 100 * share, 0.5) &&
-				(share === 0 || share === 1
-					? Number.parseFloat(written) === 100 * share
-					: share >= 0.01 && share <= 0.99);
+				(share === 0 || share === 1 ? Number.parseFloat(written) === 100 * share : share >= 0.01 && share <= 0.99);
 	return right ? null : `${100 * share} %`;
 }
 
-const words = [
-	"no",
-	"one",
-	"two",
-	"three",
-	"four",
-	"five",
-	"six",
-	"seven",
-	"eight",
-	"nine",
-	"ten",
-];
-const wordPattern = new RegExp(
-	`^(?:${words.join("|")}|\\d+)(?![\\p{L}\\d])`,
-	"iu",
-);
+const words = ["no", "one", "two", "three", "four", "five", "six", "seven", "eight", "nine", "ten"];
+const wordPattern = new RegExp(`^(?:${words.join("|")}|\\d+)(?![\\p{L}\\d])`, "iu");
 
 function checkWord(written: string, expected: unknown): string | null {
 	const value = asNumber(expected, "number in words");
 	const place = words.indexOf(written.toLowerCase());
-	return (place === -1 ? Number(written) : place) === value &&
-		(place !== -1 || value > 10)
-		? null
-		: String(value);
+	return (place === -1 ? Number(written) : place) === value && (place !== -1 || value > 10) ? null : String(value);
 }
 
 /** ' (between A and B)', or nothing where both ends are written alike. */
@@ -181,20 +133,14 @@ function spreadOf(
 		check: (written, expected) => {
 			const [low, high] = pairOf(expected, "spread");
 			const said = pattern.exec(written);
-			if (said === null)
-				return high - low <= 2 * within(high) + slack
-					? null
-					: `between ${low} and ${high}`;
+			if (said === null) return high - low <= 2 * within(high) + slack ? null : `between ${low} and ${high}`;
 			return check(said[1] ?? "", low) ?? check(said[2] ?? "", high);
 		},
 	};
 }
 
 /** 'between A and B', or the one where both are written alike. */
-function betweenOf(
-	one: RegExp,
-	check: (written: string, expected: unknown) => string | null,
-): Hole {
+function betweenOf(one: RegExp, check: (written: string, expected: unknown) => string | null): Hole {
 	const body = one.source.replace(/^\^/u, "");
 	const both = new RegExp(`^between (${body}) and (${body})`, "u");
 	return {
@@ -209,18 +155,15 @@ function betweenOf(
 }
 
 const volume = /^−?\d+(?:\.\d+)? m?L(?![a-z/])/u;
-const clockText =
-	/^(?:(?:Mon|Tue|Wed|Thu|Fri|Sat|Sun)(?: \d{1,2} [A-Z][a-z]+)? )?\d\d:\d\d/u;
-const dateText =
-	/^(?:Mon|Tue|Wed|Thu|Fri|Sat|Sun) \d{1,2} [A-Z][a-z]+(?: \d{4})?/u;
+const clockText = /^(?:(?:Mon|Tue|Wed|Thu|Fri|Sat|Sun)(?: \d{1,2} [A-Z][a-z]+)? )?\d\d:\d\d/u;
+const dateText = /^(?:Mon|Tue|Wed|Thu|Fri|Sat|Sun) \d{1,2} [A-Z][a-z]+(?: \d{4})?/u;
 const clockBody = clockText.source.slice(1);
 const rangeText = new RegExp(
 	`^(?:(?:(?:Mon|Tue|Wed|Thu|Fri|Sat|Sun)(?: \\d{1,2} [A-Z][a-z]+)? )?(?:at \\d\\d:\\d\\d|between \\d\\d:\\d\\d and \\d\\d:\\d\\d)|at ${clockBody}|between ${clockBody} and ${clockBody}|${clockBody} to ${clockBody})`,
 	"u",
 );
 
-const minutesApart = (written: number, expected: number): boolean =>
-	near(written, expected, 0.5);
+const minutesApart = (written: number, expected: number): boolean => near(written, expected, 0.5);
 
 const bareVolume = /^−?\d+(?:\.\d+)?/u;
 
@@ -232,8 +175,7 @@ export const holes: { readonly [name: string]: Hole } = {
 			const text = spaced(String(expected));
 			return rest.startsWith(text) ? text : null;
 		},
-		check: (written, expected) =>
-			written === spaced(String(expected)) ? null : String(expected),
+		check: (written, expected) => (written === spaced(String(expected)) ? null : String(expected)),
 	},
 	n: { reach: at(plain), check: checkNumber },
 	/** A number that nothing printed says exactly: between two bounds. */
@@ -251,9 +193,7 @@ export const holes: { readonly [name: string]: Hole } = {
 		check: (written, expected) => {
 			const bound = asNumber(expected, "bound");
 			const value = Number(written);
-			const steps = [1, 2, 5, 10].map(
-				(lead) => lead * 10 ** Math.floor(Math.log10(bound * (1 - 1e-9))),
-			);
+			const steps = [1, 2, 5, 10].map((lead) => lead * 10 ** Math.floor(Math.log10(bound * (1 - 1e-9))));
 			const next = steps.find((step) => step >= bound * (1 - 1e-6)) ?? 0;
 			return Math.abs(value - next) <= 1e-6 * next ? null : String(next);
 		},
@@ -261,30 +201,21 @@ export const holes: { readonly [name: string]: Hole } = {
 	money: { reach: at(money), check: checkNumber },
 	ml: { reach: at(volume), check: checkVolume },
 	/** A volume in mL whose unit stands elsewhere. */
-	bareml: {
-		reach: at(bareVolume),
-		check: (written, expected) => checkVolume(`${written} mL`, expected),
-	},
+	bareml: { reach: at(bareVolume), check: (written, expected) => checkVolume(`${written} mL`, expected) },
 	/** A share of which as many figures are written as it was given with. */
 	share: {
 		reach: at(/^\d+(?:\.\d+)? %/u),
 		check: (written, expected) => {
 			const share = asNumber(expected, "share");
-			return near(Number.parseFloat(written), 100 * share, 0.005 * 100 * share)
-				? null
-				: `${100 * share} %`;
+			return near(Number.parseFloat(written), 100 * share, 0.005 * 100 * share) ? null : `${100 * share} %`;
 		},
 	},
 	/** Seconds that something takes, about. */
 	about: {
-		reach: (rest) =>
-			/^less than 1 s/u.exec(rest)?.[0] ??
-			/^about (?:\d+ s|\d+(?:\.\d)? min)/u.exec(rest)?.[0] ??
-			null,
+		reach: (rest) => /^less than 1 s/u.exec(rest)?.[0] ?? /^about (?:\d+ s|\d+(?:\.\d)? min)/u.exec(rest)?.[0] ?? null,
 		check: (written, expected) => {
 			const value = asNumber(expected, "time of about") / 60;
-			if (written.startsWith("less"))
-				return value < 1 / 60 ? null : `${60 * value} s`;
+			if (written.startsWith("less")) return value < 1 / 60 ? null : `${60 * value} s`;
 			return checkDuration(written.slice("about ".length), value);
 		},
 	},
@@ -294,66 +225,47 @@ export const holes: { readonly [name: string]: Hole } = {
 	mmHg: {
 		reach: at(/^−\d+ mmHg/u),
 		check: (written, expected) =>
-			near(
-				numberOf(written.split(" ")[0] ?? ""),
-				-asNumber(expected, "depth"),
-				0.5,
-			)
+			near(numberOf(written.split(" ")[0] ?? ""), -asNumber(expected, "depth"), 0.5)
 				? null
 				: `−${String(expected)} mmHg`,
 	},
 	clock: {
 		reach: at(clockText),
 		check: (written, expected, clock) =>
-			minutesApart(readClock(written, clock), asNumber(expected, "time"))
-				? null
-				: `minute ${String(expected)}`,
+			minutesApart(readClock(written, clock), asNumber(expected, "time")) ? null : `minute ${String(expected)}`,
 	},
 	/** By when something is over: the next whole minute. */
 	by: {
 		reach: at(clockText),
 		check: (written, expected, clock) => {
-			const late =
-				readClock(written, clock) - asNumber(expected, "time by which");
-			return late >= -slack && late <= 1 + slack
-				? null
-				: `the minute after ${String(expected)}`;
+			const late = readClock(written, clock) - asNumber(expected, "time by which");
+			return late >= -slack && late <= 1 + slack ? null : `the minute after ${String(expected)}`;
 		},
 	},
 	/** The time of day alone, on whatever day. */
 	time: {
 		reach: at(/^\d\d:\d\d/u),
 		check: (written, expected, clock) => {
-			const late =
-				readClock(written, clock) - asNumber(expected, "time of day");
+			const late = readClock(written, clock) - asNumber(expected, "time of day");
 			const days = late / 1440;
-			return Math.abs(days - Math.round(days)) * 1440 <= 0.5 + slack
-				? null
-				: `minute ${String(expected)}`;
+			return Math.abs(days - Math.round(days)) * 1440 <= 0.5 + slack ? null : `minute ${String(expected)}`;
 		},
 	},
 	/** The time of day by which something is over, on whatever day. */
 	timeby: {
 		reach: at(/^\d\d:\d\d/u),
 		check: (written, expected, clock) => {
-			const late =
-				readClock(written, clock) - asNumber(expected, "time of day");
+			const late = readClock(written, clock) - asNumber(expected, "time of day");
 			const over = ((late % 1440) + 1440) % 1440;
-			return over <= 1 + slack || over >= 1440 - slack
-				? null
-				: `the minute after ${String(expected)}`;
+			return over <= 1 + slack || over >= 1440 - slack ? null : `the minute after ${String(expected)}`;
 		},
 	},
 	date: {
 		reach: at(dateText),
 		check: (written, expected, clock) => {
 			const day = readDate(written, clock);
-			const minute = Math.round(
-				clock.startClockMin + asNumber(expected, "date"),
-			);
-			return day === Math.floor(minute / 1440)
-				? null
-				: `the day of minute ${String(expected)}`;
+			const minute = Math.round(clock.startClockMin + asNumber(expected, "date"));
+			return day === Math.floor(minute / 1440) ? null : `the day of minute ${String(expected)}`;
 		},
 	},
 	range: {
@@ -361,23 +273,18 @@ export const holes: { readonly [name: string]: Hole } = {
 		check: (written, expected, clock) => {
 			const [from, to] = pairOf(expected, "range of times");
 			const read = readRange(written, clock);
-			return minutesApart(read[0], from) && minutesApart(read[1], to)
-				? null
-				: `minutes ${from} to ${to}`;
+			return minutesApart(read[0], from) && minutesApart(read[1], to) ? null : `minutes ${from} to ${to}`;
 		},
 	},
 	/** A range of times after a day has been named: a bare time is on that day. */
 	rangeon: {
 		reach: at(rangeText),
 		check: (written, expected, clock) => {
-			if (!isOnDay(expected))
-				throw new TypeError("a range on a day needs that day");
+			if (!isOnDay(expected)) throw new TypeError("a range on a day needs that day");
 			const read = readRange(written, clock);
-			const bare =
-				/^(?:at|between) \d/u.test(written) && !/and [A-Z]/u.test(written);
+			const bare = /^(?:at|between) \d/u.test(written) && !/and [A-Z]/u.test(written);
 			const shift = bare ? expected.day * 1440 : 0;
-			return minutesApart(read[0] + shift, expected.from) &&
-				minutesApart(read[1] + shift, expected.to)
+			return minutesApart(read[0] + shift, expected.from) && minutesApart(read[1] + shift, expected.to)
 				? null
 				: `minutes ${expected.from} to ${expected.to}`;
 		},
@@ -386,23 +293,16 @@ export const holes: { readonly [name: string]: Hole } = {
 	rowtime: {
 		reach: at(clockText),
 		check: (written, expected, clock) => {
-			if (!isOnDay(expected))
-				throw new TypeError("the time of a row needs the day before it");
+			if (!isOnDay(expected)) throw new TypeError("the time of a row needs the day before it");
 			const shift = /^\d/u.test(written) ? expected.day * 1440 : 0;
-			return minutesApart(readClock(written, clock) + shift, expected.from)
-				? null
-				: `minute ${expected.from}`;
+			return minutesApart(readClock(written, clock) + shift, expected.from) ? null : `minute ${expected.from}`;
 		},
 	},
-	mlspread: spreadOf(volume, checkVolume, (value) =>
-		Math.abs(value) < 9.95 ? 0.05 : value >= 10_000 ? 50 : 0.5,
-	),
+	mlspread: spreadOf(volume, checkVolume, (value) => (Math.abs(value) < 9.95 ? 0.05 : value >= 10_000 ? 50 : 0.5)),
 	durationspread: spreadOf(durationText, checkDuration, (value) =>
 		value < 1 ? 0.5 / 60 : value < 9.95 ? 0.05 : value < 2880 ? 0.5 : 30,
 	),
-	betweenml: betweenOf(bareVolume, (written, expected) =>
-		checkVolume(`${written} mL`, expected),
-	),
+	betweenml: betweenOf(bareVolume, (written, expected) => checkVolume(`${written} mL`, expected)),
 	between: betweenOf(plain, checkNumber),
 };
 
@@ -413,29 +313,20 @@ export interface OnDay {
 	readonly day: number;
 }
 
-const isOnDay = (value: unknown): value is OnDay =>
-	typeof value === "object" && value !== null && "day" in value;
+const isOnDay = (value: unknown): value is OnDay => typeof value === "object" && value !== null && "day" in value;
 
 /** '2.5 fills', '1 fill': tenths, and the plural that goes with what is written. */
 export function countHole(one: string, many: string): Hole {
-	const pattern = new RegExp(
-		`^(−?\\d+(?:\\.\\d+)?) (${many}|${one})(?![a-z])`,
-		"u",
-	);
+	const pattern = new RegExp(`^(−?\\d+(?:\\.\\d+)?) (${many}|${one})(?![a-z])`, "u");
 	return {
 		reach: (rest) => pattern.exec(rest)?.[0] ?? null,
 		check: (written, expected) => {
 			const [, number = "", noun] = pattern.exec(written) ?? [];
-			if (noun !== (number === "1" ? one : many))
-				return `${number} ${number === "1" ? one : many}`;
-			return checkNumber(
-				number,
-				isFixed(expected) ? expected : fixed(asNumber(expected, "count"), 1),
-			);
+			if (noun !== (number === "1" ? one : many)) return `${number} ${number === "1" ? one : many}`;
+			return checkNumber(number, isFixed(expected) ? expected : fixed(asNumber(expected, "count"), 1));
 		},
 	};
 }
 
 /** As a reader sees it: no break and any other blank alike. */
-export const spaced = (text: string): string =>
-	text.replace(/[ \t\r\n\u00A0]+/gu, " ").trim();
+export const spaced = (text: string): string => text.replace(/[ \t\r\n\u00A0]+/gu, " ").trim();

@@ -1,4 +1,4 @@
-import type { MeasureName } from "../../src/analysis/measures.ts";
+import type { MeasureName } from "../../src/vocabulary/index.ts";
 import { conditionName } from "./vocabulary.ts";
 
 /** What a measure is called on a paper, what it is in, and which words compare it. */
@@ -52,114 +52,23 @@ const alarm = (condition: string, matter: string): Measure =>
 const known: { readonly [name: string]: Measure } = {
 	fills: measure("Fills started", "", 2, few, "washing", null),
 	washes: measure("Washes", "", 2, few, "washing", null),
-	wetMin: measure(
-		"Wet time (fill and dwell)",
-		"min",
-		1,
-		short,
-		"washing",
-		null,
-	),
-	meanExudateShare: measure(
-		"Undiluted exudate at the bed, mean share",
-		"",
-		3,
-		["lower", "higher"],
-		"dilution",
-		null,
-		{ ofTheWhole: true },
-	),
-	underSuctionMin: measure(
-		"Time under suction",
-		"min",
-		1,
-		short,
-		"suction",
-		"higher",
-	),
-	offSuctionMin: measure(
-		"Time off suction",
-		"min",
-		1,
-		short,
-		"suction",
-		"lower",
-	),
+	wetMin: measure("Wet time (fill and dwell)", "min", 1, short, "washing", null),
+	meanExudateShare: measure("Undiluted exudate at the bed, mean share", "", 3, ["lower", "higher"], "dilution", null, {
+		ofTheWhole: true,
+	}),
+	underSuctionMin: measure("Time under suction", "min", 1, short, "suction", "higher"),
+	offSuctionMin: measure("Time off suction", "min", 1, short, "suction", "lower"),
 	instilledMl: measure("Solution instilled", "mL", 0, little, "solution", null),
-	solutionWastedMl: measure(
-		"Solution wasted",
-		"mL",
-		0,
-		little,
-		"solution",
-		"lower",
-	),
-	notReturnedMl: measure(
-		"Solution that did not come back",
-		"mL",
-		0,
-		little,
-		"solution",
-		"lower",
-	),
-	sourceChanges: measure(
-		"Solution bags renewed",
-		"",
-		2,
-		few,
-		"solution",
-		"lower",
-	),
+	solutionWastedMl: measure("Solution wasted", "mL", 0, little, "solution", "lower"),
+	notReturnedMl: measure("Solution that did not come back", "mL", 0, little, "solution", "lower"),
+	sourceChanges: measure("Solution bags renewed", "", 2, few, "solution", "lower"),
 	exudateMl: measure("Exudate", "mL", 0, little, "dilution", null),
-	woundOutputMl: measure(
-		"Wound output in the canister",
-		"mL",
-		0,
-		little,
-		"dilution",
-		null,
-	),
-	inDressingMl: measure(
-		"In the dressing at the end",
-		"mL",
-		0,
-		little,
-		"supplies",
-		null,
-		{ ofTheWhole: true },
-	),
-	discardedMl: measure(
-		"Discarded with dressings",
-		"mL",
-		0,
-		little,
-		"supplies",
-		null,
-	),
-	dressingChanges: measure(
-		"Dressings changed",
-		"",
-		2,
-		few,
-		"supplies",
-		"lower",
-	),
-	toCanisterMl: measure(
-		"Drained to the canister",
-		"mL",
-		0,
-		little,
-		"canisters",
-		null,
-	),
-	canisterChanges: measure(
-		"Canisters changed",
-		"",
-		2,
-		few,
-		"canisters",
-		"lower",
-	),
+	woundOutputMl: measure("Wound output in the canister", "mL", 0, little, "dilution", null),
+	inDressingMl: measure("In the dressing at the end", "mL", 0, little, "supplies", null, { ofTheWhole: true }),
+	discardedMl: measure("Discarded with dressings", "mL", 0, little, "supplies", null),
+	dressingChanges: measure("Dressings changed", "", 2, few, "supplies", "lower"),
+	toCanisterMl: measure("Drained to the canister", "mL", 0, little, "canisters", null),
+	canisterChanges: measure("Canisters changed", "", 2, few, "canisters", "lower"),
 	firstCanisterChangeMin: measure(
 		"First canister change, after the start",
 		"min",
@@ -184,79 +93,20 @@ const known: { readonly [name: string]: Measure } = {
 	"alarms.seal-leak": alarm("seal-leak", "leaks"),
 	"alarms.depth-not-held": alarm("depth-not-held", "leaks"),
 	portsReplaced: measure("Ports replaced", "", 2, few, "blockages", "lower"),
-	"alarms.suction-path-obstructed": alarm(
-		"suction-path-obstructed",
-		"blockages",
-	),
+	"alarms.suction-path-obstructed": alarm("suction-path-obstructed", "blockages"),
 	"alarms.fill-path-obstructed": alarm("fill-path-obstructed", "blockages"),
 	alarms: measure("Alarms of all conditions", "", 2, few, "alarms", "lower"),
 	"alarms.source-empty": alarm("source-empty", "alarms"),
 	"alarms.suction-absent": alarm("suction-absent", "alarms"),
 	"alarms.large-output": alarm("large-output", "alarms"),
-	alarmsByDay: measure(
-		"Alarms by day (07:00 to 19:00)",
-		"",
-		2,
-		few,
-		"alarms",
-		"lower",
-	),
-	alarmsByNight: measure(
-		"Alarms by night (19:00 to 07:00)",
-		"",
-		2,
-		few,
-		"alarms",
-		"lower",
-	),
-	nightCalls: measure(
-		"Calls at night (19:00 to 07:00)",
-		"",
-		2,
-		few,
-		"nurses' work",
-		"lower",
-	),
-	"callsIn.handOver": measure(
-		"Calls at hand-over",
-		"",
-		2,
-		few,
-		"nurses' work",
-		"lower",
-	),
-	"callsIn.meals": measure(
-		"Calls at meals",
-		"",
-		2,
-		few,
-		"nurses' work",
-		"lower",
-	),
-	"callsIn.smallHours": measure(
-		"Calls in the small hours",
-		"",
-		2,
-		few,
-		"nurses' work",
-		"lower",
-	),
-	callsTogether: measure(
-		"Calls for two dressings at once",
-		"",
-		2,
-		few,
-		"nurses' work",
-		"lower",
-	),
-	nurseMin: measure(
-		"Hands-on time of nurses",
-		"min",
-		1,
-		short,
-		"nurses' work",
-		"lower",
-	),
+	alarmsByDay: measure("Alarms by day (07:00 to 19:00)", "", 2, few, "alarms", "lower"),
+	alarmsByNight: measure("Alarms by night (19:00 to 07:00)", "", 2, few, "alarms", "lower"),
+	nightCalls: measure("Calls at night (19:00 to 07:00)", "", 2, few, "nurses' work", "lower"),
+	"callsIn.handOver": measure("Calls at hand-over", "", 2, few, "nurses' work", "lower"),
+	"callsIn.meals": measure("Calls at meals", "", 2, few, "nurses' work", "lower"),
+	"callsIn.smallHours": measure("Calls in the small hours", "", 2, few, "nurses' work", "lower"),
+	callsTogether: measure("Calls for two dressings at once", "", 2, few, "nurses' work", "lower"),
+	nurseMin: measure("Hands-on time of nurses", "min", 1, short, "nurses' work", "lower"),
 	cost: measure("Cost", "currency", 2, ["lower", "higher"], "cost", "lower"),
 };
 
@@ -267,11 +117,7 @@ export function measureOf(name: MeasureName): Measure {
 }
 
 /** The unit after a number: its own, and the time that it is over. */
-export function unitOf(
-	name: MeasureName,
-	horizonMin: number,
-	currency: string | null,
-): string {
+export function unitOf(name: MeasureName, horizonMin: number, currency: string | null): string {
 	const { unit, ofTheWhole } = measureOf(name);
 	return [
 		unit === "currency" ? (currency ?? "") : unit,
@@ -287,12 +133,7 @@ function overWords(horizonMin: number): string {
 	const [large, small, one, two] =
 		whole < 48 * 60
 			? [Math.floor(whole / 60), whole % 60, "h", "min"]
-			: [
-					Math.floor(Math.round(whole / 60) / 24),
-					Math.round(whole / 60) % 24,
-					"d",
-					"h",
-				];
+			: [Math.floor(Math.round(whole / 60) / 24), Math.round(whole / 60) % 24, "d", "h"];
 	return `in ${large} ${one}${small === 0 ? "" : ` ${small} ${two}`}`;
 }
 
@@ -313,16 +154,8 @@ export const deserved = (name: MeasureName, halfWidth: number | null): number =>
 /** Those of the mean of one regimen: no more than the measure's own where all but few days have one value. */
 export function ofMean(
 	name: MeasureName,
-	spread:
-		| {
-				readonly halfWidth95: number | null;
-				readonly p10: number;
-				readonly p90: number;
-		  }
-		| undefined,
+	spread: { readonly halfWidth95: number | null; readonly p10: number; readonly p90: number } | undefined,
 ): number {
 	const digits = deserved(name, spread?.halfWidth95 ?? null);
-	return spread !== undefined && spread.p10 === spread.p90
-		? Math.min(measureOf(name).decimals, digits)
-		: digits;
+	return spread !== undefined && spread.p10 === spread.p90 ? Math.min(measureOf(name).decimals, digits) : digits;
 }

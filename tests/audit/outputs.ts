@@ -1,65 +1,60 @@
 import { JSDOM } from "jsdom";
 import {
-	armsOf,
-	blockCount,
+	compareHtml,
+	compareTables,
+	dayCalendar,
+	dayTables,
+	reportHtml,
+	supplyBundle,
+	supplyCalendar,
+	supplyHtml,
+	supplyTables,
+	sweepHtml,
+	sweepTables,
+} from "../../src/report/index.ts";
+import {
 	type CompareDrawings,
 	type CompareResult,
+	compareJson,
+	type DayResult,
+	dayJson,
+	type SupplyResult,
+	type SweepResult,
+	supplyJson,
+	sweepJson,
+} from "../../src/results/index.ts";
+import { readScenario, readWard, type Scenario, type WardScenario } from "../../src/scenario/index.ts";
+import {
+	armsOf,
+	blockCount,
 	compareDrawings,
 	compareResult,
 	comparisonStudy,
-	type DayResult,
 	dayResult,
 	drawnOf,
 	findRules,
 	type GroupSums,
-	mainMeasures,
-	measureNames,
 	orderRules,
 	ProjectionGathering,
-	restsOn,
-	restsOnStudy,
 	runBlocks,
 	runWardBlocks,
 	type Study,
 	StudyGathering,
 	StudyRunner,
 	SupplyGathering,
-	type SupplyResult,
-	type SweepAxisName,
-	type SweepResult,
+	sensitivityOf,
+	sensitivityStudy,
 	studyTasks,
 	supplyResult,
 	sweepPlan,
 	sweepResult,
 	sweepStudy,
 	wardBlocks,
-} from "../../src/analysis/index.ts";
-import {
-	compareHtml,
-	compareJson,
-	compareTables,
-	dayCalendar,
-	dayJson,
-	dayTables,
-	reportHtml,
-	supplyBundle,
-	supplyCalendar,
-	supplyHtml,
-	supplyJson,
-	supplyTables,
-	sweepHtml,
-	sweepJson,
-	sweepTables,
-} from "../../src/report/index.ts";
-import {
-	readScenario,
-	readWard,
-	type Scenario,
-	type WardScenario,
-} from "../../src/scenario/index.ts";
+} from "../../src/studies/index.ts";
+import { type AxisName, mainMeasures, measureNames } from "../../src/vocabulary/index.ts";
 
 /** What the page tells of a day at the minute of a cursor. */
-export { readingsAt as writtenAt } from "../../src/page/reading.ts";
+export { readingsAt as writtenAt } from "../../src/page/day/reading.ts";
 
 const { document } = new JSDOM("").window;
 const version = "1.2.3";
@@ -96,11 +91,7 @@ export interface WrittenComparison extends Written<CompareResult> {
 }
 
 /** `all` measures, or those that a reader gets who asks for none; with what the answer rests on where `rests`. */
-export function writtenComparison(
-	text: string,
-	all: boolean,
-	rests: boolean,
-): WrittenComparison {
+export function writtenComparison(text: string, all: boolean, rests: boolean): WrittenComparison {
 	const scenario = readScenario(text);
 	const arms = armsOf(scenario);
 	const [sums] = ran(comparisonStudy(arms), blockCount(scenario));
@@ -109,14 +100,11 @@ export function writtenComparison(
 		arms.map((arm) => arm.scenario),
 		scenario.replications,
 	);
-	const varied = rests ? restsOnStudy(arms) : null;
+	const varied = rests ? sensitivityStudy(arms) : null;
 	const result = compareResult(scenario, arms, sums, {
 		measures: all ? measureNames : mainMeasures,
 		targets: [],
-		restsOn:
-			varied === null
-				? null
-				: restsOn(arms, varied, ran(varied.study, blockCount(scenario))),
+		restsOn: varied === null ? null : sensitivityOf(arms, varied, ran(varied.study, blockCount(scenario))),
 		drawn,
 		version,
 	});
@@ -133,8 +121,7 @@ export function writtenComparison(
 function ran(study: Study, blocks: number): readonly GroupSums[] {
 	const gathering = new StudyGathering(study);
 	const runner = new StudyRunner(study);
-	for (const task of studyTasks(study, 0, blocks))
-		gathering.add(runner.run(task));
+	for (const task of studyTasks(study, 0, blocks)) gathering.add(runner.run(task));
 	return gathering.groups(blocks);
 }
 
@@ -151,9 +138,7 @@ export function writtenWard(text: string): WrittenWard {
 	const scenario = readWard(text);
 	const rules = findRules(scenario);
 	const gathered = new SupplyGathering(scenario);
-	gathered.add(
-		runWardBlocks(scenario, orderRules(rules), 0, wardBlocks(scenario)),
-	);
+	gathered.add(runWardBlocks(scenario, orderRules(rules), 0, wardBlocks(scenario)));
 	const result = supplyResult(gathered, rules, version);
 	return {
 		scenario,
@@ -166,27 +151,17 @@ export function writtenWard(text: string): WrittenWard {
 }
 
 /** Where `along` names an axis, with a curve along it. */
-export function writtenSweep(
-	text: string,
-	along: SweepAxisName | null,
-): Written<SweepResult> {
+export function writtenSweep(text: string, along: AxisName | null): Written<SweepResult> {
 	const scenario = readScenario(text);
 	if (scenario.sweep === null) throw new Error("the scenario has no grid");
 	const plan = sweepPlan(scenario, scenario.sweep);
-	const result = sweepResult(
-		plan,
-		ran(sweepStudy(plan), blockCount(scenario)),
-		new Map(),
-		{
-			measures: mainMeasures.filter(
-				(measure) => measure !== "cost" || scenario.prices !== null,
-			),
-			constraints: [],
-			efficient: [],
-			curve: along,
-			version,
-		},
-	);
+	const result = sweepResult(plan, ran(sweepStudy(plan), blockCount(scenario)), new Map(), {
+		measures: mainMeasures.filter((measure) => measure !== "cost" || scenario.prices !== null),
+		constraints: [],
+		efficient: [],
+		curve: along,
+		version,
+	});
 	return {
 		scenario,
 		result: JSON.parse(sweepJson(result)),

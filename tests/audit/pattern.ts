@@ -32,17 +32,11 @@ export interface Listed {
 	readonly last: string;
 }
 
-export const listed = (
-	items: readonly Said[],
-	between = ", ",
-	last = between,
-): Listed => ({ items, between, last });
+export const listed = (items: readonly Said[], between = ", ", last = between): Listed => ({ items, between, last });
 
-const isListed = (value: unknown): value is Listed =>
-	typeof value === "object" && value !== null && "items" in value;
+const isListed = (value: unknown): value is Listed => typeof value === "object" && value !== null && "items" in value;
 
-const isSaid = (value: unknown): value is Said =>
-	Array.isArray(value) && typeof value[0] === "string";
+const isSaid = (value: unknown): value is Said => Array.isArray(value) && typeof value[0] === "string";
 
 /** Patterns that were ever read. */
 export const everRead = new Set<string>();
@@ -99,12 +93,7 @@ export function looksLike({ pieces }: Pattern, text: string): boolean {
 
 /** Holes of a pattern, flags too: as many values a sentence of it has. */
 const holesIn = (pieces: readonly Piece[]): number =>
-	pieces.reduce(
-		(sum, piece) =>
-			sum +
-			("words" in piece ? 0 : "maybe" in piece ? holesIn(piece.maybe) : 1),
-		0,
-	);
+	pieces.reduce((sum, piece) => sum + ("words" in piece ? 0 : "maybe" in piece ? holesIn(piece.maybe) : 1), 0);
 
 /** How far a sentence of this pattern that says these values reaches from `from` on, or −1 where it does not stand there. */
 export function reaches(
@@ -115,35 +104,22 @@ export function reaches(
 	clock: Clock,
 ): number {
 	if (holesIn(pieces) !== values.length)
-		throw new Error(
-			`${holesIn(pieces)} values wanted, ${values.length} given: ${name}`,
-		);
+		throw new Error(`${holesIn(pieces)} values wanted, ${values.length} given: ${name}`);
 	return walk(pieces, text, from, values, 0, clock)[0];
 }
 
 /** The same of something said inside of a sentence, or of several. */
-function saidReaches(
-	text: string,
-	from: number,
-	said: unknown,
-	clock: Clock,
-): number {
+function saidReaches(text: string, from: number, said: unknown, clock: Clock): number {
 	if (isSaid(said)) {
 		const [words, ...values] = said;
 		const to = reaches(pattern(words), text, from, values, clock);
 		if (to !== -1) everRead.add(words);
 		return to;
 	}
-	if (!isListed(said))
-		throw new TypeError(`nothing is said by ${String(said)}`);
+	if (!isListed(said)) throw new TypeError(`nothing is said by ${String(said)}`);
 	let at = from;
 	for (const [place, item] of said.items.entries()) {
-		const before =
-			place === 0
-				? ""
-				: place === said.items.length - 1
-					? said.last
-					: said.between;
+		const before = place === 0 ? "" : place === said.items.length - 1 ? said.last : said.between;
 		if (!text.startsWith(before, at)) return -1;
 		at = saidReaches(text, at + before.length, item, clock);
 		if (at === -1) return -1;
@@ -154,29 +130,16 @@ function saidReaches(
 /** Whether words stand at a place; at the start of a sentence with a capital, too. */
 const begins = (text: string, at: number, words: string): boolean =>
 	text.startsWith(words, at) ||
-	((at === 0 || /[.?!:] $/u.test(text.slice(0, at))) &&
-		text.startsWith(capital(words), at));
+	((at === 0 || /[.?!:] $/u.test(text.slice(0, at))) && text.startsWith(capital(words), at));
 
 /** The last items of a list, from whichever on, one after the other; or the first of these and how many are left. */
-function tailReaches(
-	text: string,
-	from: number,
-	all: unknown,
-	clock: Clock,
-): number {
+function tailReaches(text: string, from: number, all: unknown, clock: Clock): number {
 	if (!isListed(all)) throw new TypeError("a tail needs a list");
 	for (let first = 0; first < all.items.length; first++) {
 		let [at, next] = [from, first];
 		for (; next < all.items.length; next++) {
 			const start = next === first || text.startsWith(all.between, at);
-			const to = start
-				? saidReaches(
-						text,
-						next === first ? at : at + all.between.length,
-						all.items[next],
-						clock,
-					)
-				: -1;
+			const to = start ? saidReaches(text, next === first ? at : at + all.between.length, all.items[next], clock) : -1;
 			if (to === -1) break;
 			at = to;
 		}
@@ -223,11 +186,7 @@ function walk(
 			const expected = values[used];
 			used++;
 			const written = piece.hole.reach(text.slice(at), expected);
-			if (
-				written === null ||
-				piece.hole.check(written, expected, clock) !== null
-			)
-				return [-1, used];
+			if (written === null || piece.hole.check(written, expected, clock) !== null) return [-1, used];
 			at += written.length;
 		}
 	}
@@ -239,8 +198,7 @@ export const isSaidBy = (text: string, said: Said, clock: Clock): boolean =>
 	saidReaches(text, 0, said, clock) === text.length;
 
 /** The values in words, for a failure. */
-export const shown = (values: Values): string =>
-	values.map(shownValue).join(" | ");
+export const shown = (values: Values): string => values.map(shownValue).join(" | ");
 
 function shownValue(value: unknown): string {
 	if (isSaid(value)) return `${value[0]} (${shown(value.slice(1))})`;
@@ -255,11 +213,7 @@ function shownValue(value: unknown): string {
  */
 export function beginnings({ pieces }: Pattern, values: Values): string | null {
 	const [first] = pieces;
-	if (
-		first === undefined ||
-		!("words" in first || "inner" in first || "hole" in first)
-	)
-		return null;
+	if (first === undefined || !("words" in first || "inner" in first || "hole" in first)) return null;
 	const head = values[0];
 	if ("words" in first) return eitherCase(first.words);
 	if ("inner" in first) {
@@ -271,17 +225,6 @@ export function beginnings({ pieces }: Pattern, values: Values): string | null {
 	return numeric.has(first.name) ? "0123456789−<>" : null;
 }
 
-const numeric = new Set([
-	"n",
-	"within",
-	"upto",
-	"money",
-	"ml",
-	"bareml",
-	"duration",
-	"percent",
-	"mmHg",
-]);
+const numeric = new Set(["n", "within", "upto", "money", "ml", "bareml", "duration", "percent", "mmHg"]);
 
-const eitherCase = (text: string): string =>
-	text.slice(0, 1) + capital(text).slice(0, 1);
+const eitherCase = (text: string): string => text.slice(0, 1) + capital(text).slice(0, 1);

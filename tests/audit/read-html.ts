@@ -1,13 +1,5 @@
 import { spaced } from "./holes.ts";
-import {
-	around,
-	elementsOf,
-	htmlTree,
-	isOfClass,
-	type Tree,
-	textOf,
-	within,
-} from "./html-tree.ts";
+import { around, elementsOf, htmlTree, isOfClass, type Tree, textOf, within } from "./html-tree.ts";
 
 /** A piece of text that a reader sees in one: a paragraph, a list item, a heading, a caption. */
 export interface Block {
@@ -48,33 +40,18 @@ export interface Page {
 	readonly charts: readonly Chart[];
 }
 
-const inline = new Set([
-	"strong",
-	"em",
-	"span",
-	"code",
-	"wbr",
-	"abbr",
-	"b",
-	"i",
-	"small",
-	"time",
-]);
+const inline = new Set(["strong", "em", "span", "code", "wbr", "abbr", "b", "i", "small", "time"]);
 const unread = new Set(["style", "script", "head"]);
 
 /** A span of places to write by hand, or a link, is read by itself. */
 const standsAlone = ({ name, parent }: Tree): boolean =>
 	parent !== null &&
 	(isOfClass(parent, "sign") ||
-		(name === "span" &&
-			parent.name === "li" &&
-			[...around(parent)].some((one) => one.name === "nav")));
+		(name === "span" && parent.name === "li" && [...around(parent)].some((one) => one.name === "nav")));
 
-const isInline = (element: Tree): boolean =>
-	inline.has(element.name) && !standsAlone(element);
+const isInline = (element: Tree): boolean => inline.has(element.name) && !standsAlone(element);
 
-const isUnseen = ({ attributes }: Tree): boolean =>
-	attributes.get("aria-hidden") === "true";
+const isUnseen = ({ attributes }: Tree): boolean => attributes.get("aria-hidden") === "true";
 
 /** The text of an element without that of the blocks inside it and of what nobody sees. */
 const ownText = ({ children }: Tree): string =>
@@ -84,10 +61,7 @@ const ownText = ({ children }: Tree): string =>
 			if (!isInline(child) || isUnseen(child)) return "";
 			// Spans beside each other stand apart.
 			const before = children[place - 1];
-			const apart =
-				child.name === "span" &&
-				before !== undefined &&
-				typeof before !== "string";
+			const apart = child.name === "span" && before !== undefined && typeof before !== "string";
 			return `${apart ? " " : ""}${ownText(child)}`;
 		})
 		.join("");
@@ -100,12 +74,9 @@ function dressingOf(element: Tree): number | undefined {
 	const target =
 		element.name === "section" && isOfClass(element, "dressing")
 			? element.attributes.get("id")
-			: element.name === "li" &&
-					[...around(element)].some(({ name }) => name === "nav")
+			: element.name === "li" && [...around(element)].some(({ name }) => name === "nav")
 				? within(element)
-						.find(
-							({ name, attributes }) => name === "a" && attributes.has("href"),
-						)
+						.find(({ name, attributes }) => name === "a" && attributes.has("href"))
 						?.attributes.get("href")
 						?.slice(1)
 				: undefined;
@@ -116,15 +87,8 @@ function dressingOf(element: Tree): number | undefined {
 const regions = new Set(["section", "nav", "header", "footer"]);
 
 function whereOf(element: Tree): string {
-	const region = [...around(element)].find(
-		({ name, attributes }) => attributes.has("id") || regions.has(name),
-	);
-	const name =
-		region === undefined
-			? ""
-			: region.attributes.get("id") ||
-				region.attributes.get("class") ||
-				region.name;
+	const region = [...around(element)].find(({ name, attributes }) => attributes.has("id") || regions.has(name));
+	const name = region === undefined ? "" : region.attributes.get("id") || region.attributes.get("class") || region.name;
 	return `${name} ${element.name}`.trim();
 }
 
@@ -138,12 +102,7 @@ export function readHtml(html: string): Page {
 		const dressing = dressingOf(element) ?? outside;
 		if (name === "head") {
 			const title = within(element).find((one) => one.name === "title");
-			if (title !== undefined)
-				blocks.push({
-					text: spaced(textOf(title)),
-					dressing: null,
-					where: "title",
-				});
+			if (title !== undefined) blocks.push({ text: spaced(textOf(title)), dressing: null, where: "title" });
 		}
 		if (unread.has(name)) return;
 		if (name === "svg") {
@@ -155,21 +114,14 @@ export function readHtml(html: string): Page {
 			const inside = within(element);
 			const caption = inside.find((one) => one.name === "caption");
 			if (caption !== undefined) visit(caption, dressing);
-			for (const chart of inside.filter((one) => one.name === "svg"))
-				charts.push(chartOf(chart, dressing));
+			for (const chart of inside.filter((one) => one.name === "svg")) charts.push(chartOf(chart, dressing));
 			return;
 		}
 		const text = seen(element);
 		if (text !== "") blocks.push({ text, dressing, where: whereOf(element) });
 		const label = element.attributes.get("aria-label");
-		if (label !== undefined)
-			blocks.push({
-				text: spaced(label),
-				dressing,
-				where: `${whereOf(element)} label`,
-			});
-		for (const child of elementsOf(element))
-			if (!isInline(child) && !isUnseen(child)) visit(child, dressing);
+		if (label !== undefined) blocks.push({ text: spaced(label), dressing, where: `${whereOf(element)} label` });
+		for (const child of elementsOf(element)) if (!isInline(child) && !isUnseen(child)) visit(child, dressing);
 	};
 	for (const element of elementsOf(htmlTree(html))) visit(element, null);
 	return { blocks, tables, charts };
@@ -198,13 +150,9 @@ function chartOf(svg: Tree, dressing: number | null): Chart {
 		const one = elementsOf(svg).find(({ name }) => name === wanted);
 		return one === undefined ? "" : spaced(textOf(one));
 	};
-	const number = ({ attributes }: Tree, name: string): number =>
-		Number(attributes.get(name) ?? Number.NaN);
+	const number = ({ attributes }: Tree, name: string): number => Number(attributes.get(name) ?? Number.NaN);
 	return {
-		id:
-			inside
-				.find(({ attributes }) => attributes.has("id"))
-				?.attributes.get("id") ?? "",
+		id: inside.find(({ attributes }) => attributes.has("id"))?.attributes.get("id") ?? "",
 		dressing,
 		title: own("title"),
 		description: own("desc"),
@@ -240,10 +188,7 @@ function joined(lines: readonly ChartText[]): ChartText[] {
 			before.anchor === line.anchor &&
 			linesPx.includes(Math.round(10 * (line.y - lastY)) / 10)
 		)
-			texts[texts.length - 1] = {
-				...before,
-				text: `${before.text} ${line.text}`,
-			};
+			texts[texts.length - 1] = { ...before, text: `${before.text} ${line.text}` };
 		else texts.push(line);
 		lastY = line.y;
 	}

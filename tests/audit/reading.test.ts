@@ -12,13 +12,8 @@ import { isSaidBy, type Said } from "./pattern.ts";
 import { readHtml } from "./read-html.ts";
 import { dressingScopes } from "./scope.ts";
 
-const clock = {
-	start: "2026-03-02T13:30",
-	startClockMin: 810,
-	horizonMin: 2880,
-};
-const says = (text: string, ...said: Said): boolean =>
-	isSaidBy(text, said, clock);
+const clock = { start: "2026-03-02T13:30", startClockMin: 810, horizonMin: 2880 };
+const says = (text: string, ...said: Said): boolean => isSaidBy(text, said, clock);
 
 describe("a reader", () => {
 	test("takes a bare time for the day of the start, a named one for the next of its name", () => {
@@ -49,38 +44,23 @@ describe("a reader", () => {
 });
 
 describe("a page with one thing wrong on it is not let pass", () => {
-	const [sample] = samples("day", 30, 30).filter(({ text }) =>
-		/chance: on/u.test(text),
-	);
+	const [sample] = samples("day", 30, 30).filter(({ text }) => /chance: on/u.test(text));
 	const { scenario, result, html } = writtenDay(sample?.text ?? "");
 	const scope = { scenario, result };
 	const faults = (changed: string) =>
-		checkPage(
-			"report.html",
-			readHtml(changed),
-			dayCatalogue,
-			scope,
-			dressingScopes(scope),
-			scenario,
-		);
+		checkPage("report.html", readHtml(changed), dayCatalogue, scope, dressingScopes(scope), scenario);
 
 	test("and as it is it passes", () => expect(faults(html)).toEqual([]));
 
 	test("wherever a number stands: each is changed in turn", () => {
 		const body = html.indexOf("<body");
 		// A key of shades has several numbers, each of which stands somewhere on it.
-		const places = [
-			...html.matchAll(/(?<!class="pad" aria-hidden="true")>[^<]*?\d[^<]*</gu),
-		]
-			.filter(
-				({ index, 0: text }) => index > body && !/[{}]|>from /u.test(text),
-			)
+		const places = [...html.matchAll(/(?<!class="pad" aria-hidden="true")>[^<]*?\d[^<]*</gu)]
+			.filter(({ index, 0: text }) => index > body && !/[{}]|>from /u.test(text))
 			.map(({ index, 0: text }) => index + text.search(/\d/u));
 		expect(places.length).toBeGreaterThan(200);
 		// Every place would take minutes: some of all parts of the page do.
-		const some = places.filter(
-			(_, i) => i % Math.ceil(places.length / 40) === 0,
-		);
+		const some = places.filter((_, i) => i % Math.ceil(places.length / 40) === 0);
 		const passed = some.filter((at) => {
 			const digit = Number(html[at]);
 			const changed = `${html.slice(0, at)}${(digit + 3) % 10}${html.slice(at + 1)}`;
@@ -90,16 +70,9 @@ describe("a page with one thing wrong on it is not let pass", () => {
 	});
 
 	test("a sentence that nobody listed, one left out, a row too many", () => {
-		expect(
-			faults(html.replace("</main>", "<p>All is well.</p></main>")),
-		).toHaveLength(1);
-		expect(
-			faults(html.replace(/<li>Off suction.*?<\/li>/u, "")).length,
-		).toBeGreaterThan(0);
-		expect(
-			faults(html.replace("</tbody>", "<tr><th>12:00</th></tr></tbody>"))
-				.length,
-		).toBeGreaterThan(0);
+		expect(faults(html.replace("</main>", "<p>All is well.</p></main>"))).toHaveLength(1);
+		expect(faults(html.replace(/<li>Off suction.*?<\/li>/u, "")).length).toBeGreaterThan(0);
+		expect(faults(html.replace("</tbody>", "<tr><th>12:00</th></tr></tbody>")).length).toBeGreaterThan(0);
 	});
 });
 
@@ -135,10 +108,7 @@ test("what derives shares nothing with what writes", () => {
 	);
 	expect(files.length).toBeGreaterThan(15);
 	for (const file of files)
-		expect(
-			readFileSync(join(here, file), "utf8"),
-			`${file} imports what writes papers`,
-		).not.toMatch(
+		expect(readFileSync(join(here, file), "utf8"), `${file} imports what writes papers`).not.toMatch(
 			/^(?:import|export) [^;]*"[./]*\/src\/(?:report|charts|words|page)\//mu,
 		);
 });

@@ -20,24 +20,14 @@ const starts = [
 	"2026-10-24T06:59",
 ] as const;
 const ids = ["thigh", "left hip", "heel 2", "Bauch", "sacrum (upper)", "№ 3"];
-const titles = [
-	"Thigh wound after debridement",
-	"Two wounds, one night",
-	"What if it leaks?",
-	"Übung 12",
-];
+const titles = ["Thigh wound after debridement", "Two wounds, one night", "What if it leaks?", "Übung 12"];
 
-const one = <const T extends readonly unknown[]>(
-	...values: T
-): fc.Arbitrary<T[number]> => fc.constantFrom(...values);
-const some = <T>(value: fc.Arbitrary<T>): fc.Arbitrary<T | undefined> =>
-	fc.option(value, { nil: undefined });
+const one = <const T extends readonly unknown[]>(...values: T): fc.Arbitrary<T[number]> => fc.constantFrom(...values);
+const some = <T>(value: fc.Arbitrary<T>): fc.Arbitrary<T | undefined> => fc.option(value, { nil: undefined });
 const tenths = (least: number, most: number): fc.Arbitrary<number> =>
 	fc.integer({ min: least * 10, max: most * 10 }).map((n) => n / 10);
 const hours = (least: number, most: number): fc.Arbitrary<string> =>
-	fc
-		.tuple(tenths(least, most), fc.boolean())
-		.map(([value, whole]) => `${whole ? Math.ceil(value) : value} h`);
+	fc.tuple(tenths(least, most), fc.boolean()).map(([value, whole]) => `${whole ? Math.ceil(value) : value} h`);
 const minutes = (least: number, most: number): fc.Arbitrary<string> =>
 	fc.integer({ min: least, max: most }).map((value) => `${value} min`);
 
@@ -49,14 +39,8 @@ const filling = fc.record({
 	suction: fc.oneof(hours(0.5, 6), minutes(35, 400)),
 	drawdown: some(one("5 %", "15 %", "50 %", "33.3 %")),
 });
-const suctionAlone = fc.record({
-	depth: one("-75 mmHg", "-125 mmHg"),
-	fill: fc.constant("none"),
-});
-const regimen = fc.oneof(
-	{ weight: 5, arbitrary: filling },
-	{ weight: 1, arbitrary: suctionAlone },
-);
+const suctionAlone = fc.record({ depth: one("-75 mmHg", "-125 mmHg"), fill: fc.constant("none") });
+const regimen = fc.oneof({ weight: 5, arbitrary: filling }, { weight: 1, arbitrary: suctionAlone });
 
 /** Regimens that take over one after the other. */
 const regimens = (horizonH: number) =>
@@ -67,10 +51,7 @@ const regimens = (horizonH: number) =>
 			arbitrary: fc
 				.array(regimen, { minLength: 2, maxLength: 3 })
 				.map((items) =>
-					items.map((item, i) => ({
-						from: `${Math.round(((i * horizonH) / items.length) * 100) / 100} h`,
-						...item,
-					})),
+					items.map((item, i) => ({ from: `${Math.round(((i * horizonH) / items.length) * 100) / 100} h`, ...item })),
 				),
 		},
 	);
@@ -79,12 +60,7 @@ const dressing = (horizonH: number) =>
 	fc.record({
 		patient: some(one("bed 4", "bed 5")),
 		wound: fc.record({
-			tissue: one(
-				"soft-tissue",
-				"necrotic-soft-tissue",
-				"open-abdomen",
-				"exposed-organ",
-			),
+			tissue: one("soft-tissue", "necrotic-soft-tissue", "open-abdomen", "exposed-organ"),
 			area: one("60 cm2", "180 cm2", "400 cm2"),
 			exudate: one("0.4 mL/cm2/d", "1 mL/cm2/d", "350 mL/d", "1.4 L/d"),
 			slough: some(one("clean", "ordinary", "heavy")),
@@ -112,40 +88,28 @@ const dressing = (horizonH: number) =>
 	});
 
 /** Whether the course of the canister, half-hour by half-hour, reaches the end. */
-const isInHalfHours = (horizonH: number): boolean =>
-	Number.isInteger(2 * horizonH) && horizonH <= 48;
+const isInHalfHours = (horizonH: number): boolean => Number.isInteger(2 * horizonH) && horizonH <= 48;
 
 const happening = (names: readonly string[], horizonH: number) =>
-	fc
-		.record({
-			at: hours(0, horizonH),
-			dressing: fc.constantFrom(...names),
-		})
-		.chain((base) =>
-			fc.oneof(
-				one(
-					"transfer",
-					"turn",
-					"kink-fill",
-					"kink-suction",
-					isInHalfHours(horizonH) ? "canister-change" : "turn",
-					"source-change",
-					"dressing-change",
-				).map((what) => ({ ...base, what })),
-				minutes(1, 180).map((time) => ({ ...base, what: "off", for: time })),
-				one("0.004 L/min/mmHg", "0.02 L/min/mmHg").map((size) => ({
-					...base,
-					what: "breach",
-					size,
-				})),
-				one(0.4, 0.8, 1).map((share) => ({ ...base, what: "clog", share })),
-			),
-		);
+	fc.record({ at: hours(0, horizonH), dressing: fc.constantFrom(...names) }).chain((base) =>
+		fc.oneof(
+			one(
+				"transfer",
+				"turn",
+				"kink-fill",
+				"kink-suction",
+				isInHalfHours(horizonH) ? "canister-change" : "turn",
+				"source-change",
+				"dressing-change",
+			).map((what) => ({ ...base, what })),
+			minutes(1, 180).map((time) => ({ ...base, what: "off", for: time })),
+			one("0.004 L/min/mmHg", "0.02 L/min/mmHg").map((size) => ({ ...base, what: "breach", size })),
+			one(0.4, 0.8, 1).map((share) => ({ ...base, what: "clog", share })),
+		),
+	);
 
 const care = fc.record({
-	rounds: some(
-		one(["07:00", "19:00"], [], ["06:30", "12:00", "18:00", "23:45"]),
-	),
+	rounds: some(one(["07:00", "19:00"], [], ["06:30", "12:00", "18:00", "23:45"])),
 	turning: some(one("none", "2 h", "4 h")),
 	nurses: some(one("unlimited", 1, 2)),
 	dressingChange: some(one("none", "24 h", "48 h")),
@@ -176,13 +140,7 @@ const day = (kind: "day" | "compare", mostH: number) =>
 	fc
 		.record({
 			names: fc
-				.tuple(
-					fc.uniqueArray(fc.constantFrom(...ids), {
-						minLength: 3,
-						maxLength: 3,
-					}),
-					one(1, 1, 1, 2, 2, 3),
-				)
+				.tuple(fc.uniqueArray(fc.constantFrom(...ids), { minLength: 3, maxLength: 3 }), one(1, 1, 1, 2, 2, 3))
 				.map(([three, many]) => three.slice(0, many)),
 			horizonH: fc.oneof(
 				{ weight: 4, arbitrary: one(6, 12, 24).map((h) => Math.min(h, mostH)) },
@@ -197,14 +155,9 @@ const day = (kind: "day" | "compare", mostH: number) =>
 				seed: fc.nat(1e6).map((n) => `seed ${n}`),
 				start: one(...starts),
 				horizon: fc.constant(`${horizonH} h`),
-				replications:
-					kind === "day" ? one(1, 2, 6, 12, 20, 40) : one(3, 8, 12, 24),
+				replications: kind === "day" ? one(1, 2, 6, 12, 20, 40) : one(3, 8, 12, 24),
 				chance: one("on", "on", "on", "off"),
-				dressings: fc.tuple(
-					...names.map((id) =>
-						dressing(horizonH).map((rest) => ({ id, ...rest })),
-					),
-				),
+				dressings: fc.tuple(...names.map((id) => dressing(horizonH).map((rest) => ({ id, ...rest })))),
 				care: some(care),
 				happenings: fc.array(happening(names, horizonH), { maxLength: 4 }),
 				solution: some(one({ name: "saline" }, { hang: "12 h" })),
@@ -213,22 +166,13 @@ const day = (kind: "day" | "compare", mostH: number) =>
 				home:
 					horizonH < 12
 						? fc.constant(undefined)
-						: some(
-								one(
-									{ from: `${horizonH - 12} h`, for: "12 h" },
-									{ from: "0 h", for: `${horizonH} h` },
-								),
-							),
+						: some(one({ from: `${horizonH - 12} h`, for: "12 h" }, { from: "0 h", for: `${horizonH} h` })),
 				...(kind === "day"
 					? {}
 					: {
 							compare: fc.oneof(
-								fc
-									.tuple(patch(names), patch(names))
-									.map(([a, b]) => ({ short: a, "long one": b })),
-								fc
-									.tuple(patch(names), patch(names))
-									.map(([a, b]) => ({ now: {}, A: a, "B, slower": b })),
+								fc.tuple(patch(names), patch(names)).map(([a, b]) => ({ short: a, "long one": b })),
+								fc.tuple(patch(names), patch(names)).map(([a, b]) => ({ now: {}, A: a, "B, slower": b })),
 								patch(names).map((a) => ({ now: {}, other: a })),
 							),
 						}),
@@ -254,12 +198,7 @@ const swept = fc.tuple(day("compare", 24), grid).map(([raw, sweep]) => ({
 	compare: undefined,
 	dressings: raw.dressings.slice(0, 1).map((dressing) => ({
 		...dressing,
-		regimen: {
-			depth: "-125 mmHg",
-			fill: "50 mL",
-			dwell: "5 min",
-			suction: "2 h",
-		},
+		regimen: { depth: "-125 mmHg", fill: "50 mL", dwell: "5 min", suction: "2 h" },
 	})),
 	happenings: [],
 	usual: raw.horizon.length % 2 === 0 ? undefined : { dwell: "10 min" },
@@ -285,10 +224,7 @@ const ordering = fc.record({
 /** A sound ward, small and of few weeks. */
 const ward = fc
 	.record({
-		kinds: fc.uniqueArray(fc.constantFrom("thigh", "foot 2", "Bauch"), {
-			minLength: 1,
-			maxLength: 2,
-		}),
+		kinds: fc.uniqueArray(fc.constantFrom("thigh", "foot 2", "Bauch"), { minLength: 1, maxLength: 2 }),
 		canister: one("1000 mL", "500 mL"),
 	})
 	.chain(({ kinds, canister }) =>
@@ -313,28 +249,15 @@ const ward = fc
 							),
 							foam: fc.constant([{ area: "240 cm2", thickness: "1 cm" }]),
 							regimen: one(
-								{
-									depth: "-125 mmHg",
-									fill: "50 mL",
-									dwell: "10 min",
-									suction: "3.5 h",
-								},
-								{
-									depth: "-100 mmHg",
-									fill: "120 mL",
-									dwell: "2.5 min",
-									suction: "8 h",
-								},
+								{ depth: "-125 mmHg", fill: "50 mL", dwell: "10 min", suction: "3.5 h" },
+								{ depth: "-100 mmHg", fill: "120 mL", dwell: "2.5 min", suction: "8 h" },
 								{ depth: "-75 mmHg", fill: "none" },
 							),
 							unit: fc.constant({ canister }),
 						}),
 					),
 				),
-				arrivals: one(
-					{ rate: "0.6 /d" },
-					{ rate: "1.2 /d", weekdays: { sun: 0.2 } },
-				),
+				arrivals: one({ rate: "0.6 /d" }, { rate: "1.2 /d", weekdays: { sun: 0.2 } }),
 				length: one({ median: "3 d", spread: 0.5 }, { mean: "4 d" }),
 				warmUp: some(one("2 d", "7 d")),
 			}),
@@ -355,20 +278,13 @@ const ward = fc
 						{ item: "kit" },
 						{ item: "port" },
 						{ item: "line" },
-					].map((item, i) => ({
-						...item,
-						stock: five[i]?.[0],
-						...five[i]?.[1],
-					})),
+					].map((item, i) => ({ ...item, stock: five[i]?.[0], ...five[i]?.[1] })),
 				),
 			prices: one({ currency: "EUR", asOf: "2026-01" }),
 			compare: some(
 				one(
 					{ "all long": { depth: "-100 mmHg" } },
-					{
-						shallow: { depth: "-75 mmHg" },
-						"deeper, for all": { depth: "-150 mmHg" },
-					},
+					{ shallow: { depth: "-75 mmHg" }, "deeper, for all": { depth: "-150 mmHg" } },
 				),
 			),
 		}),
@@ -387,17 +303,8 @@ const arbitraryOf = (kind: Kind, mostH: number): fc.Arbitrary<unknown> => {
 };
 
 /** Scenarios of a kind, the same from run to run. */
-export function samplesOf(
-	kind: Kind,
-	many: number,
-	seed: number,
-	mostH: number,
-): Sample[] {
+export function samplesOf(kind: Kind, many: number, seed: number, mostH: number): Sample[] {
 	return fc
 		.sample(arbitraryOf(kind, mostH), { seed, numRuns: many })
-		.map((raw, number) => ({
-			kind,
-			number,
-			text: stringify(JSON.parse(JSON.stringify(raw))),
-		}));
+		.map((raw, number) => ({ kind, number, text: stringify(JSON.parse(JSON.stringify(raw))) }));
 }

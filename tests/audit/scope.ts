@@ -5,7 +5,7 @@ import type {
 	DrawnDressing,
 	DressingProjection,
 	DressingSummary,
-} from "../../src/analysis/day-result.ts";
+} from "../../src/results/index.ts";
 import type { Dressing, Scenario } from "../../src/scenario/index.ts";
 
 /** What every paper is held against: the result as it was printed, and the scenario as it was read. */

@@ -1,7 +1,6 @@
 /** What the names of a result are called on a paper; written down here once more, from what they mean. */
 
-export const conditionName = (condition: string): string =>
-	condition.replaceAll("-", " ");
+export const conditionName = (condition: string): string => condition.replaceAll("-", " ");
 
 export const tissueName = (tissue: string): string =>
 	({
@@ -12,16 +11,10 @@ export const tissueName = (tissue: string): string =>
 	})[tissue] ?? tissue;
 
 /** With a capital at its start. */
-export const capital = (text: string): string =>
-	text.slice(0, 1).toUpperCase() + text.slice(1);
+export const capital = (text: string): string => text.slice(0, 1).toUpperCase() + text.slice(1);
 
 /** A total of a day: what its row is called, its unit, how many digits after the point its kind deserves. */
-export const totals: readonly (readonly [
-	name: string,
-	row: string,
-	unit: string,
-	decimals: number,
-])[] = [
+export const totals: readonly (readonly [name: string, row: string, unit: string, decimals: number])[] = [
 	["fills", "Fills started", "", 1],
 	["washes", "Washes (drains finished)", "", 1],
 	["instilledMl", "Solution instilled", "mL", 0],

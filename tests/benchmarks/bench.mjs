@@ -9,9 +9,7 @@ import { page, pageLines } from "./page.mjs";
 
 const { readScenario } = await import("../../dist/scenario/index.js");
 const { TherapyDay } = await import("../../dist/therapy/index.js");
-const { blockSize, ProjectionGathering, runBlocks } = await import(
-	"../../dist/analysis/index.js"
-);
+const { blockSize, ProjectionGathering, runBlocks } = await import("../../dist/studies/index.js");
 
 const asData = process.argv.includes("--json");
 const began = performance.now();
@@ -50,8 +48,7 @@ function memoryMb(replications) {
 	const many = { ...scenario, horizonMin: 240, replications };
 	const gathering = new ProjectionGathering(many);
 	const blocks = Math.ceil(replications / blockSize);
-	for (let first = 0; first < blocks; first += 20)
-		gathering.add(runBlocks(many, first, Math.min(first + 20, blocks)));
+	for (let first = 0; first < blocks; first += 20) gathering.add(runBlocks(many, first, Math.min(first + 20, blocks)));
 	globalThis.gc?.();
 	const { heapUsed } = process.memoryUsage();
 	gathering.projection(); // complains where a block is missing, and holds what was gathered until here
@@ -71,14 +68,9 @@ const result = {
 	day: await part(
 		() => ({
 			perSecond: daysPerSecond(),
-			reportSeconds: withFolder((folder) =>
-				startToEnd(5, "day", file, "--out", join(folder, "report")),
-			),
+			reportSeconds: withFolder((folder) => startToEnd(5, "day", file, "--out", join(folder, "report"))),
 			helpSeconds: startToEnd(5, "--help"),
-			memoryMb: [1e2, 1e4, 1e6].map((replications) => ({
-				replications,
-				heap: memoryMb(replications),
-			})),
+			memoryMb: [1e2, 1e4, 1e6].map((replications) => ({ replications, heap: memoryMb(replications) })),
 		}),
 		(day) => `dressing-days a second, one thread, full chance: ${day.perSecond}
 start to written report, ${scenario.replications} replications: ${day.reportSeconds} s; --help: ${day.helpSeconds} s

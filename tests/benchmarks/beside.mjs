@@ -11,11 +11,7 @@ const rounds = 5;
 /** How each is run, by name; those that this machine lacks are told of and left out. */
 function runners(folder, tell) {
 	const node = (queue) => [process.execPath, here("queues.mjs"), queue];
-	const all = {
-		project: node("engine"),
-		flatqueue: node("flatqueue"),
-		"heap-js": node("heap-js"),
-	};
+	const all = { project: node("engine"), flatqueue: node("flatqueue"), "heap-js": node("heap-js") };
 	const program = join(folder, "queues");
 	const made = spawnSync("g++", ["-O2", "-o", program, here("queues.cpp")]);
 	if (made.status === 0) all.cpp = [program];
@@ -34,9 +30,7 @@ function race(all, events, args) {
 		for (const [name, [command, ...first]] of Object.entries(all)) {
 			// Python takes minutes for what the others do in a second; once is enough to say how many times.
 			if (name === "simpy" && round > 0) continue;
-			const text = execFileSync(command, [...first, ...args], {
-				encoding: "utf8",
-			});
+			const text = execFileSync(command, [...first, ...args], { encoding: "utf8" });
 			const [seconds, result] = text.split(" ").map(Number);
 			speeds[name] = [...(speeds[name] ?? []), events / seconds];
 			results[name] = result;
@@ -44,15 +38,12 @@ function race(all, events, args) {
 	}
 	// The same draws lead to the same waits, but for the last bits of the host's logarithm.
 	const gap = Math.abs(results.cpp / results.project - 1);
-	if (gap > 1e-6)
-		throw new Error(`C++ did other work: ${JSON.stringify(results)}`);
+	if (gap > 1e-6) throw new Error(`C++ did other work: ${JSON.stringify(results)}`);
 	const figures = { project: Math.round(median(speeds.project)) };
 	for (const name of Object.keys(speeds).filter((one) => one !== "project")) {
 		figures[name] = Math.round(median(speeds[name]));
 		const ratios = speeds[name].map((other, i) => speeds.project[i] / other);
-		figures[name === "cpp" ? "ratio" : `to ${name}`] = Number(
-			median(ratios).toFixed(3),
-		);
+		figures[name === "cpp" ? "ratio" : `to ${name}`] = Number(median(ratios).toFixed(3));
 	}
 	return { cpp: null, ratio: null, ...figures };
 }

@@ -8,9 +8,7 @@ import { parse, stringify } from "yaml";
 import { median } from "./median.mjs";
 
 const { readScenario } = await import("../../dist/scenario/index.js");
-const { armsOf, restsOnStudy, sweepPlan } = await import(
-	"../../dist/analysis/index.js"
-);
+const { armsOf, restsOnStudy, sweepPlan } = await import("../../dist/studies/index.js");
 
 const short = (seconds) => Number(seconds.toFixed(3));
 const read = (file) => readScenario(readFileSync(file, "utf8"));
@@ -18,11 +16,10 @@ const read = (file) => readScenario(readFileSync(file, "utf8"));
 /** Runs the built program; seconds from the start of its process to its end, and what it printed. Throws where it failed. */
 function ran(...words) {
 	const began = performance.now();
-	const { status, stdout, stderr } = spawnSync(
-		process.execPath,
-		["dist/cli/main.js", ...words, "--quiet"],
-		{ encoding: "utf8", maxBuffer: 1e9 },
-	);
+	const { status, stdout, stderr } = spawnSync(process.execPath, ["dist/cli/main.js", ...words, "--quiet"], {
+		encoding: "utf8",
+		maxBuffer: 1e9,
+	});
 	const seconds = (performance.now() - began) / 1000;
 	if (status !== 0) throw new Error(`${words.join(" ")}: ${stderr}`);
 	return { seconds, stdout };
@@ -48,11 +45,7 @@ export function compare() {
 	const scenario = read(file);
 	const arms = armsOf(scenario, null);
 	const varied = restsOnStudy(arms).study.arms;
-	const days = (some) =>
-		some.length *
-		scenario.replications *
-		scenario.dressings.length *
-		(scenario.horizonMin / 1440);
+	const days = (some) => some.length * scenario.replications * scenario.dressings.length * (scenario.horizonMin / 1440);
 	const dressingDays = Math.round(days(arms) + days(varied));
 	return withFolder((folder) => {
 		const out = ["--out", join(folder, "report")];
@@ -61,10 +54,7 @@ export function compare() {
 			seconds,
 			dressingDays,
 			microsecondsPerDay: Number(((seconds / dressingDays) * 1e6).toFixed(1)),
-			regimensAloneSeconds: startToEnd(
-				3,
-				...["compare", file, "--rests-on", "off", ...out],
-			),
+			regimensAloneSeconds: startToEnd(3, ...["compare", file, "--rests-on", "off", ...out]),
 		};
 	});
 }
@@ -76,9 +66,7 @@ export function sweep() {
 	const replications = 2000;
 	const words = ["--json", "--replications", String(replications)];
 	const rounds = Array.from({ length: 3 }, () =>
-		["1", "2"].map(
-			(workers) => ran("sweep", file, ...words, "--workers", workers).seconds,
-		),
+		["1", "2"].map((workers) => ran("sweep", file, ...words, "--workers", workers).seconds),
 	);
 	const speedUp = median(rounds.map(([one, two]) => one / two));
 	const scenario = read(file);
@@ -101,21 +89,15 @@ export function supply() {
 		ward.ward.arrivals.rate = "2.6 /d";
 		ward.horizon = "52 w";
 		for (const kind of ward.ward.kinds)
-			if (kind.file !== undefined)
-				kind.file = relative(folder, join("scenarios/ward", kind.file));
+			if (kind.file !== undefined) kind.file = relative(folder, join("scenarios/ward", kind.file));
 		const file = join(folder, "year.yaml");
 		writeFileSync(file, stringify(ward));
 		const run = (replications) =>
-			ran(
-				...["supply", file, "--json", "--workers", "1"],
-				...["--replications", `${replications}`],
-			);
+			ran(...["supply", file, "--json", "--workers", "1"], ...["--replications", `${replications}`]);
 		// What is the same for three and more replications (start, order rules) is in both and falls out of their difference.
 		const [few, many] = [3, 10];
 		const rounds = Array.from({ length: 3 }, () => [run(few), run(many)]);
-		const each = median(
-			rounds.map(([a, b]) => (b.seconds - a.seconds) / (many - few)),
-		);
+		const each = median(rounds.map(([a, b]) => (b.seconds - a.seconds) / (many - few)));
 		const once = median(rounds.map(([a]) => a.seconds)) - few * each;
 		const { beds } = JSON.parse(rounds[0][1].stdout);
 		return {

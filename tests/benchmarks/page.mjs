@@ -18,9 +18,7 @@ async function launched(tell) {
 			args: [...chromium.args, "--no-sandbox", "--disable-gpu"],
 		});
 	} catch (error) {
-		tell(
-			`SKIPPED: the page, as no Chromium starts: ${String(error).split("\n")[0]}`,
-		);
+		tell(`SKIPPED: the page, as no Chromium starts: ${String(error).split("\n")[0]}`);
 		return null;
 	}
 }
@@ -50,12 +48,9 @@ async function drag(count) {
 	return all;
 }
 
-const quantile = (values, share) =>
-	values.toSorted((a, b) => a - b)[Math.floor(share * (values.length - 1))];
+const quantile = (values, share) => values.toSorted((a, b) => a - b)[Math.floor(share * (values.length - 1))];
 const ofMs = (values) => {
-	const [medianMs, p95Ms, mostMs] = [0.5, 0.95, 1].map((share) =>
-		Number(quantile(values, share).toFixed(1)),
-	);
+	const [medianMs, p95Ms, mostMs] = [0.5, 0.95, 1].map((share) => Number(quantile(values, share).toFixed(1)));
 	return { medianMs, p95Ms, mostMs };
 };
 
@@ -86,9 +81,7 @@ export async function page(moves, tell) {
 
 function figures(moves, waits, traceEvents) {
 	const names = new Map(
-		traceEvents
-			.filter(({ name }) => name === "thread_name")
-			.map(({ pid, tid, args }) => [`${pid}:${tid}`, args.name]),
+		traceEvents.filter(({ name }) => name === "thread_name").map(({ pid, tid, args }) => [`${pid}:${tid}`, args.name]),
 	);
 	const tasksOf = (thread) =>
 		traceEvents.filter(
@@ -110,9 +103,7 @@ function figures(moves, waits, traceEvents) {
 		tasksOver50Ms: cpu.filter((ms) => ms > 50).length,
 		tasksOver50MsByWallTime: main.filter(({ dur }) => dur > 50_000).length,
 		pageMsPerMove: eachMs(cpu),
-		workerMsPerMove: eachMs(
-			tasksOf(/DedicatedWorker/).map(({ tdur = 0 }) => tdur / 1000),
-		),
+		workerMsPerMove: eachMs(tasksOf(/DedicatedWorker/).map(({ tdur = 0 }) => tdur / 1000)),
 	};
 }
 

@@ -4,9 +4,7 @@
 import FlatQueue from "flatqueue";
 import heap from "heap-js";
 
-const { exponential, Resource, Simulation, Stream } = await import(
-	"../../dist/engine/index.js"
-);
+const { exponential, Resource, Simulation, Stream } = await import("../../dist/engine/index.js");
 
 const arrival = 0;
 const departure = 1;
@@ -73,11 +71,7 @@ class Holds {
 	constructor(pending, holds) {
 		this.left = holds;
 		const hold = (event) => this.hold(event);
-		for (let i = 0; i < pending; i++)
-			this.sim.schedule(
-				this.sim.event("hold", 0, hold),
-				exponential(this.steps),
-			);
+		for (let i = 0; i < pending; i++) this.sim.schedule(this.sim.event("hold", 0, hold), exponential(this.steps));
 	}
 	hold(event) {
 		if (--this.left < 0) return;
@@ -127,10 +121,7 @@ class Plain {
 	}
 }
 
-export const others = {
-	flatqueue: () => new Flat(),
-	"heap-js": () => new Plain(),
-};
+export const others = { flatqueue: () => new Flat(), "heap-js": () => new Plain() };
 
 export function queueMm1(calendar, customers) {
 	const gaps = new Stream("mm1", "gaps", 0);
@@ -151,8 +142,7 @@ export function queueMm1(calendar, customers) {
 		const what = calendar.pop();
 		const now = calendar.time;
 		if (what === arrival) {
-			if (++arrived < customers)
-				calendar.push(now + exponential(gaps), arrival);
+			if (++arrived < customers) calendar.push(now + exponential(gaps), arrival);
 			if (busy) line.push(now);
 			else begin(now, now);
 		} else {
@@ -184,12 +174,9 @@ if (queue !== undefined) {
 	const run = (most) => {
 		const some = Math.min(size, most);
 		const times = Math.min(holds ?? 0, most);
-		if (queue === "engine")
-			return work === "mm1" ? engineMm1(some) : engineHold(some, times);
+		if (queue === "engine") return work === "mm1" ? engineMm1(some) : engineHold(some, times);
 		const calendar = others[queue]();
-		return work === "mm1"
-			? queueMm1(calendar, some)
-			: queueHold(calendar, some, times);
+		return work === "mm1" ? queueMm1(calendar, some) : queueHold(calendar, some, times);
 	};
 	// The compiler at run time gets a tenth of a second to warm up; the C++ was compiled before.
 	for (let i = 0; i < 3; i++) run(100_000);

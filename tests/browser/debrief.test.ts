@@ -1,5 +1,4 @@
 import { readFileSync } from "node:fs";
-import { createRequire } from "node:module";
 import { join } from "node:path";
 import { pathToFileURL } from "node:url";
 import { build } from "esbuild";
@@ -10,11 +9,8 @@ import { readScenario } from "../../src/scenario/index.ts";
 import { here, root, scenario, temporary, written } from "../cli/program.ts";
 import { launched, offlineContext } from "./launch.ts";
 import { layoutFaults } from "./layout.ts";
+import { shutOut } from "./shut-out.ts";
 
-const axe = readFileSync(
-	createRequire(import.meta.url).resolve("axe-core/axe.min.js"),
-	"utf8",
-);
 const folder = temporary();
 const started = await launched();
 
@@ -63,24 +59,14 @@ describe.skipIf("missing" in started)("a debrief in a real browser", () => {
 		expect(await page.evaluate(() => document.scripts.length)).toBe(0);
 	});
 
-	test.each([390, 1440])(
-		"shuts nobody out, light and dark, at %i px",
-		async (width) => {
-			await opened(width);
-			await page.evaluate(axe);
-			for (const colorScheme of ["light", "dark"] as const) {
-				await page.emulateMedia({ colorScheme });
-				const violations = await page.evaluate(async () => {
-					// biome-ignore lint/suspicious/noExplicitAny: axe comes as text and puts itself there
-					const { violations } = await (globalThis as any).axe.run(document, {
-						resultTypes: ["violations"],
-					});
-					return violations.map(({ id }: { id: string }) => id);
-				});
-				expect(violations, colorScheme).toEqual([]);
-			}
-		},
-	);
+	test.each([390, 1440])("shuts nobody out, light and dark, at %i px", async (width) => {
+		await opened(width);
+		for (const colorScheme of ["light", "dark"] as const) {
+			await page.emulateMedia({ colorScheme });
+			const violations = await shutOut(page);
+			expect(violations, colorScheme).toEqual([]);
+		}
+	});
 
 	test.each([320, 768, 1440])(
 		"at %i px does not scroll sideways, and no text is cut or lies on another",
@@ -112,8 +98,7 @@ describe.skipIf("missing" in started)("a debrief in a real browser", () => {
 			(all) =>
 				all.map((text) => {
 					// biome-ignore lint/suspicious/noExplicitAny: the bundle puts itself there
-					const { readScenario, startRehearsal } = (globalThis as any)
-						.slackwater;
+					const { readScenario, startRehearsal } = (globalThis as any).slackwater;
 					const rehearsal = startRehearsal(readScenario(text), "browser");
 					rehearsal.next();
 					rehearsal.look("port");

@@ -1,21 +1,13 @@
-import type {
-	Browser,
-	BrowserContext,
-	BrowserContextOptions,
-} from "playwright-core";
+import type { Browser, BrowserContext, BrowserContextOptions } from "playwright-core";
 
 /** Machines for which the package that brings Chromium along has one. */
-export const hasChromium =
-	process.platform === "linux" && process.arch === "x64";
+export const hasChromium = process.platform === "linux" && process.arch === "x64";
 
 /** How long a browser is waited for, whatever else the machine is busy with: by then it hangs. */
 const patienceMs = 300_000;
 
 /** A browser's context without a network, of which everything is waited for with patience. */
-export async function offlineContext(
-	browser: Browser,
-	options: BrowserContextOptions = {},
-): Promise<BrowserContext> {
+export async function offlineContext(browser: Browser, options: BrowserContextOptions = {}): Promise<BrowserContext> {
 	const context = await browser.newContext({ ...options, offline: true });
 	context.setDefaultTimeout(patienceMs);
 	context.setDefaultNavigationTimeout(patienceMs);
@@ -23,9 +15,7 @@ export async function offlineContext(
 }
 
 /** A Chromium without a network of its own, or why there is none. */
-export async function launched(): Promise<
-	{ readonly browser: Browser } | { readonly missing: string }
-> {
+export async function launched(): Promise<{ readonly browser: Browser } | { readonly missing: string }> {
 	try {
 		// Makes the package unpack its own libraries where the system lacks them; it looks when it is imported.
 		process.env.AWS_LAMBDA_JS_RUNTIME = "nodejs22.x";

@@ -43,15 +43,9 @@ const kept: readonly Paper[] = [
 		command: ["day", scenario(name), ...few],
 		day: dayOf(readFileSync(scenario(name), "utf8")),
 	})),
-	{
-		name: "compare-thigh",
-		command: ["compare", scenario("compare-thigh"), ...few],
-	},
+	{ name: "compare-thigh", command: ["compare", scenario("compare-thigh"), ...few] },
 	{ name: "sweep-thigh", command: ["sweep", scenario("sweep-thigh"), ...few] },
-	{
-		name: "debrief",
-		command: ["drill", scenario("rehearse-12"), "--script", "acts.txt"],
-	},
+	{ name: "debrief", command: ["drill", scenario("rehearse-12"), "--script", "acts.txt"] },
 ];
 
 /** The day that was found printed over itself: two days from half past one, a small canister, a while off. */
@@ -65,28 +59,18 @@ const fromHalfPastOne = {
 	dressings: [
 		{
 			id: "thigh",
-			wound: {
-				tissue: "soft-tissue",
-				area: "180 cm2",
-				exudate: "0.9 mL/cm2/d",
-			},
+			wound: { tissue: "soft-tissue", area: "180 cm2", exudate: "0.9 mL/cm2/d" },
 			foam: [{ area: "180 cm2", thickness: "2 cm" }],
-			regimen: {
-				depth: "-125 mmHg",
-				fill: "suggested",
-				dwell: "5 min",
-				suction: "2 h",
-			},
+			regimen: { depth: "-125 mmHg", fill: "suggested", dwell: "5 min", suction: "2 h" },
 			unit: { canister: "500 mL", source: "1000 mL" },
 		},
 	],
 	happenings: [{ at: "20 h", dressing: "thigh", what: "off", for: "45 min" }],
 };
 
-const drawn = [
-	fromHalfPastOne,
-	...fc.sample(layoutScenario, { seed: 12, numRuns: isLong ? 60 : 4 }),
-].map((raw, index) => ({ name: `drawn-${index}`, text: stringify(raw) }));
+const drawn = [fromHalfPastOne, ...fc.sample(layoutScenario, { seed: 12, numRuns: isLong ? 60 : 4 })].map(
+	(raw, index) => ({ name: `drawn-${index}`, text: stringify(raw) }),
+);
 
 const papers: readonly Paper[] = [
 	...kept,
@@ -95,21 +79,12 @@ const papers: readonly Paper[] = [
 		const day = { name, command: ["day", file, "--quiet"], day: dayOf(text) };
 		// Every other one is compared, too.
 		return index % 3 === 1
-			? [
-					day,
-					{
-						name: `${name}-compared`,
-						command: ["compare", file, "--rests-on", "off", "--quiet"],
-					},
-				]
+			? [day, { name: `${name}-compared`, command: ["compare", file, "--rests-on", "off", "--quiet"] }]
 			: [day];
 	}),
 	{
 		name: "hospital-stores",
-		command: [
-			...["supply", join(root, "scenarios", "ward", "hospital.yaml")],
-			...["--replications", "5"],
-		],
+		command: [...["supply", join(root, "scenarios", "ward", "hospital.yaml")], ...["--replications", "5"]],
 	},
 ];
 
@@ -118,8 +93,7 @@ const started = await launched();
 describe.skipIf("missing" in started)("how papers are laid out", () => {
 	const browser = ("browser" in started ? started.browser : null) as Browser; // skipped without one
 	let page: Page;
-	const addressOf = ({ name }: Paper): string =>
-		pathToFileURL(join(folder, name, "report.html")).href;
+	const addressOf = ({ name }: Paper): string => pathToFileURL(join(folder, name, "report.html")).href;
 
 	beforeAll(async () => {
 		const acts = written(
@@ -153,8 +127,7 @@ describe.skipIf("missing" in started)("how papers are laid out", () => {
 				const faults: string[] = [];
 				for (const width of widthsPx) {
 					await page.setViewportSize({ width, height: 900 });
-					for (const fault of await page.evaluate(layoutFaults))
-						faults.push(`${width} px: ${fault}`);
+					for (const fault of await page.evaluate(layoutFaults)) faults.push(`${width} px: ${fault}`);
 				}
 				expect(faults).toEqual([]);
 			},
@@ -173,8 +146,7 @@ describe.skipIf("missing" in started)("how papers are laid out", () => {
 				if (letters === "wider") await widened(page);
 				const pages = await printed(page, format);
 				const faults = paperFaults(pages);
-				if (paper.day !== undefined)
-					faults.push(...sheetFaults(pages, paper.day));
+				if (paper.day !== undefined) faults.push(...sheetFaults(pages, paper.day));
 				expect(faults).toEqual([]);
 			},
 		);
@@ -189,11 +161,7 @@ describe.skipIf("missing" in started)("how papers are laid out", () => {
 		])(
 			"shows its view %s in the machine's %s letters with no text cut, small, outside its box or on another, at any width",
 			async (view, letters) => {
-				const file = written(
-					folder,
-					"bench.yaml",
-					readFileSync(scenario("compare-thigh"), "utf8"),
-				);
+				const file = written(folder, "bench.yaml", readFileSync(scenario("compare-thigh"), "utf8"));
 				const tab = await openedTab(browser, temporary(), [file]);
 				const bench = tab.page;
 				await bench.getByRole("button", { name: view, exact: true }).click();
@@ -202,8 +170,7 @@ describe.skipIf("missing" in started)("how papers are laid out", () => {
 				const faults: string[] = [];
 				for (const width of widthsPx) {
 					await drawnAt(bench, width);
-					for (const fault of await bench.evaluate(layoutFaults))
-						faults.push(`${width} px: ${fault}`);
+					for (const fault of await bench.evaluate(layoutFaults)) faults.push(`${width} px: ${fault}`);
 				}
 				expect(faults).toEqual([]);
 				await bench.close();

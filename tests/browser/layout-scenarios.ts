@@ -25,12 +25,7 @@ const dressing = (id: string, horizonH: number) =>
 	fc.record({
 		id: fc.constant(id),
 		wound: fc.record({
-			tissue: fc.constantFrom(
-				"soft-tissue",
-				"necrotic-soft-tissue",
-				"open-abdomen",
-				"exposed-organ",
-			),
+			tissue: fc.constantFrom("soft-tissue", "necrotic-soft-tissue", "open-abdomen", "exposed-organ"),
 			area: fc.constantFrom("40 cm2", "180 cm2", "500 cm2"),
 			exudate: fc.constantFrom("0.3 mL/cm2/d", "0.9 mL/cm2/d", "1.4 mL/cm2/d"),
 			difficulty: fc.constantFrom("easy", "ordinary", "awkward"),
@@ -60,9 +55,7 @@ const happenings = (names: readonly string[], horizonH: number) =>
 	fc.array(
 		fc
 			.record({
-				at: fc
-					.double({ min: 0.1, max: Math.max(0.2, horizonH - 0.9), noNaN: true })
-					.map((at) => `${at.toFixed(2)} h`),
+				at: fc.double({ min: 0.1, max: Math.max(0.2, horizonH - 0.9), noNaN: true }).map((at) => `${at.toFixed(2)} h`),
 				dressing: fc.constantFrom(...names),
 			})
 			.chain((base) =>
@@ -90,19 +83,13 @@ export const layoutScenario = fc
 			title: fc.constantFrom(...titles),
 			seed: fc.integer({ min: 1, max: 9999 }),
 			start: fc
-				.record({
-					hour: fc.integer({ min: 0, max: 23 }),
-					minute: fc.constantFrom(0, 15, 30, 47),
-				})
+				.record({ hour: fc.integer({ min: 0, max: 23 }), minute: fc.constantFrom(0, 15, 30, 47) })
 				.map(({ hour, minute }) => `2026-03-02T${pad(hour)}:${pad(minute)}`),
 			horizon: fc.constant(`${horizonH} h`),
 			replications: fc.constantFrom(1, 20, 60),
 			dressings: fc.tuple(...used.map((id) => dressing(id, horizonH))),
 			care: fc.record({
-				rounds: fc.constantFrom(
-					["07:00", "19:00"],
-					["06:00", "10:00", "14:00", "18:00", "22:00", "02:00"],
-				),
+				rounds: fc.constantFrom(["07:00", "19:00"], ["06:00", "10:00", "14:00", "18:00", "22:00", "02:00"]),
 			}),
 			happenings: happenings(used, horizonH),
 			compare: fc.constantFrom(

@@ -6,16 +6,10 @@ export function layoutFaults(): string[] {
 	const faults: string[] = [];
 	const page = document.scrollingElement;
 	if (page !== null && page.scrollWidth > innerWidth)
-		faults.push(
-			`the page scrolls sideways: ${page.scrollWidth} px in ${innerWidth}`,
-		);
+		faults.push(`the page scrolls sideways: ${page.scrollWidth} px in ${innerWidth}`);
 
 	/** What is folded away has a place all the same. */
-	const seen = (element: Element) =>
-		element.checkVisibility({
-			visibilityProperty: true,
-			opacityProperty: true,
-		});
+	const seen = (element: Element) => element.checkVisibility({ visibilityProperty: true, opacityProperty: true });
 
 	const called = (element: Element) => {
 		const near = element.closest("[id]");
@@ -35,36 +29,22 @@ export function layoutFaults(): string[] {
 			.map((text) => ({ text, box: text.getBoundingClientRect() }))
 			.filter(({ box }) => box.width > 0 && box.height > 0);
 		for (const [i, { text, box }] of texts.entries()) {
-			const letterPx =
-				Number.parseFloat(getComputedStyle(text).fontSize) *
-				(text.getScreenCTM()?.d ?? 1);
+			const letterPx = Number.parseFloat(getComputedStyle(text).fontSize) * (text.getScreenCTM()?.d ?? 1);
 			if (!alone && letterPx < leastLetterPx - 0.01)
-				faults.push(
-					`${called(text)} has letters of ${letterPx.toFixed(2)} px, less than ${leastLetterPx.toFixed(2)}`,
-				);
-			if (!alone && text.textContent?.endsWith("…"))
-				faults.push(`${called(text)} is cut by its chart`);
+				faults.push(`${called(text)} has letters of ${letterPx.toFixed(2)} px, less than ${leastLetterPx.toFixed(2)}`);
+			if (!alone && text.textContent?.endsWith("…")) faults.push(`${called(text)} is cut by its chart`);
 			const out = Math.max(
 				frame.left - box.left,
 				box.right - frame.right,
 				frame.top - box.top,
 				box.bottom - frame.bottom,
 			);
-			if (out > 1)
-				faults.push(
-					`${called(text)} leaves its drawing by ${out.toFixed(1)} px`,
-				);
+			if (out > 1) faults.push(`${called(text)} leaves its drawing by ${out.toFixed(1)} px`);
 			for (const other of texts.slice(i + 1)) {
-				const across =
-					Math.min(box.right, other.box.right) -
-					Math.max(box.left, other.box.left);
-				const down =
-					Math.min(box.bottom, other.box.bottom) -
-					Math.max(box.top, other.box.top);
+				const across = Math.min(box.right, other.box.right) - Math.max(box.left, other.box.left);
+				const down = Math.min(box.bottom, other.box.bottom) - Math.max(box.top, other.box.top);
 				if (across > 1 && down > 1)
-					faults.push(
-						`${called(text)} overlaps ${called(other.text)} by ${across.toFixed(1)} × ${down.toFixed(1)} px`,
-					);
+					faults.push(`${called(text)} overlaps ${called(other.text)} by ${across.toFixed(1)} × ${down.toFixed(1)} px`);
 			}
 		}
 	}
@@ -73,27 +53,16 @@ export function layoutFaults(): string[] {
 		const { overflowX, textOverflow } = getComputedStyle(element);
 		// What is for screen readers alone is one pixel wide.
 		if (!(element instanceof HTMLElement) || element.clientWidth <= 1) continue;
-		const cut =
-			overflowX === "hidden" ||
-			overflowX === "clip" ||
-			textOverflow === "ellipsis";
+		const cut = overflowX === "hidden" || overflowX === "clip" || textOverflow === "ellipsis";
 		// The text of a field is measured in whole px, its frame is not.
 		const slackPx = element instanceof HTMLInputElement ? 1 : 0;
 		if (cut && element.scrollWidth > element.clientWidth + slackPx)
-			faults.push(
-				`${called(element)} is cut: ${element.scrollWidth} px in ${element.clientWidth}`,
-			);
+			faults.push(`${called(element)} is cut: ${element.scrollWidth} px in ${element.clientWidth}`);
 	}
 
 	// Text of the page itself: no two boxes of words lie on each other.
-	const words = [
-		...document.querySelectorAll(
-			"h1,h2,h3,p,li,td,th,caption,figcaption,summary,dt,dd",
-		),
-	]
-		.filter(
-			(element) => seen(element) && !element.querySelector("p,li,td,th,svg"),
-		)
+	const words = [...document.querySelectorAll("h1,h2,h3,p,li,td,th,caption,figcaption,summary,dt,dd")]
+		.filter((element) => seen(element) && !element.querySelector("p,li,td,th,svg"))
 		.flatMap((element) => {
 			const range = document.createRange();
 			range.selectNodeContents(element);
@@ -106,16 +75,13 @@ export function layoutFaults(): string[] {
 		const own = element.getBoundingClientRect();
 		const out = Math.max(own.left - box.left, box.right - own.right);
 		// What is for screen readers alone is moved out of sight.
-		if (out > 1 && own.right > 0)
-			faults.push(`${called(element)} leaves its box by ${out.toFixed(1)} px`);
+		if (out > 1 && own.right > 0) faults.push(`${called(element)} leaves its box by ${out.toFixed(1)} px`);
 	}
 	for (const [i, { element, box }] of words.entries())
 		for (const other of words.slice(i + 1)) {
 			if (other.box.top > box.bottom - 3) break;
 			if (other.element === element) continue;
-			const across =
-				Math.min(box.right, other.box.right) -
-				Math.max(box.left, other.box.left);
+			const across = Math.min(box.right, other.box.right) - Math.max(box.left, other.box.left);
 			const down = Math.min(box.bottom, other.box.bottom) - other.box.top;
 			if (across > 2 && down > 3)
 				faults.push(

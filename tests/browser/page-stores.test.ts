@@ -2,29 +2,15 @@ import { mkdirSync, readFileSync } from "node:fs";
 import { join } from "node:path";
 import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
-import type { SupplyResult } from "../../src/analysis/index.ts";
-import { momentWords, supplyAnswers } from "../../src/report/supply-answers.ts";
+import { supplyAnswers } from "../../src/report/supply/answers.ts";
+import { momentWords } from "../../src/report/supply/supply-words.ts";
+import type { SupplyResult } from "../../src/results/index.ts";
 import { checkWard, sentence } from "../../src/scenario/index.ts";
 import { hostileTitle } from "../cli/hostile-scenario.ts";
-import {
-	here,
-	scenario,
-	scenarios,
-	temporary,
-	written,
-} from "../cli/program.ts";
+import { here, scenario, scenarios, temporary, written } from "../cli/program.ts";
 import { launched } from "./launch.ts";
 import { layoutFaults } from "./layout.ts";
-import {
-	dropped,
-	droppedTogether,
-	onBench,
-	openedTab,
-	saved,
-	settled,
-	type Tab,
-	widened,
-} from "./page-tab.ts";
+import { dropped, droppedTogether, onBench, openedTab, saved, settled, type Tab, turned, widened } from "./page-tab.ts";
 import { shutOut } from "./shut-out.ts";
 
 const folder = temporary();
@@ -36,9 +22,7 @@ const ward = readFileSync(join(scenarios, "ward", "hospital.yaml"), "utf8")
 	.replace("replications: 60", "replications: 10")
 	.replace("warmUp: 21 d", "warmUp: 7 d");
 const names = ["thigh-short-dwell", "foot-awkward-seal"] as const;
-const beside = names.map(
-	(name) => [`${name}.yaml`, readFileSync(scenario(name), "utf8")] as const,
-);
+const beside = names.map((name) => [`${name}.yaml`, readFileSync(scenario(name), "utf8")] as const);
 mkdirSync(join(folder, "ward"));
 for (const [name, text] of beside) written(folder, name, text);
 
@@ -57,26 +41,19 @@ describe.skipIf("missing" in started)("the stores on the workbench", () => {
 	let out: string;
 	beforeAll(async () => {
 		out = await printed(ward);
-		tab = await openedTab(browser, folder, [
-			written(join(folder, "ward"), "ward.yaml", ward),
-		]);
+		tab = await openedTab(browser, folder, [written(join(folder, "ward"), "ward.yaml", ward)]);
 		({ page } = tab);
 	});
 	afterAll(async () => {
 		await browser.close();
 	});
 	const numbers = () => saved(page, "Save these numbers (supply.json)");
-	const button = (name: string) =>
-		page.getByRole("button", { name, exact: true });
+	const button = (name: string) => page.getByRole("button", { name, exact: true });
 	const problems = () => page.locator("#problems li").allTextContents();
 
 	test("a page that was written with a ward opens with its stores, and gives the numbers of `supply --json` to the last bit", async () => {
-		expect(await page.locator("h1").textContent()).toBe(
-			"Stores of an invented hospital, spring",
-		);
-		expect(await page.getByRole("status").allTextContents()).toContain(
-			"All 10 replications are in.",
-		);
+		expect(await page.locator("h1").textContent()).toBe("Stores of an invented hospital, spring");
+		expect(await page.getByRole("status").allTextContents()).toContain("All 10 replications are in.");
 		expect(await numbers()).toBe(out);
 		expect(tab.heard).toEqual([]);
 	});
@@ -84,25 +61,15 @@ describe.skipIf("missing" in started)("the stores on the workbench", () => {
 	test("demand, stock and order list that are read on the page are those numbers", async () => {
 		const result = JSON.parse(out) as SupplyResult; // printed above
 		const plain = (text: string) => text.replaceAll("\u00a0", " ");
-		expect(
-			(await page.locator(".stores .answers li").allTextContents()).map(plain),
-		).toEqual(
+		expect((await page.locator(".stores .answers li").allTextContents()).map(plain)).toEqual(
 			supplyAnswers(result).map((pieces) =>
-				plain(
-					pieces
-						.map((piece) => (typeof piece === "string" ? piece : piece.strong))
-						.join(""),
-				),
+				plain(pieces.map((piece) => (typeof piece === "string" ? piece : piece.strong)).join("")),
 			),
 		);
 		expect(result.orders.length).toBeGreaterThan(0);
 		const rows = await page
 			.locator(".stores .orders tbody tr")
-			.evaluateAll((rows) =>
-				rows.map((row) =>
-					[...row.children].slice(0, 4).map((cell) => cell.textContent),
-				),
-			);
+			.evaluateAll((rows) => rows.map((row) => [...row.children].slice(0, 4).map((cell) => cell.textContent)));
 		expect(rows).toEqual(
 			result.orders.map((order) => [
 				order.atMin === 0 ? "now" : momentWords(order.atMin, result.scenario),
@@ -114,9 +81,7 @@ describe.skipIf("missing" in started)("the stores on the workbench", () => {
 		expect(await page.locator(".stores .bands svg").count()).toBe(
 			result.items.filter(({ store }) => store !== null).length,
 		);
-		const all = page.locator(".stores .demand tbody tr", {
-			hasText: "all causes",
-		});
+		const all = page.locator(".stores .demand tbody tr", { hasText: "all causes" });
 		expect(await all.locator("td:nth-child(5)").allTextContents()).toEqual(
 			result.items.map(({ demand }) => String(demand.total.p50)),
 		);
@@ -124,21 +89,13 @@ describe.skipIf("missing" in started)("the stores on the workbench", () => {
 
 	test("order list and order days are handed out as the files that `supply` writes", async () => {
 		const report = join(folder, "report");
-		const { status } = await here(
-			"supply",
-			join(folder, "ward", "ward.yaml"),
-			"--quiet",
-			"--out",
-			report,
-		);
+		const { status } = await here("supply", join(folder, "ward", "ward.yaml"), "--quiet", "--out", report);
 		expect(status).toBe(0);
 		for (const name of ["orders.csv", "orders.ics"])
 			expect(
 				await saved(
 					page,
-					name === "orders.csv"
-						? "Save the order list (orders.csv)"
-						: "Save its days for a calendar (orders.ics)",
+					name === "orders.csv" ? "Save the order list (orders.csv)" : "Save its days for a calendar (orders.ics)",
 				),
 			).toBe(readFileSync(join(report, name), "utf8"));
 	});
@@ -162,9 +119,7 @@ describe.skipIf("missing" in started)("the stores on the workbench", () => {
 		expect(
 			await page
 				.getByRole("button", { name: /^Save (?:these|the|its)/u })
-				.evaluateAll((all) =>
-					all.map((one) => (one as HTMLButtonElement).disabled),
-				),
+				.evaluateAll((all) => all.map((one) => (one as HTMLButtonElement).disabled)),
 		).toEqual([true, true, true]);
 		await button("Undo").click();
 		await onBenchAsText(ward);
@@ -194,23 +149,17 @@ describe.skipIf("missing" in started)("the stores on the workbench", () => {
 		await service.fill("90 %");
 		await service.dispatchEvent("change");
 		await settled(page);
-		const text = ward
-			.replace("replications: 10", "replications: 5")
-			.replace("service: 98 %", "service: 90 %");
+		const text = ward.replace("replications: 10", "replications: 5").replace("service: 98 %", "service: 90 %");
 		expect(await numbers()).toBe(await printed(text));
 		await button("As text").click();
 		// Remarks of the file stay where they were.
-		expect(await page.locator("#scenario-text").inputValue()).toContain(
-			"# Who: a supply planner",
-		);
+		expect(await page.locator("#scenario-text").inputValue()).toContain("# Who: a supply planner");
 	});
 
 	test("of two changes in haste the newer one is what is shown in the end", async () => {
 		const field = page.locator("#scenario-text");
 		for (const replications of ["400", "10"]) {
-			await field.fill(
-				ward.replace("replications: 10", `replications: ${replications}`),
-			);
+			await field.fill(ward.replace("replications: 10", `replications: ${replications}`));
 			await field.dispatchEvent("change");
 		}
 		await settled(page);
@@ -222,16 +171,13 @@ describe.skipIf("missing" in started)("the stores on the workbench", () => {
 		const field = page.locator("#scenario-text");
 		await field.fill(ward.replace("replications: 10", "replications: 100000"));
 		await field.dispatchEvent("change");
-		await page
-			.getByText("Preliminary: the first 5 of 100000 replications.")
-			.waitFor();
+		await page.getByText("Preliminary: the first 5 of 100000 replications.").waitFor();
 		const save = button("Save these numbers (supply.json)");
 		expect(await save.isDisabled()).toBe(true);
 		const bar = page.getByRole("progressbar");
 		expect(await bar.getAttribute("max")).toBe("100000");
 		// The view may be left meanwhile, and the day is there at once.
-		await button("Day").click();
-		await settled(page);
+		await turned(page, "Day");
 		expect(await page.locator("h1").textContent()).toContain("Thigh wound");
 		await button("Stores").click();
 		await button("Undo").click();
@@ -240,11 +186,8 @@ describe.skipIf("missing" in started)("the stores on the workbench", () => {
 	});
 
 	test("a ward that is dropped on the day turns to the stores, with the files of its dressings; one that is missing is named", async () => {
-		await button("Day").click();
-		await settled(page);
-		const other = ward
-			.replaceAll("../", "beds/")
-			.replace("thigh-short", "own-thigh-short");
+		await turned(page, "Day");
+		const other = ward.replaceAll("../", "beds/").replace("thigh-short", "own-thigh-short");
 		const [thigh, foot] = beside;
 		await droppedTogether(page, [
 			[foot[0], foot[1]],
@@ -258,9 +201,7 @@ describe.skipIf("missing" in started)("the stores on the workbench", () => {
 			),
 		]);
 		// Numbers and picture are those of before, and are not handed out as those of this ward.
-		expect(await button("Save these numbers (supply.json)").isDisabled()).toBe(
-			true,
-		);
+		expect(await button("Save these numbers (supply.json)").isDisabled()).toBe(true);
 		expect(await page.locator(".stores .orders").count()).toBe(1);
 		await droppedTogether(page, [["own-thigh-short-dwell.yaml", thigh[1]]]);
 		await expect.poll(problems).toEqual([]);
@@ -280,9 +221,7 @@ describe.skipIf("missing" in started)("the stores on the workbench", () => {
 		await page.reload();
 		await settled(page);
 		await button("As text").click();
-		expect(await page.locator("#scenario-text").inputValue()).toContain(
-			"beds/own-thigh-short-dwell.yaml",
-		);
+		expect(await page.locator("#scenario-text").inputValue()).toContain("beds/own-thigh-short-dwell.yaml");
 		expect(await problems()).toEqual([]);
 		expect(await numbers()).toBe(out);
 	});
@@ -295,28 +234,19 @@ describe.skipIf("missing" in started)("the stores on the workbench", () => {
 		// Another page, which carries none of these files.
 		const other = await openedTab(browser, temporary());
 		await other.page.goto(`${other.address}${fragment}`);
-		await expect
-			.poll(() => other.page.locator(".says").textContent())
-			.toContain("of the link lies on the bench");
+		await expect.poll(() => other.page.locator(".says").textContent()).toContain("of the link lies on the bench");
 		await settled(other.page);
 		expect(await other.page.locator("#problems li").count()).toBe(0);
-		expect(await saved(other.page, "Save these numbers (supply.json)")).toBe(
-			out,
-		);
+		expect(await saved(other.page, "Save these numbers (supply.json)")).toBe(out);
 		expect(other.heard).toEqual([]);
 		await other.page.close();
 	});
 
 	test("a day that is dropped on the stores turns to the day, and leaves the ward as it was", async () => {
-		await droppedTogether(page, [
-			["slough.yaml", readFileSync(scenario("heavy-slough"), "utf8")],
-		]);
-		await expect
-			.poll(() => page.locator("[aria-current=page]").textContent())
-			.toBe("Day");
+		await droppedTogether(page, [["slough.yaml", readFileSync(scenario("heavy-slough"), "utf8")]]);
+		await expect.poll(() => page.locator("[aria-current=page]").textContent()).toBe("Day");
 		await settled(page);
-		await button("Stores").click();
-		await settled(page);
+		await turned(page, "Stores");
 		expect(await numbers()).toBe(out);
 	});
 
@@ -333,19 +263,10 @@ describe.skipIf("missing" in started)("the stores on the workbench", () => {
 		await settled(page);
 		expect(await problems()).toEqual([]);
 		expect(await page.locator("h1").textContent()).toBe(hostileTitle);
-		expect(await page.locator(".stores .orders").textContent()).toContain(
-			hostileTitle,
-		);
+		expect(await page.locator(".stores .orders").textContent()).toContain(hostileTitle);
 		expect(await page.evaluate(() => document.images.length)).toBe(before);
-		const nested = Array.from(
-			{ length: 12 },
-			(_, i) => `a${i + 1}: &a${i + 1} [${`*a${i}, `.repeat(9)}*a${i}]`,
-		);
-		await dropped(
-			page,
-			"bomb.yaml",
-			["ward: 1", "a0: &a0 [x]", ...nested].join("\n"),
-		);
+		const nested = Array.from({ length: 12 }, (_, i) => `a${i + 1}: &a${i + 1} [${`*a${i}, `.repeat(9)}*a${i}]`);
+		await dropped(page, "bomb.yaml", ["ward: 1", "a0: &a0 [x]", ...nested].join("\n"));
 		await settled(page);
 		expect((await problems()).length).toBeGreaterThan(0);
 		for (const _ of ["bomb", "hostile"]) {
@@ -360,9 +281,7 @@ describe.skipIf("missing" in started)("the stores on the workbench", () => {
 		beforeAll(async () => {
 			await widened(page, width);
 			await page.evaluate(() => {
-				for (const one of document.querySelectorAll<HTMLDetailsElement>(
-					".stores details, .form details",
-				))
+				for (const one of document.querySelectorAll<HTMLDetailsElement>(".stores details, .form details"))
 					one.open = true;
 			});
 		});
@@ -387,12 +306,8 @@ describe.skipIf("missing" in started)("the stores on the workbench", () => {
 	test("on paper the order list begins a page of its own, and bars and form are left out", async () => {
 		await page.emulateMedia({ media: "print" });
 		const paper = await page.evaluate(() => ({
-			orders: getComputedStyle(
-				document.querySelector(".stores .orders") ?? document.body,
-			).breakBefore,
-			bars: [...document.querySelectorAll(".bar, .scenario, progress")].filter(
-				(one) => one.checkVisibility(),
-			).length,
+			orders: getComputedStyle(document.querySelector(".stores .orders") ?? document.body).breakBefore,
+			bars: [...document.querySelectorAll(".bar, .scenario, progress")].filter((one) => one.checkVisibility()).length,
 		}));
 		expect(paper).toEqual({ orders: "page", bars: 0 });
 		await page.emulateMedia({ media: "screen" });

@@ -16,20 +16,9 @@ export interface Tab {
 }
 
 /** Writes a workbench into a folder and opens it, as a reader would who has it on a disk. */
-export async function openedTab(
-	browser: Browser,
-	folder: string,
-	words: readonly string[] = [],
-): Promise<Tab> {
+export async function openedTab(browser: Browser, folder: string, words: readonly string[] = []): Promise<Tab> {
 	const file = join(folder, "workbench.html");
-	const { status, err } = await here(
-		"page",
-		...words,
-		"--out",
-		file,
-		"--force",
-		"--quiet",
-	);
+	const { status, err } = await here("page", ...words, "--out", file, "--force", "--quiet");
 	expect(status, err).toBe(0);
 	const address = pathToFileURL(file).href;
 	const context = await offlineContext(browser, { acceptDownloads: true });
@@ -37,8 +26,7 @@ export async function openedTab(
 	const heard: string[] = [];
 	page.on("request", (request) => {
 		const url = request.url();
-		if (url.split("#")[0] !== address && !url.startsWith("blob:"))
-			heard.push(`request ${url}`);
+		if (url.split("#")[0] !== address && !url.startsWith("blob:")) heard.push(`request ${url}`);
 	});
 	page.on("console", (message) => heard.push(message.text()));
 	page.on("pageerror", (error) => heard.push(error.message));
@@ -54,6 +42,21 @@ export async function openedTab(
 /** Waits until what lies on the bench has been simulated to the end. */
 export async function settled(page: Page): Promise<void> {
 	await page.waitForFunction(() => document.body.dataset.settled === "yes");
+}
+
+/** Turns the page to a view, and waits until it shows what lies on the bench. */
+export async function turned(page: Page, view: string): Promise<void> {
+	await page.getByRole("button", { name: view, exact: true }).click();
+	await settled(page);
+}
+
+/** Types a text in the place of the one that lies on the bench, and waits until it has been simulated. */
+export async function typed(page: Page, text: string): Promise<void> {
+	await page.getByRole("button", { name: "As text" }).click();
+	const field = page.locator("#scenario-text");
+	await field.fill(text);
+	await field.dispatchEvent("change");
+	await settled(page);
 }
 
 /** The text of a file that a button hands out; pressed again where the press fell between two answers, as anybody would. */
@@ -76,20 +79,13 @@ export async function droppedTogether(
 ): Promise<void> {
 	await page.evaluate((files) => {
 		const dataTransfer = new DataTransfer();
-		for (const [name, text] of files)
-			dataTransfer.items.add(new File([text], name));
-		document.body.dispatchEvent(
-			new DragEvent("drop", { dataTransfer, bubbles: true, cancelable: true }),
-		);
+		for (const [name, text] of files) dataTransfer.items.add(new File([text], name));
+		document.body.dispatchEvent(new DragEvent("drop", { dataTransfer, bubbles: true, cancelable: true }));
 	}, files);
 }
 
 /** Drops a file onto the page, and waits until its text lies on the bench. */
-export async function dropped(
-	page: Page,
-	name: string,
-	text: string,
-): Promise<void> {
+export async function dropped(page: Page, name: string, text: string): Promise<void> {
 	await droppedTogether(page, [[name, text]]);
 	await onBench(page, text);
 }
@@ -98,9 +94,7 @@ export async function dropped(
 export async function onBench(page: Page, text: string): Promise<void> {
 	// The file is read in its own time.
 	await page.waitForFunction(
-		(content) =>
-			document.querySelector<HTMLTextAreaElement>("#scenario-text")?.value ===
-			content,
+		(content) => document.querySelector<HTMLTextAreaElement>("#scenario-text")?.value === content,
 		text,
 	);
 }

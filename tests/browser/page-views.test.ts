@@ -6,16 +6,7 @@ import { readScenario } from "../../src/scenario/index.ts";
 import { here, scenario, temporary, written } from "../cli/program.ts";
 import { launched } from "./launch.ts";
 import { layoutFaults } from "./layout.ts";
-import {
-	dropped,
-	droppedTogether,
-	openedTab,
-	saved,
-	settled,
-	type Tab,
-	ticked,
-	widened,
-} from "./page-tab.ts";
+import { dropped, droppedTogether, openedTab, saved, settled, type Tab, ticked, turned, widened } from "./page-tab.ts";
 import { shutOut } from "./shut-out.ts";
 
 const folder = temporary();
@@ -34,26 +25,18 @@ describe.skipIf("missing" in started)("the views of the workbench", () => {
 		await browser.close();
 	});
 
-	async function turned(view: string): Promise<void> {
-		await page.getByRole("button", { name: view, exact: true }).click();
-		await settled(page);
-	}
-
 	describe.each([320, 768, 1440])("at %i px", (width) => {
 		beforeAll(async () => {
 			await widened(page, width);
 		});
 
-		test.each(views)(
-			"%s does not scroll sideways, and no text is cut or lies on another",
-			async (view) => {
-				await turned(view);
-				expect(await page.evaluate(layoutFaults)).toEqual([]);
-			},
-		);
+		test.each(views)("%s does not scroll sideways, and no text is cut or lies on another", async (view) => {
+			await turned(page, view);
+			expect(await page.evaluate(layoutFaults)).toEqual([]);
+		});
 
 		test.each(views)("%s shuts nobody out, light and dark", async (view) => {
-			await turned(view);
+			await turned(page, view);
 			for (const colorScheme of ["light", "dark"] as const) {
 				await page.emulateMedia({ colorScheme });
 				expect(await shutOut(page), colorScheme).toEqual([]);
@@ -62,13 +45,9 @@ describe.skipIf("missing" in started)("the views of the workbench", () => {
 		});
 
 		test("a file with problems shuts nobody out and keeps its layout", async () => {
-			await turned("Day");
+			await turned(page, "Day");
 			const good = readFileSync(scenario("two-dressings"), "utf8");
-			await dropped(
-				page,
-				"broken.yaml",
-				good.replaceAll(/area: .*/gu, "area: 5"),
-			);
+			await dropped(page, "broken.yaml", good.replaceAll(/area: .*/gu, "area: 5"));
 			await settled(page);
 			expect(await page.locator("#problems li").count()).toBeGreaterThan(0);
 			expect(await page.evaluate(layoutFaults)).toEqual([]);
@@ -79,7 +58,7 @@ describe.skipIf("missing" in started)("the views of the workbench", () => {
 	});
 
 	test("a regimen that waits for the running cycle is told with the time at which it takes over, as in the answers", async () => {
-		await turned("Day");
+		await turned(page, "Day");
 		await dropped(
 			page,
 			"waits.yaml",
@@ -104,21 +83,13 @@ dressings:
 	});
 
 	test("several dressings are chosen from a list, each with its day", async () => {
-		await turned("Day");
-		await dropped(
-			page,
-			"two.yaml",
-			readFileSync(scenario("two-dressings"), "utf8"),
-		);
+		await turned(page, "Day");
+		await dropped(page, "two.yaml", readFileSync(scenario("two-dressings"), "utf8"));
 		await settled(page);
-		const ids = readScenario(
-			readFileSync(scenario("two-dressings"), "utf8"),
-		).dressings.map(({ id }) => id);
+		const ids = readScenario(readFileSync(scenario("two-dressings"), "utf8")).dressings.map(({ id }) => id);
 		for (const id of ids) {
 			await page.locator(".dressings button", { hasText: id }).click();
-			await expect
-				.poll(() => page.locator(".head h2").textContent())
-				.toBe(`Dressing ${id}`);
+			await expect.poll(() => page.locator(".head h2").textContent()).toBe(`Dressing ${id}`);
 		}
 		expect(await shutOut(page)).toEqual([]);
 		expect(await page.evaluate(layoutFaults)).toEqual([]);
@@ -132,9 +103,7 @@ dressings:
 		async function byKeyboard(words: RegExp): Promise<void> {
 			for (let i = 0; i < 80; i++) {
 				await page.keyboard.press("Tab");
-				const focused = await page.evaluate(
-					() => document.activeElement?.textContent ?? "",
-				);
+				const focused = await page.evaluate(() => document.activeElement?.textContent ?? "");
 				if (!words.test(focused)) continue;
 				await page.keyboard.press("Enter");
 				return;
@@ -163,14 +132,9 @@ dressings:
 				[/^dry the edge/u, "act patch-edge"],
 			];
 			for (const [words] of steps) {
-				const before = await page
-					.locator(".facts-now dd")
-					.first()
-					.textContent();
+				const before = await page.locator(".facts-now dd").first().textContent();
 				await byKeyboard(words);
-				await expect
-					.poll(() => page.locator(".facts-now dd").first().textContent())
-					.not.toBe(before);
+				await expect.poll(() => page.locator(".facts-now dd").first().textContent()).not.toBe(before);
 			}
 			expect(await shutOut(page)).toEqual([]);
 			expect(await page.evaluate(layoutFaults)).toEqual([]);
@@ -178,20 +142,8 @@ dressings:
 			await page.locator("#debrief-heading").waitFor();
 			expect(await shutOut(page)).toEqual([]);
 			expect(await page.evaluate(layoutFaults)).toEqual([]);
-			const script = written(
-				folder,
-				"acts.txt",
-				["next", ...steps.map(([, line]) => line), "end"].join("\n"),
-			);
-			const { out, err } = await here(
-				"drill",
-				scenario(name),
-				"--seed",
-				"keys",
-				"--script",
-				script,
-				"--json",
-			);
+			const script = written(folder, "acts.txt", ["next", ...steps.map(([, line]) => line), "end"].join("\n"));
+			const { out, err } = await here("drill", scenario(name), "--seed", "keys", "--script", script, "--json");
 			expect(err).toBe("");
 			expect(await saved(page, "Save the debrief (debrief.json)")).toBe(out);
 			await byKeyboard(/^Run the same case again/u);
@@ -203,21 +155,16 @@ dressings:
 			await page.goto("about:blank");
 			await page.goto(tab.address);
 			await settled(page);
-			await turned("Rehearse");
+			await turned(page, "Rehearse");
 			await page.locator("#case-seed").fill("wednesday");
 			await page.getByRole("button", { name: "Draw it and begin" }).click();
 			await page.locator(".rehearsal h2").waitFor();
 			await page.getByRole("button", { name: "End the shift" }).click();
 			await page.locator("#debrief-heading").waitFor();
-			const debrief = JSON.parse(
-				await saved(page, "Save the debrief (debrief.json)"),
-			);
+			const debrief = JSON.parse(await saved(page, "Save the debrief (debrief.json)"));
 			expect(debrief.case.seed).toBe("wednesday");
 			await page.getByRole("button", { name: "Choose another case" }).click();
-			await page
-				.getByRole("button", { name: "Make a link to it" })
-				.last()
-				.click();
+			await page.getByRole("button", { name: "Make a link to it" }).last().click();
 			const link = await page.getByLabel("Link to the case").inputValue();
 			expect(link).toContain(`${tab.address}#case=`);
 			expect(tab.heard).toEqual([]);
@@ -272,16 +219,14 @@ dressings:
 		test("the page bears the name of the case while it is rehearsed, and enter in the seed begins one", async () => {
 			const name = () => page.locator("h1").textContent();
 			await page.goto("about:blank");
-			await page.goto(
-				`${tab.address}${caseLink({ text, seed: "keys", drawn: false })}`,
-			);
+			await page.goto(`${tab.address}${caseLink({ text, seed: "keys", drawn: false })}`);
 			await page.locator(".rehearsal h2").waitFor();
 			const { title } = readScenario(text);
 			await expect.poll(name).toBe(title);
-			await turned("Day");
+			await turned(page, "Day");
 			await expect.poll(name).not.toBe(title);
 			const bench = await name();
-			await turned("Rehearse");
+			await turned(page, "Rehearse");
 			await expect.poll(name).toBe(title);
 			await page.getByRole("button", { name: "End the shift" }).click();
 			await page.locator("#debrief-heading").waitFor();
@@ -300,20 +245,13 @@ dressings:
 				`${tab.address}${caseLink({ text: readFileSync(scenario("rehearse-02"), "utf8"), seed: "keys", drawn: false })}`,
 			);
 			await page.locator(".rehearsal h2").waitFor();
-			const rehearsal = startRehearsal(
-				readScenario(readFileSync(scenario("rehearse-02"), "utf8")),
-				"keys",
-			);
+			const rehearsal = startRehearsal(readScenario(readFileSync(scenario("rehearse-02"), "utf8")), "keys");
 			const alarms = () => rehearsal.view().alarms.length;
 			for (let i = 0; i < 60 && alarms() === 0; i++) {
 				rehearsal.next();
 				const { clock } = rehearsal.view();
-				await page
-					.getByRole("button", { name: "On to the next thing" })
-					.click();
-				await expect
-					.poll(() => page.locator(".facts-now dd").first().textContent())
-					.toContain(clock);
+				await page.getByRole("button", { name: "On to the next thing" }).click();
+				await expect.poll(() => page.locator(".facts-now dd").first().textContent()).toContain(clock);
 			}
 			expect(alarms()).toBeGreaterThan(0);
 			await expect.poll(() => live.textContent()).toMatch(/^Alarm: /u);

@@ -8,7 +8,7 @@ import { hostileScenario, hostileTitle } from "../cli/hostile-scenario.ts";
 import { here, names, scenario, temporary, written } from "../cli/program.ts";
 import { launched } from "./launch.ts";
 import { layoutFaults } from "./layout.ts";
-import { dropped, openedTab, saved, settled, type Tab } from "./page-tab.ts";
+import { dropped, openedTab, saved, settled, type Tab, turned, typed } from "./page-tab.ts";
 import { shutOut } from "./shut-out.ts";
 
 const folder = temporary();
@@ -26,12 +26,7 @@ describe.skipIf("missing" in started)("the workbench in a real browser", () => {
 	});
 	const page = () => tab.page;
 
-	async function onBench(text: string): Promise<void> {
-		await page().getByRole("button", { name: "As text" }).click();
-		await page().getByLabel(bench).fill(text);
-		await page().getByLabel(bench).dispatchEvent("change");
-		await settled(page());
-	}
+	const onBench = (text: string) => typed(page(), text);
 
 	test("opens with the demo, from a disk, without a network and without a word of complaint", async () => {
 		expect(await page().title()).toContain("Thigh wound after debridement");
@@ -55,61 +50,36 @@ describe.skipIf("missing" in started)("the workbench in a real browser", () => {
 		async (name) => {
 			await page().getByRole("button", { name: "Day", exact: true }).click();
 			await onBench(readFileSync(scenario(name), "utf8"));
-			const { out, err } = await here(
-				"day",
-				scenario(name),
-				"--json",
-				"--quiet",
-			);
+			const { out, err } = await here("day", scenario(name), "--json", "--quiet");
 			expect(err).toBe("");
 			expect(await saved(page(), "Save these numbers (day.json)")).toBe(out);
 			expect(tab.heard).toEqual([]);
 		},
 	);
 
-	const compared = names.filter((name) =>
-		/^compare:/mu.test(readFileSync(scenario(basename(name, ".yaml")), "utf8")),
-	);
+	const compared = names.filter((name) => /^compare:/mu.test(readFileSync(scenario(basename(name, ".yaml")), "utf8")));
 	test.each(compared.map((name) => basename(name, ".yaml")))(
 		"gives the numbers of `compare --json` to the last bit: %s",
 		async (name) => {
 			await onBench(readFileSync(scenario(name), "utf8"));
-			await page()
-				.getByRole("button", { name: "Compare", exact: true })
-				.click();
-			await settled(page());
-			const { out, err } = await here(
-				"compare",
-				scenario(name),
-				"--rests-on",
-				"off",
-				"--json",
-				"--quiet",
-			);
+			await turned(page(), "Compare");
+			const { out, err } = await here("compare", scenario(name), "--rests-on", "off", "--json", "--quiet");
 			expect(err).toBe("");
-			expect(await saved(page(), "Save these numbers (compare.json)")).toBe(
-				out,
-			);
+			expect(await saved(page(), "Save these numbers (compare.json)")).toBe(out);
 			// What is read on the page is one of these numbers too.
 			const { regimens, differences } = JSON.parse(out);
 			const washes = differences.find(
 				({ a, b, measure }: { a: string; b: string; measure: string }) =>
-					a === regimens[0].name &&
-					b === regimens[1].name &&
-					measure === "washes",
+					a === regimens[0].name && b === regimens[1].name && measure === "washes",
 			);
-			await page()
-				.locator(".differences .scroll table")
-				.getByText("Washes", { exact: true })
-				.waitFor();
+			await page().locator(".differences .scroll table").getByText("Washes", { exact: true }).waitFor();
 			expect(washes.replications).toBe(JSON.parse(out).replications);
 		},
 	);
 
 	test("a pair chosen the other way round is told in that order: compare-thigh", async () => {
 		await onBench(readFileSync(scenario("compare-thigh"), "utf8"));
-		await page().getByRole("button", { name: "Compare", exact: true }).click();
-		await settled(page());
+		await turned(page(), "Compare");
 		for (const [id, name] of [
 			["#regimen-b", "suction-alone"],
 			["#regimen-a", "long"],
@@ -121,11 +91,7 @@ describe.skipIf("missing" in started)("the workbench in a real browser", () => {
 		await expect
 			.poll(() => page().locator("#compare-heading").textContent())
 			.toMatch(/what does a 10.min dwell .* cost against 5.min/u);
-		expect(
-			await page()
-				.locator(".differences .scroll table thead th")
-				.allTextContents(),
-		).toEqual([
+		expect(await page().locator(".differences .scroll table thead th").allTextContents()).toEqual([
 			...["Measure", "Unit", "long", "short", "Difference", "95 % from", "to"],
 			...["long more", "short more", "long better"],
 		]);
@@ -133,45 +99,29 @@ describe.skipIf("missing" in started)("the workbench in a real browser", () => {
 			has: page().getByText("Washes", { exact: true }),
 		});
 		expect(await washes.locator("td").nth(3).textContent()).toMatch(/^−/u);
-		expect(await page().locator(".lines h4").allTextContents()).toEqual([
-			"long",
-			"short",
-		]);
+		expect(await page().locator(".lines h4").allTextContents()).toEqual(["long", "short"]);
 		// As in the command's report, it is said what no number here can tell.
-		const silence = page().getByRole("region", {
-			name: "What this does not tell",
-		});
+		const silence = page().getByRole("region", { name: "What this does not tell" });
 		expect(await silence.textContent()).toContain("there is no overall score");
 		expect(await page().evaluate(layoutFaults)).toEqual([]);
 		expect(tab.heard).toEqual([]);
 	});
 
 	test("tries what a comparison rests on, and says of it what the command's report says", async () => {
-		const few = readFileSync(scenario("compare-thigh"), "utf8").replace(
-			/^replications:.*$/mu,
-			"replications: 50",
-		);
+		const few = readFileSync(scenario("compare-thigh"), "utf8").replace(/^replications:.*$/mu, "replications: 50");
 		expect(few).toContain("replications: 50");
 		await onBench(few);
-		await page().getByRole("button", { name: "Compare", exact: true }).click();
-		await settled(page());
-		await page()
-			.getByRole("button", { name: "Try what this rests on" })
-			.click();
+		await turned(page(), "Compare");
+		await page().getByRole("button", { name: "Try what this rests on" }).click();
 		const part = page().locator("#rests-on");
 		await part.waitFor();
 		await settled(page());
 		const names = await page()
 			.locator("#regimen-a, #regimen-b")
-			.evaluateAll((selects) =>
-				selects.map((select) => (select as HTMLSelectElement).value),
-			);
+			.evaluateAll((selects) => selects.map((select) => (select as HTMLSelectElement).value));
 		const file = written(folder, "few.yaml", few);
 		const out = `${folder}/few`;
-		const { err } = await here(
-			...["compare", file, "--between", names.join(","), "--out", out],
-			"--quiet",
-		);
+		const { err } = await here(...["compare", file, "--between", names.join(","), "--out", out], "--quiet");
 		expect(err).toBe("");
 		const report = await tab.context.newPage();
 		await report.goto(pathToFileURL(`${out}/report.html`).href);
@@ -207,30 +157,19 @@ describe.skipIf("missing" in started)("the workbench in a real browser", () => {
 		await settled(page());
 		const said = await page().locator("#problems li").allTextContents();
 		expect(said).toEqual(problems.map(sentence));
-		expect(await page().locator(".view").textContent()).toMatch(
-			/^Nothing is shown of this scenario/u,
-		);
+		expect(await page().locator(".view").textContent()).toMatch(/^Nothing is shown of this scenario/u);
 		for (const part of [".sentences li", ".view svg", ".view table", ".head p"])
 			expect(await page().locator(part).count(), part).toBe(0);
-		expect(await page().locator("h1").textContent()).toBe(
-			"A scenario with problems",
-		);
+		expect(await page().locator("h1").textContent()).toBe("A scenario with problems");
 		expect(await page().title()).not.toContain("Thigh");
-		expect(
-			await page()
-				.getByRole("button", { name: "Save these numbers", exact: false })
-				.count(),
-		).toBe(0);
+		expect(await page().getByRole("button", { name: "Save these numbers", exact: false }).count()).toBe(0);
 		for (const view of ["Compare", "Sources", "Day"]) {
-			await page().getByRole("button", { name: view, exact: true }).click();
-			await settled(page());
+			await turned(page(), view);
 			expect(await page().locator(".view svg, .view td").count(), view).toBe(0);
 		}
 		// The same words stand beside the fields.
 		await page().getByRole("button", { name: "As a form" }).click();
-		const beside = await page()
-			.locator(".field .wrong:not(:empty)")
-			.allTextContents();
+		const beside = await page().locator(".field .wrong:not(:empty)").allTextContents();
 		for (const text of beside) expect(said.join("\n")).toContain(text);
 		expect(beside.length).toBeGreaterThan(1);
 		await page().getByRole("button", { name: "Undo" }).click();
@@ -265,13 +204,10 @@ describe.skipIf("missing" in started)("the workbench in a real browser", () => {
 				const look = () => ({
 					busy: document.querySelector(".view")?.getAttribute("aria-busy"),
 					sign: document.querySelector(".sign-of-change")?.textContent,
-					edge: getComputedStyle(
-						document.querySelector(".sentences") ?? document.body,
-					).borderLeftStyle,
+					edge: getComputedStyle(document.querySelector(".sentences") ?? document.body).borderLeftStyle,
 					answers: document.querySelector(".sentences")?.textContent,
 				});
-				const frame = () =>
-					new Promise((resolve) => requestAnimationFrame(resolve));
+				const frame = () => new Promise((resolve) => requestAnimationFrame(resolve));
 				const before = look();
 				input.value = "80";
 				input.dispatchEvent(new Event("input"));
@@ -297,30 +233,19 @@ describe.skipIf("missing" in started)("the workbench in a real browser", () => {
 			});
 		expect(moved.always).toBe(true);
 		await settled(page());
-		expect(await page().locator(".view").getAttribute("aria-busy")).toBe(
-			"false",
-		);
-		expect(await page().locator(".sentences").textContent()).not.toBe(
-			moved.before.answers,
-		);
+		expect(await page().locator(".view").getAttribute("aria-busy")).toBe("false");
+		expect(await page().locator(".sentences").textContent()).not.toBe(moved.before.answers);
 	});
 
 	test("sliders go in steps that a person sets, and the fill as far as the foam pools", async () => {
-		await onBench(
-			readFileSync(scenario("thigh-short-dwell"), "utf8").replace(
-				/fill: 50 mL/u,
-				"fill: suggested",
-			),
-		);
+		await onBench(readFileSync(scenario("thigh-short-dwell"), "utf8").replace(/fill: 50 mL/u, "fill: suggested"));
 		await page().getByRole("button", { name: "As text" }).click();
 		const slider = (name: string) => page().locator(`#turn-${name}`);
 		const written = async (name: string) => {
 			await slider(name).press("ArrowRight");
 			await settled(page());
 			const text = await page().getByLabel(bench).inputValue();
-			return text.match(
-				new RegExp(`^\\s+${name}: (.*?)(\\s*#.*)?$`, "mu"),
-			)?.[1];
+			return text.match(new RegExp(`^\\s+${name}: (.*?)(\\s*#.*)?$`, "mu"))?.[1];
 		};
 		// Foam of 240 mL takes 82 mL before it pools.
 		expect(await slider("fill").getAttribute("max")).toBe("125");
@@ -376,12 +301,7 @@ describe.skipIf("missing" in started)("the workbench in a real browser", () => {
 				}
 			});
 		await expect.poll(answers).not.toBe(before);
-		const kept = () =>
-			page().evaluate(() =>
-				Object.values(localStorage).some((text) =>
-					text.includes("fill: 100 mL"),
-				),
-			);
+		const kept = () => page().evaluate(() => Object.values(localStorage).some((text) => text.includes("fill: 100 mL")));
 		expect(await kept()).toBe(false);
 		await page().locator("#turn-fill").dispatchEvent("change");
 		await settled(page());
@@ -390,24 +310,18 @@ describe.skipIf("missing" in started)("the workbench in a real browser", () => {
 
 	test("the form writes into the file what is typed in it, and says beside the field what is wrong", async () => {
 		await page().getByRole("button", { name: "As a form" }).click();
-		const field = page().locator(
-			'[data-path="dressings[0].regimen.suction"] input',
-		);
+		const field = page().locator('[data-path="dressings[0].regimen.suction"] input');
 		await field.fill("3");
 		await field.dispatchEvent("change");
 		await settled(page());
-		const wrong = page().locator(
-			'[data-path="dressings[0].regimen.suction"] .wrong',
-		);
+		const wrong = page().locator('[data-path="dressings[0].regimen.suction"] .wrong');
 		await expect.poll(() => wrong.textContent()).toContain('such as "2 h"');
 		await field.fill("3 h");
 		await field.dispatchEvent("change");
 		await settled(page());
 		await expect.poll(() => wrong.textContent()).toBe("");
 		await page().getByRole("button", { name: "As text" }).click();
-		expect(await page().getByLabel(bench).inputValue()).toContain(
-			"suction: 3 h",
-		);
+		expect(await page().getByLabel(bench).inputValue()).toContain("suction: 3 h");
 	});
 
 	test("the cursor reads all lanes at a minute, by mouse, by touch and by keyboard, alike", async () => {
@@ -415,15 +329,7 @@ describe.skipIf("missing" in started)("the workbench in a real browser", () => {
 		const slider = page().locator("#day-cursor");
 		await slider.fill("600");
 		const byKeys = await readings();
-		for (const lane of [
-			"time",
-			"phase",
-			"depth",
-			"canister",
-			"source",
-			"alarms",
-		])
-			expect(byKeys).toContain(lane);
+		for (const lane of ["time", "phase", "depth", "canister", "source", "alarms"]) expect(byKeys).toContain(lane);
 		expect(byKeys).toContain("17:00");
 		await slider.press("ArrowRight");
 		expect(await readings()).toContain("17:01");
@@ -433,9 +339,7 @@ describe.skipIf("missing" in started)("the workbench in a real browser", () => {
 			page().evaluate(
 				() =>
 					new Promise((resolve) =>
-						requestAnimationFrame(() =>
-							requestAnimationFrame(() => requestAnimationFrame(resolve)),
-						),
+						requestAnimationFrame(() => requestAnimationFrame(() => requestAnimationFrame(resolve))),
 					),
 			);
 		await drawn();
@@ -450,11 +354,7 @@ describe.skipIf("missing" in started)("the workbench in a real browser", () => {
 		await page().mouse.move(at.x + 50, at.y);
 		expect(await readings()).not.toBe(byMouse);
 		await drawn();
-		await chart.dispatchEvent("pointerdown", {
-			pointerType: "touch",
-			clientX: at.x,
-			clientY: at.y,
-		});
+		await chart.dispatchEvent("pointerdown", { pointerType: "touch", clientX: at.x, clientY: at.y });
 		expect(await readings()).toBe(byMouse);
 		await slider.fill("0");
 		await slider.fill(minute);
@@ -466,30 +366,20 @@ describe.skipIf("missing" in started)("the workbench in a real browser", () => {
 		const text = await page().getByLabel(bench).inputValue();
 		await page().getByRole("button", { name: "Make a link" }).click();
 		const made = page().getByLabel("Link to this scenario");
-		await expect
-			.poll(() => made.inputValue())
-			.toContain(`${tab.address}#scenario=z`);
+		await expect.poll(() => made.inputValue()).toContain(`${tab.address}#scenario=z`);
 		const link = await made.inputValue();
 		// Something else lies on the bench when the link is followed.
-		await dropped(
-			page(),
-			"other.yaml",
-			readFileSync(scenario("step-down-home"), "utf8"),
-		);
+		await dropped(page(), "other.yaml", readFileSync(scenario("step-down-home"), "utf8"));
 		await settled(page());
 		const other = await tab.context.newPage();
 		await other.goto(link);
-		await expect
-			.poll(() => other.locator(".says").textContent())
-			.toContain("of the link lies on the bench");
+		await expect.poll(() => other.locator(".says").textContent()).toContain("of the link lies on the bench");
 		await settled(other);
 		await other.getByRole("button", { name: "As text" }).click();
 		expect(await other.getByLabel(bench).inputValue()).toBe(text);
 		await other.goto("about:blank");
 		await other.goto(link.slice(0, -20));
-		await expect
-			.poll(() => other.locator(".says").textContent())
-			.toContain("cut or altered");
+		await expect.poll(() => other.locator(".says").textContent()).toContain("cut or altered");
 		await other.close();
 	});
 
@@ -511,14 +401,11 @@ describe.skipIf("missing" in started)("the workbench in a real browser", () => {
 	});
 
 	test("a hostile title is text, in the file, on the page and in its title", async () => {
-		const other = await openedTab(browser, temporary(), [
-			written(folder, "hostile.yaml", hostileScenario),
-		]);
+		const other = await openedTab(browser, temporary(), [written(folder, "hostile.yaml", hostileScenario)]);
 		expect(await other.page.title()).toContain(hostileTitle.slice(0, 40));
 		expect(await other.page.locator("h1").textContent()).toBe(hostileTitle);
 		for (const view of ["Compare", "Rehearse", "Sources", "Day"]) {
-			await other.page.getByRole("button", { name: view, exact: true }).click();
-			await settled(other.page);
+			await turned(other.page, view);
 		}
 		const about = await other.page.evaluate(() => ({
 			images: document.images.length,

@@ -23,10 +23,7 @@ export interface PaperPage {
 const isText = (item: object): item is TextItem => "str" in item;
 
 /** Prints what is open, as a reader's browser would, and reads where every piece of text stands on the paper. */
-export async function printed(
-	page: Page,
-	format: "A4" | "Letter",
-): Promise<PaperPage[]> {
+export async function printed(page: Page, format: "A4" | "Letter"): Promise<PaperPage[]> {
 	const pdf = await page.pdf({ format });
 	const { getDocument } = await import("pdfjs-dist/legacy/build/pdf.mjs");
 	const loading = getDocument({
@@ -40,9 +37,7 @@ export async function printed(
 	for (let number = 1; number <= file.numPages; number++) {
 		const sheet = await file.getPage(number);
 		const { width, height } = sheet.getViewport({ scale: 1 });
-		const { items } = await sheet.getTextContent({
-			disableNormalization: true,
-		});
+		const { items } = await sheet.getTextContent({ disableNormalization: true });
 		const texts = items.filter(isText).flatMap((item) => {
 			const [, , c = 0, d = 0, x = 0, y = 0] = item.transform as number[]; // a matrix of six numbers
 			const sizePt = Math.hypot(c, d);
@@ -52,26 +47,11 @@ export async function printed(
 			// A text that runs upwards stands on a line from below to above.
 			const isUpright = Math.abs(c) > Math.abs(d);
 			const box = isUpright
-				? {
-						left: x - above,
-						right: x + below,
-						top: base - item.width,
-						bottom: base,
-					}
-				: {
-						left: x,
-						right: x + item.width,
-						top: base - above,
-						bottom: base + below,
-					};
+				? { left: x - above, right: x + below, top: base - item.width, bottom: base }
+				: { left: x, right: x + item.width, top: base - above, bottom: base + below };
 			return [{ text: item.str, ...box, sizePt }];
 		});
-		pages.push({
-			widthPt: width,
-			heightPt: height,
-			texts,
-			words: texts.map(({ text }) => text).join("\n"),
-		});
+		pages.push({ widthPt: width, heightPt: height, texts, words: texts.map(({ text }) => text).join("\n") });
 	}
 	await loading.destroy();
 	return pages;
@@ -88,10 +68,7 @@ export function paperFaults(pages: readonly PaperPage[]): string[] {
 		const faults: string[] = [];
 		for (const [i, one] of texts.entries()) {
 			const called = `"${one.text.slice(0, 40)}"`;
-			if (one.sizePt < leastPt - 0.01)
-				faults.push(
-					`${where}: ${called} has letters of ${one.sizePt.toFixed(2)} pt`,
-				);
+			if (one.sizePt < leastPt - 0.01) faults.push(`${where}: ${called} has letters of ${one.sizePt.toFixed(2)} pt`);
 			if (
 				one.left < marginPt ||
 				one.right > widthPt - marginPt ||
@@ -100,14 +77,11 @@ export function paperFaults(pages: readonly PaperPage[]): string[] {
 			)
 				faults.push(`${where}: ${called} leaves the page's text`);
 			for (const other of texts.slice(i + 1)) {
-				const across =
-					Math.min(one.right, other.right) - Math.max(one.left, other.left);
-				const down =
-					Math.min(one.bottom, other.bottom) - Math.max(one.top, other.top);
+				const across = Math.min(one.right, other.right) - Math.max(one.left, other.left);
+				const down = Math.min(one.bottom, other.bottom) - Math.max(one.top, other.top);
 				// A halo is the same text, written once more beneath.
 				const halo =
-					Math.abs(one.bottom - other.bottom) < 0.1 &&
-					(one.text.includes(other.text) || other.text.includes(one.text));
+					Math.abs(one.bottom - other.bottom) < 0.1 && (one.text.includes(other.text) || other.text.includes(one.text));
 				if (across > 1 && down > 2 && !halo)
 					faults.push(
 						`${where}: ${called} lies on "${other.text.slice(0, 40)}": ${across.toFixed(1)} × ${down.toFixed(1)} pt`,

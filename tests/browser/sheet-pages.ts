@@ -19,39 +19,25 @@ export function sheetFaults(pages: readonly PaperPage[], day: Day): string[] {
 		.map((page, index) => ({ page, number: index + 1 }))
 		.filter(({ page }) => page.words.includes("Handed over by"));
 	const wanted = days * day.dressings.length;
-	if (sheets.length !== wanted)
-		faults.push(`${sheets.length} pages have signature lines, not ${wanted}`);
+	if (sheets.length !== wanted) faults.push(`${sheets.length} pages have signature lines, not ${wanted}`);
 	for (const [index, { page, number }] of sheets.entries()) {
-		const has = (words: string): boolean =>
-			page.words.replaceAll("\n", " ").includes(words);
+		const has = (words: string): boolean => page.words.replaceAll("\n", " ").includes(words);
 		for (const words of ["vented", "On the clock", "Water line"])
 			if (!has(words))
-				faults.push(
-					`page ${number} has signature lines without "${words}": ${page.texts.length} pieces of text`,
-				);
+				faults.push(`page ${number} has signature lines without "${words}": ${page.texts.length} pieces of text`);
 		const { id } = day.dressings[Math.floor(index / days)] ?? { id: "" };
 		if (!has(id)) faults.push(`page ${number} is not of dressing ${id}`);
 		const fromMin = (index % days) * minutesADay;
 		const spanMin = Math.min(minutesADay, day.horizonMin - fromMin);
-		faults.push(
-			...axisFaults(page, day.start, fromMin, spanMin).map(
-				(fault) => `page ${number}: ${fault}`,
-			),
-		);
+		faults.push(...axisFaults(page, day.start, fromMin, spanMin).map((fault) => `page ${number}: ${fault}`));
 	}
 	return faults;
 }
 
-const clockMin = (text: string): number =>
-	Number(text.slice(0, 2)) * 60 + Number(text.slice(3));
+const clockMin = (text: string): number => Number(text.slice(0, 2)) * 60 + Number(text.slice(3));
 
 /** The axis of the water line is that of its own stretch of time, and wide enough. */
-function axisFaults(
-	{ texts }: PaperPage,
-	start: string,
-	fromMin: number,
-	spanMin: number,
-): string[] {
+function axisFaults({ texts }: PaperPage, start: string, fromMin: number, spanMin: number): string[] {
 	const rows = new Map<number, Printed[]>();
 	for (const one of texts) {
 		if (!/^\d\d:\d\d$/u.test(one.text)) continue;
@@ -76,17 +62,13 @@ function axisFaults(
 		.filter(({ minutes }) => minutes > 0 && minutes >= spanMin * 0.5);
 	// Of a stretch as short as a cycle the lens may look at as much as the chart.
 	const [axis] = axes;
-	if (axis === undefined)
-		return [`no axis of ${spanMin} min is on the sheet of minute ${fromMin}`];
+	if (axis === undefined) return [`no axis of ${spanMin} min is on the sheet of minute ${fromMin}`];
 	const faults: string[] = [];
 	const startMin = (clockMin(start.slice(11)) + fromMin) % minutesADay;
 	const late = (axis.from - startMin + minutesADay) % minutesADay;
 	if (late > Math.min(180, spanMin * 0.5))
-		faults.push(
-			`the axis begins ${late} min after the sheet does, which is at minute ${fromMin}`,
-		);
+		faults.push(`the axis begins ${late} min after the sheet does, which is at minute ${fromMin}`);
 	const chartPt = (axis.wide / axis.minutes) * spanMin;
-	if (chartPt < leastChartPt)
-		faults.push(`the chart is ${chartPt.toFixed(0)} pt wide`);
+	if (chartPt < leastChartPt) faults.push(`the chart is ${chartPt.toFixed(0)} pt wide`);
 	return faults;
 }

@@ -1,8 +1,7 @@
 import type { Page } from "playwright-core";
 
 const wideByShare = 0.15;
-const sample =
-	"canister between 226 and 300 of 500 mL; Fill, drains at 17:43, drawn down by 17:44";
+const sample = "canister between 226 and 300 of 500 mL; Fill, drains at 17:43, drawn down by 17:44";
 
 /**
  * Makes every letter of a page take 15 % more room sideways than in the machine's own typeface, as another typeface would.
@@ -13,14 +12,11 @@ export async function widened(page: Page): Promise<void> {
 	const advanceEm = await page.evaluate((words) => {
 		const line = document.createElement("span");
 		line.textContent = words;
-		line.style.cssText =
-			"position:absolute;white-space:pre;font-size:100px;letter-spacing:0";
+		line.style.cssText = "position:absolute;white-space:pre;font-size:100px;letter-spacing:0";
 		document.body.append(line);
 		const { width } = line.getBoundingClientRect();
 		line.remove();
 		return width / words.length / 100;
 	}, sample);
-	await page.addStyleTag({
-		content: `*{letter-spacing:${(advanceEm * wideByShare).toFixed(4)}em}`,
-	});
+	await page.addStyleTag({ content: `*{letter-spacing:${(advanceEm * wideByShare).toFixed(4)}em}` });
 }

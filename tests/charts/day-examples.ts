@@ -1,23 +1,10 @@
-import type { DayResult } from "../../src/analysis/day-result.ts";
-import {
-	canisterChart,
-	heatStrip,
-	sparkline,
-	type WaterLineData,
-	waterLineChart,
-} from "../../src/charts/index.ts";
-import type { Example } from "./example.ts";
-import {
-	dayResult,
-	longWash,
-	pairedDay,
-	quietDay,
-	stepDown,
-	troubledDay,
-} from "./fixture.ts";
+import { canisterChart, heatStrip, sparkline, type WaterLineData, waterLineChart } from "../../src/charts/index.ts";
+import type { DayResult } from "../../src/results/index.ts";
+import { type Example, examplesOf } from "./example.ts";
+import { dayResult, longWash, pairedDay, quietDay, stepDown, troubledDay } from "./fixture.ts";
 
 /** The first dressing of a result, in the parts that charts take. */
-export function parts(result: DayResult) {
+function parts(result: DayResult) {
 	const [dressing, day, projection] = [
 		result.scenario.dressings[0],
 		result.dressings[0],
@@ -37,17 +24,10 @@ export const waterLineData = (result: DayResult): WaterLineData => ({
 });
 
 export const oneCycle = (): DayResult =>
-	dayResult([{ horizonMin: 180 }], {
-		title: "One cycle",
-		replications: 1,
-		chance: "off",
-	});
+	dayResult([{ horizonMin: 180 }], { title: "One cycle", replications: 1, chance: "off" });
 
 const firstHour = (): DayResult =>
-	dayResult([{ horizonMin: 60, suctionMin: 20 }], {
-		title: "The first hour",
-		replications: 1,
-	});
+	dayResult([{ horizonMin: 60, suctionMin: 20 }], { title: "The first hour", replications: 1 });
 
 /** A day whose first two hours hold a leak after the first drain, and another alarm later. */
 export const leakEarly = (): DayResult =>
@@ -57,20 +37,8 @@ export const leakEarly = (): DayResult =>
 				fillMl: 100,
 				suctionMin: 20,
 				alarms: [
-					{
-						condition: "seal-leak",
-						priority: "medium",
-						startMin: 28,
-						endMin: 45,
-						endedBy: "call",
-					},
-					{
-						condition: "source-empty",
-						priority: "medium",
-						startMin: 300,
-						endMin: 305,
-						endedBy: "call",
-					},
+					{ condition: "seal-leak", priority: "medium", startMin: 28, endMin: 45, endedBy: "call" },
+					{ condition: "source-empty", priority: "medium", startMin: 300, endMin: 305, endedBy: "call" },
 				],
 			},
 		],
@@ -78,94 +46,46 @@ export const leakEarly = (): DayResult =>
 	);
 
 export const quietHours = (): DayResult =>
-	dayResult([{}], {
-		title: "The first two hours: 50 mL every 2 h",
-		replications: 1,
-	});
+	dayResult([{}], { title: "The first two hours: 50 mL every 2 h", replications: 1 });
 
-/** Two days on the same span and the same heights. */
-function firstHours(
-	which: () => DayResult,
-	other: () => DayResult,
-): Example["draw"] {
-	return (document, options) =>
-		waterLineChart(
-			{
-				...waterLineData(which()),
-				spanMin: 120,
-				beside: [parts(other())],
-			},
-			document,
-			options,
-		);
-}
-
-const strip =
-	(result: () => DayResult): Example["draw"] =>
-	(document, options) =>
-		heatStrip(
-			{
-				title: "When an alarm is likely",
-				clock: result().scenario,
-				alarms: parts(result()).projection.alarms,
-				level: 0.05,
-			},
-			document,
-			options,
-		);
-
-const waterLine = (
-	name: string,
-	result: () => DayResult,
-): { name: string; draw: Example["draw"] } => ({
-	name,
-	draw: (document, options) =>
-		waterLineChart(waterLineData(result()), document, options),
+/** Two hours of a day, on the heights that another needs. */
+export const twoHours = (which: DayResult, other: DayResult): WaterLineData => ({
+	...waterLineData(which),
+	spanMin: 120,
+	beside: [parts(other)],
 });
+
+const strip = (result: DayResult) => ({
+	title: "When an alarm is likely",
+	clock: result.scenario,
+	alarms: parts(result).projection.alarms,
+	level: 0.05,
+});
+
+function canister(result: DayResult) {
+	const { dressing, projection } = parts(result);
+	return {
+		title: "Canister of the thigh",
+		clock: result.scenario,
+		canisterMl: dressing.canisterMl,
+		roundShare: 0.8,
+		band: projection.canisterLevel,
+		changes: projection.canisterChanges,
+	};
+}
 
 /** The charts of a day, as they stand in the gallery. */
 export const dayExamples: readonly Example[] = [
-	waterLine("water-line-one-cycle", oneCycle),
-	waterLine("water-line-first-hour", firstHour),
-	waterLine("water-line-quiet", quietDay),
-	waterLine("water-line-troubled", troubledDay),
-	waterLine("water-line-no-fill", stepDown),
-	{
-		name: "water-line-two-hours-long",
-		draw: firstHours(quietHours, leakEarly),
-	},
-	{
-		name: "water-line-two-hours-short",
-		draw: firstHours(leakEarly, quietHours),
-	},
-	{ name: "heat-strip-day", draw: strip(troubledDay) },
-	{ name: "heat-strip-weeks", draw: strip(longWash) },
-	{
-		name: "canister",
-		draw: (document, options) => {
-			const result = troubledDay();
-			const { dressing, projection } = parts(result);
-			return canisterChart(
-				{
-					title: "Canister of the thigh",
-					clock: result.scenario,
-					canisterMl: dressing.canisterMl,
-					roundShare: 0.8,
-					band: projection.canisterLevel,
-					changes: projection.canisterChanges,
-				},
-				document,
-				options,
-			);
-		},
-	},
-	{
-		name: "sparkline",
-		draw: (document, options) =>
-			sparkline(
-				{ day: parts(pairedDay()).day, horizonMin: 1440 },
-				document,
-				options,
-			),
-	},
+	...examplesOf(waterLineChart, {
+		"water-line-one-cycle": waterLineData(oneCycle()),
+		"water-line-first-hour": waterLineData(firstHour()),
+		"water-line-quiet": waterLineData(quietDay()),
+		"water-line-troubled": waterLineData(troubledDay()),
+		"water-line-no-fill": waterLineData(stepDown()),
+		"water-line-two-hours-long": twoHours(quietHours(), leakEarly()),
+		"water-line-two-hours-short": twoHours(leakEarly(), quietHours()),
+	}),
+	...examplesOf(heatStrip, { "heat-strip-day": strip(troubledDay()), "heat-strip-weeks": strip(longWash()) }),
+	...examplesOf(canisterChart, { canister: canister(troubledDay()) }),
+	...examplesOf(sparkline, { sparkline: { day: parts(pairedDay()).day, horizonMin: 1440 } }),
 ];

@@ -1,13 +1,11 @@
-import type { DesignMapCell, DesignMapData } from "../../src/charts/index.ts";
-import { dwellMin, periodMin, washes } from "./example.ts";
+import { type DesignMapCell, type DesignMapData, designMap } from "../../src/charts/index.ts";
+import { dwellMin, examplesOf, onNarrowPages, periodMin, washes } from "./example.ts";
 
 const dwells = ["1 min", "5 min", "10 min", "15 min", "20 min"];
 const periods = ["1 h", "2 h", "3.5 h", "6 h"];
 
 /** A grid of cells from a function of dwell and period in minutes. */
-const grid = (
-	value: (dwell: number, period: number) => number | null,
-): DesignMapCell[] =>
+const grid = (value: (dwell: number, period: number) => number | null): DesignMapCell[] =>
 	dwellMin.flatMap((dwell, x) =>
 		periodMin.map((period, y) => ({
 			x,
@@ -28,13 +26,7 @@ export const threeMaps: DesignMapData = {
 	constraints: "night calls under 0.5",
 	efficientIn: "washes or leaks",
 	maps: [
-		{
-			measure: "Washes",
-			unit: "a day",
-			decimals: 1,
-			facet: "",
-			cells: grid(washes),
-		},
+		{ measure: "Washes", unit: "a day", decimals: 1, facet: "", cells: grid(washes) },
 		{
 			measure: "Seal leaks",
 			unit: "a day",
@@ -47,14 +39,14 @@ export const threeMaps: DesignMapData = {
 			unit: "mL",
 			decimals: 0,
 			facet: "",
-			cells: grid((dwell, period) =>
-				dwell === 20 && period === 360 ? null : 50 * washes(dwell, period),
-			).filter((cell) => !(cell.x === 0 && cell.y === 3)),
+			cells: grid((dwell, period) => (dwell === 20 && period === 360 ? null : 50 * washes(dwell, period))).filter(
+				(cell) => !(cell.x === 0 && cell.y === 3),
+			),
 		},
 	],
 };
 
-export const facetMaps: DesignMapData = {
+const facetMaps: DesignMapData = {
 	title: "Washes by fill and depth",
 	x: { label: "dwell", values: dwells },
 	y: { label: "suction period", values: periods },
@@ -66,20 +58,15 @@ export const facetMaps: DesignMapData = {
 				unit: m === 0 ? "mL" : "a day",
 				decimals: m === 0 ? 0 : 2,
 				facet: `fill ${fill} mL, depth −${depth} mmHg`,
-				cells: grid((dwell, period) =>
-					m === 0
-						? fill * washes(dwell, period)
-						: washes(dwell, period) / depth,
-				).map((cell) => ({
-					...cell,
-					current: cell.current === true && f === 0 && depth === 125,
-				})),
+				cells: grid((dwell, period) => (m === 0 ? fill * washes(dwell, period) : washes(dwell, period) / depth)).map(
+					(cell) => ({ ...cell, current: cell.current === true && f === 0 && depth === 125 }),
+				),
 			})),
 		),
 	),
 };
 
-export const onePointMap: DesignMapData = {
+const onePointMap: DesignMapData = {
 	title: "One regimen",
 	x: { label: "dwell", values: ["10 min"] },
 	y: { label: "suction period", values: ["3.5 h"] },
@@ -89,32 +76,15 @@ export const onePointMap: DesignMapData = {
 			unit: "a day",
 			decimals: 1,
 			facet: "",
-			cells: [
-				{
-					x: 0,
-					y: 0,
-					value: 6.5,
-					current: true,
-					usual: true,
-					outside: true,
-					broken: true,
-					efficient: true,
-				},
-			],
+			cells: [{ x: 0, y: 0, value: 6.5, current: true, usual: true, outside: true, broken: true, efficient: true }],
 		},
 	],
 };
 
-export const denseMap: DesignMapData = {
+const denseMap: DesignMapData = {
 	title: "A dense grid",
-	x: {
-		label: "dwell",
-		values: Array.from({ length: 20 }, (_, index) => `${index + 1} min`),
-	},
-	y: {
-		label: "suction period",
-		values: Array.from({ length: 18 }, (_, index) => `${index / 2 + 0.5} h`),
-	},
+	x: { label: "dwell", values: Array.from({ length: 20 }, (_, index) => `${index + 1} min`) },
+	y: { label: "suction period", values: Array.from({ length: 18 }, (_, index) => `${index / 2 + 0.5} h`) },
 	maps: [
 		{
 			measure: "Washes",
@@ -132,3 +102,15 @@ export const denseMap: DesignMapData = {
 		},
 	],
 };
+
+export const designMapExamples = examplesOf(
+	designMap,
+	{
+		"design-map": threeMaps,
+		"design-map-facets": facetMaps,
+		"design-map-one-point": onePointMap,
+		"design-map-dense": denseMap,
+		"design-map-none": { ...threeMaps, title: "Nothing run", maps: [] },
+	},
+	onNarrowPages,
+);

@@ -1,13 +1,12 @@
 import { describe, expect, test } from "vitest";
 import { type DesignMapData, designMap } from "../../src/charts/index.ts";
-import { document, options, textsOf, wordsOf } from "./chart-words.ts";
 import { threeMaps } from "./design-map-examples.ts";
+import { document, options, textsOf, wordsOf } from "./example.ts";
 
 describe("the design map", () => {
 	test("writes the number in every cell that was run, and none in those that were not", () => {
 		const texts = textsOf(designMap(threeMaps, document, options));
-		for (const number of ["11.4", "6.5", "23.2", "1161"])
-			expect(texts).toContain(number);
+		for (const number of ["11.4", "6.5", "23.2", "1161"]) expect(texts).toContain(number);
 		const chart = designMap(threeMaps, document, options);
 		// Two cells are missing, and the key shows what that looks like.
 		expect(chart.querySelectorAll("rect.absent")).toHaveLength(3);
@@ -36,11 +35,9 @@ describe("the design map", () => {
 			y: { label: "suction", values: ["1"] },
 			maps: [map("first", [0, 50]), map("second", [50, 100])],
 		};
-		const steps = [
-			...designMap(data, document, options).querySelectorAll(
-				"rect[class^=shade]",
-			),
-		].map((rect) => rect.getAttribute("class"));
+		const steps = [...designMap(data, document, options).querySelectorAll("rect[class^=shade]")].map((rect) =>
+			rect.getAttribute("class"),
+		);
 		expect(steps).toEqual(["shade0", "shade3", "shade3", "shade6"]);
 	});
 

@@ -1,8 +1,5 @@
-import type {
-	EfficientSetData,
-	EfficientSetPoint,
-} from "../../src/charts/index.ts";
-import { dwellMin, periodMin, washes } from "./example.ts";
+import { type EfficientSetData, type EfficientSetPoint, efficientSet } from "../../src/charts/index.ts";
+import { dwellMin, examplesOf, onNarrowPages, periodMin, washes } from "./example.ts";
 
 const scatter = (dwell: number, period: number): EfficientSetPoint => {
 	const x = (dwell * washes(dwell, period)) / 480 + (period / 60 - 3) ** 2 / 60;
@@ -27,15 +24,11 @@ const withSet = (points: readonly EfficientSetPoint[]): EfficientSetPoint[] =>
 			points.every(
 				(other) =>
 					other.broken === true ||
-					!(
-						other.x <= point.x &&
-						other.y >= point.y &&
-						(other.x < point.x || other.y > point.y)
-					),
+					!(other.x <= point.x && other.y >= point.y && (other.x < point.x || other.y > point.y)),
 			),
 	}));
 
-export const plane = {
+const plane = {
 	x: { label: "Seal leaks", unit: "a day", decimals: 2, better: "lower" },
 	y: { label: "Washes", unit: "a day", decimals: 1, better: "higher" },
 } as const;
@@ -44,21 +37,14 @@ export const twentyPoints: EfficientSetData = {
 	title: "Washes against leaks",
 	...plane,
 	constraints: "night calls under 0.5",
-	points: withSet(
-		dwellMin.flatMap((dwell) =>
-			periodMin.map((period) => scatter(dwell, period)),
-		),
-	),
+	points: withSet(dwellMin.flatMap((dwell) => periodMin.map((period) => scatter(dwell, period)))),
 };
 
-export const threeMeasurePoints: EfficientSetData = {
+const threeMeasurePoints: EfficientSetData = {
 	...twentyPoints,
 	title: "Washes against leaks, and the solution they use",
 	third: { label: "solution", unit: "mL", decimals: 0, better: "lower" },
-	points: twentyPoints.points.map((point, index) => ({
-		...point,
-		efficient: index % 3 === 0 || point.efficient,
-	})),
+	points: twentyPoints.points.map((point, index) => ({ ...point, efficient: index % 3 === 0 || point.efficient })),
 };
 
 export const crowdedPoints: EfficientSetData = {
@@ -73,17 +59,20 @@ export const crowdedPoints: EfficientSetData = {
 	})),
 };
 
-export const onePoint: EfficientSetData = {
+const onePoint: EfficientSetData = {
 	title: "One regimen",
 	...plane,
-	points: [
-		{
-			label: "5 min, 2 h",
-			x: 0,
-			y: 11,
-			efficient: true,
-			current: true,
-			usual: true,
-		},
-	],
+	points: [{ label: "5 min, 2 h", x: 0, y: 11, efficient: true, current: true, usual: true }],
 };
+
+export const efficientSetExamples = examplesOf(
+	efficientSet,
+	{
+		"efficient-set": twentyPoints,
+		"efficient-set-three-measures": threeMeasurePoints,
+		"efficient-set-crowded": crowdedPoints,
+		"efficient-set-one-point": onePoint,
+		"efficient-set-none": { title: "Nothing run", ...plane, points: [] },
+	},
+	onNarrowPages,
+);

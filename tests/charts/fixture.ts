@@ -1,7 +1,6 @@
 import type {
 	AlarmProjection,
 	Assumption,
-	Condition,
 	DayCurve,
 	DayResult,
 	DrawnDressing,
@@ -11,9 +10,9 @@ import type {
 	ScenarioSummary,
 	Schedule,
 	Spread,
-	TotalName,
 	Totals,
-} from "../../src/analysis/day-result.ts";
+} from "../../src/results/index.ts";
+import type { Condition, TotalName } from "../../src/vocabulary/index.ts";
 
 /** Hand-made days for tests of charts and reports: plausible shapes, invented numbers, nothing simulated. */
 export interface Plan {
@@ -30,10 +29,7 @@ export interface Plan {
 	readonly canisterChangesMin?: readonly number[];
 	readonly alarms?: DressingDay["alarms"];
 	/** The dressing is off in these spans. */
-	readonly offs?: readonly {
-		readonly startMin: number;
-		readonly endMin: number;
-	}[];
+	readonly offs?: readonly { readonly startMin: number; readonly endMin: number }[];
 	readonly dressingChanges?: DressingDay["dressingChanges"];
 	readonly likely?: readonly {
 		readonly condition: Condition;
@@ -68,17 +64,9 @@ type Phases = DressingDay["phases"][number][];
 /** Suction, fill, dwell, drain, round and round until the horizon. */
 function phasesOf(plan: Planned): Phases {
 	const phases: Phases = [];
-	const add = (
-		phase: Phases[number]["phase"],
-		startMin: number,
-		endMin: number,
-	): void => {
+	const add = (phase: Phases[number]["phase"], startMin: number, endMin: number): void => {
 		if (startMin < plan.horizonMin && endMin > startMin)
-			phases.push({
-				phase,
-				startMin,
-				endMin: Math.min(endMin, plan.horizonMin),
-			});
+			phases.push({ phase, startMin, endMin: Math.min(endMin, plan.horizonMin) });
 	};
 	if (plan.fillMl === 0) {
 		add("suction", 0, plan.horizonMin);
@@ -90,11 +78,7 @@ function phasesOf(plan: Planned): Phases {
 		add("suction", at + drainMin, at + plan.suctionMin);
 		const fill = at + plan.suctionMin;
 		add("fill", fill, fill + plan.fillMl / 60);
-		add(
-			"dwell",
-			fill + plan.fillMl / 60,
-			fill + plan.fillMl / 60 + plan.dwellMin,
-		);
+		add("dwell", fill + plan.fillMl / 60, fill + plan.fillMl / 60 + plan.dwellMin);
 		at = fill + plan.fillMl / 60 + plan.dwellMin;
 		drainMin = 0.51;
 		add("drain", at, at + drainMin);
@@ -123,8 +107,7 @@ function curveOf(plan: Planned, phases: Phases): DayCurve {
 		curve.canisterMl.push(canister);
 		curve.sourceMl.push(source);
 	};
-	const isOff = (atMin: number): boolean =>
-		plan.offs.some((off) => atMin >= off.startMin && atMin < off.endMin);
+	const isOff = (atMin: number): boolean => plan.offs.some((off) => atMin >= off.startMin && atMin < off.endMin);
 	for (const phase of phases) {
 		const minutes = phase.endMin - phase.startMin;
 		if (phase.phase === "fill") {
@@ -145,17 +128,10 @@ function curveOf(plan: Planned, phases: Phases): DayCurve {
 			depth = plan.depthMmHg;
 			row(phase.endMin);
 		} else {
-			const stops = [
-				...plan.canisterChangesMin,
-				...plan.offs.flatMap((off) => [off.startMin, off.endMin]),
-			]
+			const stops = [...plan.canisterChangesMin, ...plan.offs.flatMap((off) => [off.startMin, off.endMin])]
 				.filter((at) => at > phase.startMin && at < phase.endMin)
 				.sort((a, b) => a - b);
-			if (
-				plan.canisterChangesMin.some(
-					(at) => at >= wetFrom && at <= phase.startMin,
-				)
-			) {
+			if (plan.canisterChangesMin.some((at) => at >= wetFrom && at <= phase.startMin)) {
 				row(phase.startMin);
 				canister = 0;
 			}
@@ -166,18 +142,10 @@ function curveOf(plan: Planned, phases: Phases): DayCurve {
 			}
 			let last = phase.startMin;
 			for (const stop of [...stops, phase.endMin]) {
-				canister += isOff(last)
-					? 0
-					: Math.max(
-							0,
-							(stop - last) * exudatePerMin - Math.max(0, retained - liquid),
-						);
+				canister += isOff(last) ? 0 : Math.max(0, (stop - last) * exudatePerMin - Math.max(0, retained - liquid));
 				liquid = isOff(last)
 					? liquid + (stop - last) * exudatePerMin
-					: Math.max(
-							liquid,
-							Math.min(retained, liquid + (stop - last) * exudatePerMin),
-						);
+					: Math.max(liquid, Math.min(retained, liquid + (stop - last) * exudatePerMin));
 				row(stop);
 				if (plan.canisterChangesMin.includes(stop)) canister = 0;
 				if (isOff(stop) !== isOff(last)) {
@@ -197,10 +165,7 @@ function totalsOf(plan: Planned, phases: Phases, curve: DayCurve): Totals {
 	const wetMin = phases
 		.filter((phase) => phase.phase === "fill" || phase.phase === "dwell")
 		.reduce((sum, phase) => sum + phase.endMin - phase.startMin, 0);
-	const offSuctionMin = plan.offs.reduce(
-		(sum, off) => sum + off.endMin - off.startMin,
-		0,
-	);
+	const offSuctionMin = plan.offs.reduce((sum, off) => sum + off.endMin - off.startMin, 0);
 	const instilledMl = fills * plan.fillMl;
 	const exudateMl = (plan.exudateMlPerDay * plan.horizonMin) / 1440;
 	const inDressingMl = curve.liquidMl.at(-1) ?? 0;
@@ -240,10 +205,7 @@ export function spreadAround(mean: number, count = false): Spread {
 		p10: round(mean * 0.9),
 		p50: round(mean),
 		p90: round(mean * 1.1),
-		quantiles95: [0.9, 1, 1.1].map((share) => ({
-			low: round(mean * share * 0.98),
-			high: round(mean * share * 1.02),
-		})),
+		quantiles95: [0.9, 1, 1.1].map((share) => ({ low: round(mean * share * 0.98), high: round(mean * share * 1.02) })),
 	};
 }
 
@@ -259,16 +221,9 @@ const counts: readonly TotalName[] = [
 	"nightCalls",
 ];
 
-function projectionOf(
-	plan: Planned,
-	totals: Totals,
-	curve: DayCurve,
-): DressingProjection {
+function projectionOf(plan: Planned, totals: Totals, curve: DayCurve): DressingProjection {
 	const spreads = Object.fromEntries(
-		Object.entries(totals).map(([name, value]) => [
-			name,
-			spreadAround(value, counts.includes(name as TotalName)),
-		]),
+		Object.entries(totals).map(([name, value]) => [name, spreadAround(value, counts.includes(name as TotalName))]),
 	) as { [N in TotalName]: Spread }; // the same keys, by construction
 	const stepMin = plan.horizonMin / 96;
 	const at = (atMin: number): number => {
@@ -306,16 +261,8 @@ function projectionOf(
 				p90Min: Math.min(plan.horizonMin, atMin * 1.06),
 				probabilityWithinHorizon: first ? 0.97 : 0.6,
 				windows: [
-					{
-						startMin: atMin * 0.95,
-						endMin: atMin * 0.96,
-						probability: first ? 0.4 : 0.2,
-					},
-					{
-						startMin: atMin,
-						endMin: atMin,
-						probability: first ? 0.3 : 0.15,
-					},
+					{ startMin: atMin * 0.95, endMin: atMin * 0.96, probability: first ? 0.4 : 0.2 },
+					{ startMin: atMin, endMin: atMin, probability: first ? 0.3 : 0.15 },
 				],
 			};
 		}),
@@ -338,11 +285,7 @@ function projectionOf(
 			})),
 		sourceChanges: [],
 		alarms: conditions.map((condition) => alarmsOf(plan, condition)),
-		canisterAtEnd: {
-			p10Ml: totals.toCanisterMl * 0.9,
-			p50Ml: totals.toCanisterMl,
-			p90Ml: totals.toCanisterMl * 1.1,
-		},
+		canisterAtEnd: { p10Ml: totals.toCanisterMl * 0.9, p50Ml: totals.toCanisterMl, p90Ml: totals.toCanisterMl * 1.1 },
 		canisterLevel: {
 			stepMin,
 			p10Ml: steps.map((level) => level * 0.8),
@@ -354,32 +297,23 @@ function projectionOf(
 
 function alarmsOf(plan: Planned, condition: Condition): AlarmProjection {
 	const humps = plan.likely.filter((likely) => likely.condition === condition);
-	const bins = Array.from(
-		{ length: Math.ceil(plan.horizonMin / 30) },
-		(_, index) => {
-			const middle = index * 30 + 15;
-			const probability = humps.reduce(
-				(sum, hump) =>
-					sum +
-					hump.peak * Math.exp(-(((middle - hump.atMin) / hump.widthMin) ** 2)),
-				0,
-			);
-			const kept = probability < 0.001 ? 0 : probability;
-			return {
-				startMin: index * 30,
-				endMin: Math.min(plan.horizonMin, index * 30 + 30),
-				probability: kept,
-				low: kept * 0.7,
-				high: Math.min(1, kept * 1.3 + 0.008),
-				chance: kept,
-			};
-		},
-	);
-	const windows: {
-		startMin: number;
-		endMin: number;
-		peakProbability: number;
-	}[] = [];
+	const bins = Array.from({ length: Math.ceil(plan.horizonMin / 30) }, (_, index) => {
+		const middle = index * 30 + 15;
+		const probability = humps.reduce(
+			(sum, hump) => sum + hump.peak * Math.exp(-(((middle - hump.atMin) / hump.widthMin) ** 2)),
+			0,
+		);
+		const kept = probability < 0.001 ? 0 : probability;
+		return {
+			startMin: index * 30,
+			endMin: Math.min(plan.horizonMin, index * 30 + 30),
+			probability: kept,
+			low: kept * 0.7,
+			high: Math.min(1, kept * 1.3 + 0.008),
+			chance: kept,
+		};
+	});
+	const windows: { startMin: number; endMin: number; peakProbability: number }[] = [];
 	for (const bin of bins) {
 		const last = windows.at(-1);
 		if (bin.probability <= 0.05) continue;
@@ -389,24 +323,14 @@ function alarmsOf(plan: Planned, condition: Condition): AlarmProjection {
 				endMin: bin.endMin,
 				peakProbability: Math.max(last.peakProbability, bin.probability),
 			};
-		else
-			windows.push({
-				startMin: bin.startMin,
-				endMin: bin.endMin,
-				peakProbability: bin.probability,
-			});
+		else windows.push({ startMin: bin.startMin, endMin: bin.endMin, peakProbability: bin.probability });
 	}
-	const mean =
-		bins.reduce((sum, bin) => sum + bin.probability, 0) /
-		(plan.horizonMin / 1440);
+	const mean = bins.reduce((sum, bin) => sum + bin.probability, 0) / (plan.horizonMin / 1440);
 	return {
 		condition,
 		meanPerDay: mean,
 		halfWidth95: mean === 0 ? 0 : mean * 0.15 + 0.01,
-		byChance: {
-			meanPerDay: mean,
-			halfWidth95: mean === 0 ? 0 : mean * 0.15 + 0.01,
-		},
+		byChance: { meanPerDay: mean, halfWidth95: mean === 0 ? 0 : mean * 0.15 + 0.01 },
 		bins,
 		windows,
 	};
@@ -490,10 +414,7 @@ const assumptions: readonly Assumption[] = [
 ];
 
 /** A whole result from plans of its dressings. */
-export function dayResult(
-	plans: readonly Plan[],
-	scenario: Partial<ScenarioSummary> = {},
-): DayResult {
+export function dayResult(plans: readonly Plan[], scenario: Partial<ScenarioSummary> = {}): DayResult {
 	const full = plans.map(planned);
 	const horizonMin = scenario.horizonMin ?? full[0]?.horizonMin ?? 1440;
 	const replications = scenario.replications ?? 400;
@@ -518,10 +439,7 @@ export function dayResult(
 			pauses: plan.offs.map((off) => ({ reason: "off", ...off })),
 			notices: [],
 			alarms: plan.alarms,
-			canisterChanges: plan.canisterChangesMin.map((atMin) => ({
-				atMin,
-				reason: "round",
-			})),
+			canisterChanges: plan.canisterChangesMin.map((atMin) => ({ atMin, reason: "round" })),
 			sourceChanges: [],
 			dressingChanges: plan.dressingChanges,
 			totals,
@@ -546,34 +464,17 @@ export function dayResult(
 			roundsClockMin: [180, 420, 660, 900, 1140, 1380],
 			supplies: [
 				{ item: "canister 1000 mL", p50: 1, p90: 2, packSize: 5, packs: 1 },
-				{
-					item: "solution 1000 mL",
-					p50: 1,
-					p90: 1,
-					packSize: null,
-					packs: null,
-				},
+				{ item: "solution 1000 mL", p50: 1, p90: 1, packSize: null, packs: null },
 				{ item: "dressing kit", p50: 0, p90: 1, packSize: null, packs: null },
 			],
 			...scenario,
 		},
-		trace: {
-			replication: 17,
-			typicalOf: replications,
-			events: 812,
-			hash: "5f0c1d2e9a7b4c68",
-		},
+		trace: { replication: 17, typicalOf: replications, events: 812, hash: "5f0c1d2e9a7b4c68" },
 		dressings: days.map(({ day }) => day),
 		home: null,
-		projection: {
-			replications,
-			dressings: days.map(({ projection }) => projection),
-		},
+		projection: { replications, dressings: days.map(({ projection }) => projection) },
 		cautions: [
-			{
-				code: "planning-only",
-				text: "For planning and teaching, not for setting a device or treating a patient.",
-			},
+			{ code: "planning-only", text: "For planning and teaching, not for setting a device or treating a patient." },
 			{
 				code: "assumed-defaults",
 				text: "No verdict on clogging may rest on the default numbers of debris: they are assumed.",
@@ -586,12 +487,7 @@ export function dayResult(
 /** The day of the design's example, without anything going wrong. */
 export const quietDay = (): DayResult =>
 	dayResult([
-		{
-			likely: [
-				{ condition: "seal-leak", peak: 0.012, atMin: 720, widthMin: 600 },
-			],
-			canisterChangesMin: [1200],
-		},
+		{ likely: [{ condition: "seal-leak", peak: 0.012, atMin: 720, widthMin: 600 }], canisterChangesMin: [1200] },
 	]);
 
 /** A day on which much fails out of sight. */
@@ -602,56 +498,16 @@ export const troubledDay = (): DayResult =>
 			exudateMlPerDay: 620,
 			offs: [{ startMin: 540, endMin: 570 }],
 			alarms: [
-				{
-					condition: "fill-path-obstructed",
-					priority: "medium",
-					startMin: 371.2,
-					endMin: 376.4,
-					endedBy: "call",
-				},
-				{
-					condition: "seal-leak",
-					priority: "medium",
-					startMin: 385,
-					endMin: 402,
-					endedBy: "call",
-				},
-				{
-					condition: "suction-absent",
-					priority: "medium",
-					startMin: 560,
-					endMin: 570,
-					endedBy: "by-itself",
-				},
-				{
-					condition: "canister-at-capacity",
-					priority: "medium",
-					startMin: 1301,
-					endMin: 1313,
-					endedBy: "round",
-				},
-				{
-					condition: "large-output",
-					priority: "high",
-					startMin: 1402,
-					endMin: 1440,
-					endedBy: "horizon",
-				},
+				{ condition: "fill-path-obstructed", priority: "medium", startMin: 371.2, endMin: 376.4, endedBy: "call" },
+				{ condition: "seal-leak", priority: "medium", startMin: 385, endMin: 402, endedBy: "call" },
+				{ condition: "suction-absent", priority: "medium", startMin: 560, endMin: 570, endedBy: "by-itself" },
+				{ condition: "canister-at-capacity", priority: "medium", startMin: 1301, endMin: 1313, endedBy: "round" },
+				{ condition: "large-output", priority: "high", startMin: 1402, endMin: 1440, endedBy: "horizon" },
 			],
 			likely: [
-				{
-					condition: "canister-at-capacity",
-					peak: 0.18,
-					atMin: 795,
-					widthMin: 60,
-				},
+				{ condition: "canister-at-capacity", peak: 0.18, atMin: 795, widthMin: 60 },
 				{ condition: "seal-leak", peak: 0.35, atMin: 380, widthMin: 30 },
-				{
-					condition: "fill-path-obstructed",
-					peak: 0.03,
-					atMin: 900,
-					widthMin: 600,
-				},
+				{ condition: "fill-path-obstructed", peak: 0.03, atMin: 900, widthMin: 600 },
 			],
 		},
 	]);
@@ -688,9 +544,7 @@ export const stepDown = (): DayResult =>
 					startMin: (index + 1) * 2880,
 					endMin: (index + 1) * 2880 + 30,
 				})),
-				likely: [
-					{ condition: "seal-leak", peak: 0.01, atMin: 20000, widthMin: 20000 },
-				],
+				likely: [{ condition: "seal-leak", peak: 0.01, atMin: 20000, widthMin: 20000 }],
 			},
 		],
 		{ title: "At home after the step-down, four weeks" },
@@ -702,23 +556,15 @@ export const longWash = (): DayResult =>
 		[
 			{
 				horizonMin: 28 * 1440,
-				canisterChangesMin: Array.from(
-					{ length: 27 },
-					(_, index) => (index + 1) * 1440,
-				),
+				canisterChangesMin: Array.from({ length: 27 }, (_, index) => (index + 1) * 1440),
 				alarms: Array.from({ length: 40 }, (_, index) => ({
-					condition:
-						index % 3 === 0
-							? ("canister-at-capacity" as const)
-							: ("seal-leak" as const),
+					condition: index % 3 === 0 ? ("canister-at-capacity" as const) : ("seal-leak" as const),
 					priority: "medium" as const,
 					startMin: 300 + index * 1000,
 					endMin: 312 + index * 1000,
 					endedBy: "call" as const,
 				})),
-				likely: [
-					{ condition: "seal-leak", peak: 0.02, atMin: 20000, widthMin: 20000 },
-				],
+				likely: [{ condition: "seal-leak", peak: 0.02, atMin: 20000, widthMin: 20000 }],
 			},
 		],
 		{ title: "Four weeks of short dwells" },

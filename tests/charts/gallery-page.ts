@@ -1,10 +1,5 @@
-import {
-	type ChartOptions,
-	chartStyle,
-	comparisonStyle,
-	themeRules,
-} from "../../src/charts/index.ts";
-import { htmlElement } from "../../src/report/html-element.ts";
+import { type ChartOptions, chartStyle, comparisonStyle, themeRules } from "../../src/charts/index.ts";
+import { htmlMaker } from "../../src/report/kit/html-element.ts";
 import type { Example } from "./example.ts";
 
 const policy = "default-src 'none'; style-src 'unsafe-inline'";
@@ -30,25 +25,11 @@ svg{display:block;max-width:100%;height:auto}
 `;
 
 /** Every example of a chart on one page without script, from which nothing is asked for outside it. */
-export function galleryPage(
-	examples: readonly Example[],
-	document: Document,
-): string {
-	const element = (
-		name: keyof HTMLElementTagNameMap,
-		attributes: { [name: string]: string },
-		...children: (Node | string)[]
-	) => htmlElement(document, name, attributes, ...children);
+export function galleryPage(examples: readonly Example[], document: Document): string {
+	const element = htmlMaker(document);
 	const sections = examples.map(({ name, draw, narrowPx }) => {
-		const drawn = (
-			className: string,
-			options: Partial<ChartOptions>,
-		): SVGSVGElement => {
-			const chart = draw(document, {
-				idPrefix: `${name}-${className}`,
-				styled: false,
-				...options,
-			});
+		const drawn = (className: string, options: Partial<ChartOptions>): SVGSVGElement => {
+			const chart = draw(document, { idPrefix: `${name}-${className}`, styled: false, ...options });
 			chart.classList.add(className);
 			return chart;
 		};
@@ -57,22 +38,12 @@ export function galleryPage(
 				? [
 						element(
 							"div",
-							{
-								class: "scroll",
-								role: "region",
-								tabindex: "0",
-								"aria-labelledby": `${name}-heading`,
-							},
+							{ class: "scroll", role: "region", tabindex: "0", "aria-labelledby": `${name}-heading` },
 							drawn("whole", {}),
 						),
 					]
 				: [drawn("wide", {}), drawn("narrow", { widthPx: narrowPx })];
-		return element(
-			"section",
-			{ id: name },
-			element("h2", { id: `${name}-heading` }, name),
-			...charts,
-		);
+		return element("section", { id: name }, element("h2", { id: `${name}-heading` }, name), ...charts);
 	});
 	const page = element(
 		"html",
@@ -81,14 +52,8 @@ export function galleryPage(
 			"head",
 			{},
 			element("meta", { charset: "utf-8" }),
-			element("meta", {
-				"http-equiv": "Content-Security-Policy",
-				content: policy,
-			}),
-			element("meta", {
-				name: "viewport",
-				content: "width=device-width, initial-scale=1",
-			}),
+			element("meta", { "http-equiv": "Content-Security-Policy", content: policy }),
+			element("meta", { name: "viewport", content: "width=device-width, initial-scale=1" }),
 			element("meta", { name: "color-scheme", content: "light dark" }),
 			element("title", {}, "Gallery of charts"),
 			element("style", {}, pageStyle),

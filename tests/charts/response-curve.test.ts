@@ -1,7 +1,7 @@
 import { describe, expect, test } from "vitest";
 import { responseCurve } from "../../src/charts/index.ts";
-import { document, options, textsOf } from "./chart-words.ts";
-import { threeCurves } from "./response-examples.ts";
+import { document, options, textsOf } from "./example.ts";
+import { threeCurves } from "./response-curve-examples.ts";
 
 describe("the response curve", () => {
 	test("marks the current value by a line in every panel", () => {
@@ -14,9 +14,7 @@ describe("the response curve", () => {
 
 	test("draws no band where no interval could be given", () => {
 		const chart = responseCurve(threeCurves, document, options);
-		const bands = [...chart.querySelectorAll("path.found-band")].map(
-			(path) => path.getAttribute("d") !== "",
-		);
+		const bands = [...chart.querySelectorAll("path.found-band")].map((path) => path.getAttribute("d") !== "");
 		expect(bands).toEqual([true, true, false]);
 	});
 });

@@ -1,6 +1,6 @@
 import { describe, expect, test } from "vitest";
 import { tornado } from "../../src/charts/index.ts";
-import { document, options, textsOf, wordsOf } from "./chart-words.ts";
+import { document, options, textsOf, wordsOf } from "./example.ts";
 import { eightAssumptions } from "./tornado-examples.ts";
 
 describe("the tornado", () => {
@@ -25,9 +25,7 @@ describe("the tornado", () => {
 		expect(labels(data)).toEqual(["how much a turn loosens the seal"]);
 		const texts = textsOf(tornado(data, document, options));
 		expect(texts).toContain("turns");
-		expect(texts).toContain(
-			"7 assumptions more are not drawn: none of them moves it by more than 0.053 a day.",
-		);
+		expect(texts).toContain("7 assumptions more are not drawn: none of them moves it by more than 0.053 a day.");
 	});
 
 	test("says what turns the verdict, by word", () => {

@@ -2,10 +2,7 @@ import fs from "node:fs";
 import { syncBuiltinESMExports } from "node:module";
 
 /** Bytes that are read of a file, by whatever call, while a piece of work is done. */
-export async function bytesRead(
-	file: string,
-	work: () => Promise<void>,
-): Promise<number> {
+export async function bytesRead(file: string, work: () => Promise<void>): Promise<number> {
 	const { openSync, readSync, readFileSync } = fs;
 	const handles = new Set<number>();
 	let bytes = 0;

@@ -1,28 +1,13 @@
 import { readFileSync, rmSync, truncateSync } from "node:fs";
 import { join } from "node:path";
 import { describe, expect, test } from "vitest";
-import { checkJsonSchema } from "../../src/cli/check-json.ts";
-import {
-	maxExpectedEvents,
-	readScenario,
-	type Scenario,
-} from "../../src/scenario/index.ts";
+import { checkJsonSchema } from "../../src/cli/commands/check-json.ts";
+import { maxExpectedEvents, readScenario, type Scenario } from "../../src/scenario/index.ts";
 import { readingsOf } from "../processor-time.ts";
-import { meaning } from "../scenario/meaning.ts";
+import { meaning } from "../scenario/meant.ts";
 import { least } from "../scenario/sample.ts";
 import { bytesRead } from "./bytes-read.ts";
-import {
-	filesOf,
-	here,
-	isSentence,
-	lines,
-	names,
-	scenario,
-	shell,
-	spawned,
-	temporary,
-	written,
-} from "./program.ts";
+import { filesOf, here, isSentence, lines, names, scenario, shell, spawned, temporary, written } from "./program.ts";
 
 const { Ajv2020 } = await import("ajv/dist/2020.js");
 const validate = new Ajv2020({ allErrors: true }).compile(checkJsonSchema);
@@ -41,17 +26,8 @@ test("every scenario of the project is sound, all in one call", async () => {
 const fullPath = (name: string) => scenario(name.replace(/\.yaml$/, ""));
 
 test("of sound and broken files together every problem is told, each behind its file, and the status is 2", async () => {
-	const broken = written(
-		folder,
-		"two-faults.yaml",
-		`${least}horizon: 5\nx: 1\n`,
-	);
-	const { status, out, err } = await here(
-		"check",
-		scenario("heavy-slough"),
-		broken,
-		join(folder, "nothing-here.yaml"),
-	);
+	const broken = written(folder, "two-faults.yaml", `${least}horizon: 5\nx: 1\n`);
+	const { status, out, err } = await here("check", scenario("heavy-slough"), broken, join(folder, "nothing-here.yaml"));
 	expect(status).toBe(2);
 	expect(out).toBe(`${scenario("heavy-slough")}: sound\n`);
 	expect(lines(err)).toHaveLength(3);
@@ -63,11 +39,7 @@ test("of sound and broken files together every problem is told, each behind its 
 });
 
 test("--quiet says nothing of sound files", async () => {
-	const { status, out, err } = await here(
-		"check",
-		"--quiet",
-		scenario("heavy-slough"),
-	);
+	const { status, out, err } = await here("check", "--quiet", scenario("heavy-slough"));
 	expect({ status, out, err }).toEqual({ status: 0, out: "", err: "" });
 });
 
@@ -79,23 +51,11 @@ describe("check --json", () => {
 			"late.yaml",
 			`${least}horizon: 3 h\nhappenings: [{ at: 5 h, dressing: thigh, what: turn }]\n`,
 		);
-		const { status, out, err } = await here(
-			"check",
-			"--json",
-			scenario("two-dressings"),
-			broken,
-			folder,
-			late,
-		);
+		const { status, out, err } = await here("check", "--json", scenario("two-dressings"), broken, folder, late);
 		expect({ status, err }).toEqual({ status: 2, err: "" });
 		const printed = JSON.parse(out);
 		expect(validate(printed), JSON.stringify(validate.errors)).toBe(true);
-		expect(printed.files[0]).toEqual({
-			file: scenario("two-dressings"),
-			sound: true,
-			problems: [],
-			notes: [],
-		});
+		expect(printed.files[0]).toEqual({ file: scenario("two-dressings"), sound: true, problems: [], notes: [] });
 		expect(printed.files[1].problems).toEqual([
 			{
 				path: "chanse",
@@ -113,34 +73,24 @@ describe("check --json", () => {
 
 	test("the schema refuses a sound file with problems, a broken one without, and an unknown format", () => {
 		const file = { file: "a", sound: true, problems: [], notes: [] };
-		const of = (one: object) => ({
-			format: "slackwater/check@1",
-			files: [one],
-		});
+		const of = (one: object) => ({ format: "slackwater/check@1", files: [one] });
 		expect(validate(of(file))).toBe(true);
 		expect(validate(of({ ...file, sound: false }))).toBe(false);
-		expect(
-			validate(
-				of({ ...file, problems: [{ path: "", expected: "a", received: "b" }] }),
-			),
-		).toBe(false);
+		expect(validate(of({ ...file, problems: [{ path: "", expected: "a", received: "b" }] }))).toBe(false);
 		expect(validate({ ...of(file), format: "slackwater/check@2" })).toBe(false);
 	});
 });
 
-test.each(names)(
-	"%s and what check --full prints of it are the same scenario",
-	async (name) => {
-		const { status, out } = await here("check", "--full", fullPath(name));
-		expect(status).toBe(0);
-		const full = written(folder, name, out);
-		const again = await here("check", "--full", full);
-		expect(again.status).toBe(0);
-		const given = readScenario(readFileSync(fullPath(name), "utf8"));
-		expect(given.defaulted.length).toBeGreaterThan(0);
-		expect(meant(readScenario(out))).toEqual(meant(given));
-	},
-);
+test.each(names)("%s and what check --full prints of it are the same scenario", async (name) => {
+	const { status, out } = await here("check", "--full", fullPath(name));
+	expect(status).toBe(0);
+	const full = written(folder, name, out);
+	const again = await here("check", "--full", full);
+	expect(again.status).toBe(0);
+	const given = readScenario(readFileSync(fullPath(name), "utf8"));
+	expect(given.defaulted.length).toBeGreaterThan(0);
+	expect(meant(readScenario(out))).toEqual(meant(given));
+});
 
 /** What both mean; which constants a file names itself is not part of it. */
 const meant = (scenario: Scenario) => meaning({ ...scenario, overridden: [] });
@@ -165,9 +115,7 @@ describe("an input that must not be read is refused in one sentence", () => {
 		const file = written(folder, "large.yaml", least);
 		truncateSync(file, 100_000_000);
 		await here("day"); // loads what it needs
-		const read = await bytesRead(file, () =>
-			refused(file, /at most 1000000 bytes, received 100000000 bytes/),
-		);
+		const read = await bytesRead(file, () => refused(file, /at most 1000000 bytes, received 100000000 bytes/));
 		expect(read).toBe(0);
 		rmSync(file);
 	});
@@ -181,10 +129,7 @@ describe("an input that must not be read is refused in one sentence", () => {
 	});
 
 	test("an endless pipe, after a byte more than is allowed", async () => {
-		const { status, out, err } = await shell(
-			"yes | $SLACKWATER check /dev/stdin",
-			folder,
-		);
+		const { status, out, err } = await shell("yes | $SLACKWATER check /dev/stdin", folder);
 		expect({ status, out }).toEqual({ status: 2, out: "" });
 		expect(err).toMatch(/at most 1000000 bytes, received more\n$/);
 	});
@@ -215,15 +160,9 @@ describe("an input that must not be read is refused in one sentence", () => {
 	});
 
 	test("two documents, an empty file, bytes that are no text", async () => {
-		await refused(
-			written(folder, "documents.yaml", `${least}---\n${least}`),
-			/expected one document, received 2/,
-		);
+		await refused(written(folder, "documents.yaml", `${least}---\n${least}`), /expected one document, received 2/);
 		await refused(written(folder, "empty.yaml", ""), /an empty file/);
-		await refused(
-			written(folder, "control.yaml", `${least}# \u0007\n`),
-			/a control character/,
-		);
+		await refused(written(folder, "control.yaml", `${least}# \u0007\n`), /a control character/);
 	});
 
 	test("a scenario of more events than the stated number", async () => {
@@ -248,13 +187,7 @@ describe("an input that must not be read is refused in one sentence", () => {
 		const text = `slackwater: 1\ntitle: Near the end\nhorizon: 1 d\ndressings:\n${dressings.join("\n")}\n`;
 		const file = written(folder, "nearly.yaml", text);
 		expect((await here("check", file)).status).toBe(0);
-		const { status, err } = await here(
-			"day",
-			file,
-			"--json",
-			"--horizon",
-			"28 d",
-		);
+		const { status, err } = await here("day", file, "--json", "--horizon", "28 d");
 		expect(status).toBe(2);
 		expect(err).toMatch(/--horizon: expected .*at most \d+ events/);
 	});
@@ -265,26 +198,18 @@ describe("where an input comes from", () => {
 		const cases: [string, string][] = [
 			[join(folder, "gone.yaml"), "nothing: it is not there"],
 			[folder, "a folder"],
-			[
-				join(scenario("heavy-slough"), "x.yaml"),
-				"nothing: part of the path is a file, not a folder",
-			],
+			[join(scenario("heavy-slough"), "x.yaml"), "nothing: part of the path is a file, not a folder"],
 		];
 		for (const [file, received] of cases) {
 			const { status, out, err } = await here("day", file, "--json");
 			expect({ status, out }).toEqual({ status: 2, out: "" });
-			expect(err).toBe(
-				`slackwater: ${file}: expected a scenario file that can be read, received ${received}\n`,
-			);
+			expect(err).toBe(`slackwater: ${file}: expected a scenario file that can be read, received ${received}\n`);
 		}
 	});
 
 	test("a pipe is read, by either name, of a shell or of another program", async () => {
 		for (const name of ["-", "/dev/stdin"]) {
-			const piped = await shell(
-				`cat ${scenario("heavy-slough")} | $SLACKWATER check ${name}`,
-				folder,
-			);
+			const piped = await shell(`cat ${scenario("heavy-slough")} | $SLACKWATER check ${name}`, folder);
 			expect(piped).toMatchObject({ status: 0, out: `${name}: sound\n` });
 		}
 		const socket = await spawned(["check", "/dev/stdin"], { input: least });
@@ -292,8 +217,6 @@ describe("where an input comes from", () => {
 	});
 
 	test("nothing was written beside the inputs", () => {
-		expect(
-			Object.keys(filesOf(folder)).every((name) => name.endsWith(".yaml")),
-		).toBe(true);
+		expect(Object.keys(filesOf(folder)).every((name) => name.endsWith(".yaml"))).toBe(true);
 	});
 });

@@ -1,23 +1,10 @@
 import { join } from "node:path";
 import { describe, expect, test } from "vitest";
-import type { CompareResult } from "../../src/analysis/index.ts";
-import { compareJsonSchema } from "../../src/report/index.ts";
-import {
-	filesOf,
-	here,
-	isSentence,
-	lines,
-	scenario,
-	spawned,
-	temporary,
-	written,
-} from "./program.ts";
+import { type CompareResult, compareJsonSchema } from "../../src/results/index.ts";
+import { filesOf, here, isSentence, lines, scenario, spawned, temporary, written } from "./program.ts";
 
 const { Ajv2020 } = await import("ajv/dist/2020.js");
-const validate = new Ajv2020({
-	allErrors: true,
-	allowUnionTypes: true,
-}).compile(compareJsonSchema);
+const validate = new Ajv2020({ allErrors: true, allowUnionTypes: true }).compile(compareJsonSchema);
 
 const folder = temporary();
 const thigh = scenario("compare-thigh");
@@ -29,12 +16,7 @@ const differences = (result: CompareResult, measure: string) =>
 
 describe("compare --json", () => {
 	test("is of its schema, with every pair of regimens, and nothing else is on standard output", async () => {
-		const { status, out, err } = await here(
-			"compare",
-			thigh,
-			"--json",
-			...quick,
-		);
+		const { status, out, err } = await here("compare", thigh, "--json", ...quick);
 		expect({ status, err }).toEqual({ status: 0, err: "" });
 		const result: CompareResult = JSON.parse(out);
 		expect(validate(result), JSON.stringify(validate.errors)).toBe(true);
@@ -74,14 +56,7 @@ describe("compare --json", () => {
 	});
 
 	test("with chance off the differences are those of the two days", async () => {
-		const result = await compared(
-			thigh,
-			...quick,
-			"--chance",
-			"off",
-			"--between",
-			"short,long",
-		);
+		const result = await compared(thigh, ...quick, "--chance", "off", "--between", "short,long");
 		expect(differences(result, "instilledMl")[0]).toMatchObject({
 			mean: 250,
 			low95: 250,
@@ -93,13 +68,7 @@ describe("compare --json", () => {
 	});
 
 	test("says what it rests on: every assumption at half and at twice its value", async () => {
-		const { restsOn } = await compared(
-			thigh,
-			"--replications",
-			"50",
-			"--between",
-			"short,long",
-		);
+		const { restsOn } = await compared(thigh, "--replications", "50", "--between", "short,long");
 		const row = restsOn?.rows.find(({ name }) => name === "breach.wetScale");
 		const effect = row?.effects.find(({ measure }) => measure === "breaches");
 		// A shorter scale breaches sooner: more leaks, and more between the regimens.
@@ -114,37 +83,16 @@ describe("compare --json", () => {
 
 describe("precision", () => {
 	test("runs on until the difference is as precise as asked for, and says what it reached", async () => {
-		const result = await compared(
-			thigh,
-			...quick,
-			"--between",
-			"short,long",
-			"--precision",
-			"breaches=0.05",
-		);
+		const result = await compared(thigh, ...quick, "--between", "short,long", "--precision", "breaches=0.05");
 		expect(result.replications).toBeGreaterThan(100);
-		expect(result.precision).toMatchObject([
-			{ measure: "breaches", target: 0.05, reached: true },
-		]);
+		expect(result.precision).toMatchObject([{ measure: "breaches", target: 0.05, reached: true }]);
 		expect(result.precision[0].halfWidth).toBeLessThanOrEqual(0.05);
 	});
 
 	test("replications that were run on to are those of a run of so many", async () => {
 		const asked = ["--between", "short,long", "--rests-on", "off"];
-		const precise = await compared(
-			thigh,
-			...asked,
-			"--replications",
-			"100",
-			"--precision",
-			"breaches=0.05",
-		);
-		const whole = await compared(
-			thigh,
-			...asked,
-			"--replications",
-			String(precise.replications),
-		);
+		const precise = await compared(thigh, ...asked, "--replications", "100", "--precision", "breaches=0.05");
+		const whole = await compared(thigh, ...asked, "--replications", String(precise.replications));
 		expect(precise.differences).toEqual(whole.differences);
 	});
 });
@@ -176,9 +124,7 @@ describe("what is wrong", () => {
 	test("is one regimen alone, or none", async () => {
 		const alone = await here("compare", thigh, "--between", "short");
 		expect(alone.status).toBe(2);
-		expect(alone.err).toMatch(
-			/--between.*two regimens or more.*"short" alone/u,
-		);
+		expect(alone.err).toMatch(/--between.*two regimens or more.*"short" alone/u);
 		const none = await here("compare", scenario("thigh-short-dwell"));
 		expect(none.err).toMatch(/compare.*two regimens or more.*none/u);
 	});
@@ -218,27 +164,14 @@ happenings: [{ at: 4 min, dressing: thigh, what: transfer }]
 compare: { suction-first: { begin: suction }, fill-first: { begin: fill }, small: { canister: 300 mL } }
 `,
 	);
-	const ran = await spawned([
-		"compare",
-		file,
-		"--out",
-		out,
-		"--rests-on",
-		"off",
-	]);
+	const ran = await spawned(["compare", file, "--out", out, "--rests-on", "off"]);
 	expect(ran).toMatchObject({ status: 0, err: "" });
 	expect(Object.keys(filesOf(out))).toEqual(
-		expect.arrayContaining([
-			"compare.json",
-			"differences.csv",
-			"differences.svg",
-			"report.html",
-		]),
+		expect.arrayContaining(["compare.json", "differences.csv", "differences.svg", "report.html"]),
 	);
 	const result: CompareResult = JSON.parse(filesOf(out)["compare.json"]);
 	const changes = result.differences.find(
-		({ a, b, measure }) =>
-			a === "suction-first" && b === "small" && measure === "canisterChanges",
+		({ a, b, measure }) => a === "suction-first" && b === "small" && measure === "canisterChanges",
 	);
 	expect(changes?.mean).toBeLessThan(0);
 });

@@ -4,16 +4,7 @@ import { pathToFileURL } from "node:url";
 import { describe, expect, test } from "vitest";
 import { seesProcesses } from "../processor-time.ts";
 import { interrupted } from "./interrupted.ts";
-import {
-	filesOf,
-	here,
-	type Ran,
-	reportNames,
-	shellStatus,
-	spawned,
-	temporary,
-	written,
-} from "./program.ts";
+import { filesOf, here, type Ran, reportNames, shellStatus, spawned, temporary, written } from "./program.ts";
 import { expectWhole, few, thigh, twoReports } from "./two-reports.ts";
 
 const folder = temporary();
@@ -57,11 +48,7 @@ syncBuiltinESMExports();
 	type When = "at the start" | number;
 
 	/** Runs into `out`, and is cut off. */
-	async function cut(
-		signal: NodeJS.Signals,
-		seed: string,
-		when: When,
-	): Promise<Ran> {
+	async function cut(signal: NodeJS.Signals, seed: string, when: When): Promise<Ran> {
 		const writing = {
 			NODE_OPTIONS: `--import=${pathToFileURL(cuttingDisk()).href}`,
 			CUT_BY: signal,
@@ -87,23 +74,13 @@ syncBuiltinESMExports();
 			expect(shellStatus(ran)).toBe(137);
 			expect(ran.err).toBe("");
 			expectWhole(out(), references);
-			expect(Object.keys(filesOf(out()))).toEqual(
-				expect.arrayContaining(reportNames),
-			);
+			expect(Object.keys(filesOf(out()))).toEqual(expect.arrayContaining(reportNames));
 		}
 	});
 
 	test("and what a killed run left does not keep the next from its work", async () => {
 		expect(readdirSync(out()).length).toBeGreaterThan(reportNames.length);
-		const { status } = await here(
-			"day",
-			thigh,
-			...few,
-			"--seed",
-			"b",
-			"--out",
-			out(),
-		);
+		const { status } = await here("day", thigh, ...few, "--seed", "b", "--out", out());
 		expect(status).toBe(0);
 		for (const [name, text] of Object.entries(references[1] ?? {}))
 			expect(filesOf(out())[name] === text, name).toBe(true);
@@ -115,20 +92,13 @@ syncBuiltinESMExports();
 	] as const)(
 		"by %s leaves nothing partial: before writing the earlier report, in the middle of it the new one",
 		async (signal, status) => {
-			for (const name of readdirSync(out()))
-				if (name.startsWith("."))
-					rmSync(join(out(), name), { recursive: true });
+			for (const name of readdirSync(out())) if (name.startsWith(".")) rmSync(join(out(), name), { recursive: true });
 			await here("day", thigh, ...few, "--seed", "b", "--out", out());
-			for (const when of [
-				"at the start",
-				1 + Math.floor(Math.random() * moments),
-			] as const) {
+			for (const when of ["at the start", 1 + Math.floor(Math.random() * moments)] as const) {
 				const ran = await cut(signal, "a", when);
 				expect(ran.err).toBe("");
 				expect(shellStatus(ran)).toBe(status);
-				expect(filesOf(out())).toEqual(
-					references[when === "at the start" ? 1 : 0],
-				);
+				expect(filesOf(out())).toEqual(references[when === "at the start" ? 1 : 0]);
 			}
 		},
 	);
@@ -136,10 +106,7 @@ syncBuiltinESMExports();
 	test("by SIGINT in the midst of a long run, threads and all, ends it with 130 and works no further", async () => {
 		const cwd = temporary();
 		const { meanwhile, ticks } = interrupted("SIGINT");
-		const ran = await spawned(
-			["day", thigh, "--replications", "1000000", "--workers", "2"],
-			{ cwd, meanwhile },
-		);
+		const ran = await spawned(["day", thigh, "--replications", "1000000", "--workers", "2"], { cwd, meanwhile });
 		expect(shellStatus(ran)).toBe(130);
 		// What is left of the million replications would take ten times what was done.
 		if (seesProcesses) expect(ticks.before).toBeGreaterThan(0);

@@ -1,19 +1,18 @@
 import { join } from "node:path";
 import { pathToFileURL } from "node:url";
 import { describe, expect, test } from "vitest";
-import { dayResult, ProjectionGathering } from "../../src/analysis/index.ts";
-import { deal } from "../../src/cli/deal.ts";
-import { dayTasks, runScenario } from "../../src/cli/run-scenario.ts";
-import { dayJson } from "../../src/report/index.ts";
+import { deal } from "../../src/cli/threads/deal.ts";
+import { dayTasks, runScenario } from "../../src/cli/threads/run-scenario.ts";
+import { dayJson } from "../../src/results/index.ts";
 import { readScenario } from "../../src/scenario/index.ts";
+import { dayResult, ProjectionGathering } from "../../src/studies/index.ts";
 import { least } from "../scenario/sample.ts";
 import { root, temporary, written } from "./program.ts";
 
 const scenario = readScenario(`${least}replications: 3010\n`);
 const tasks = dayTasks(scenario);
 const job = { kind: "day", scenario } as const;
-const bytes = (gathering: ProjectionGathering) =>
-	dayJson(dayResult(scenario, gathering, "1.2.3"));
+const bytes = (gathering: ProjectionGathering) => dayJson(dayResult(scenario, gathering, "1.2.3"));
 const alone = bytes(await runScenario(scenario, 1, true));
 
 async function dealt(threads: number, script: URL): Promise<string> {
@@ -24,8 +23,7 @@ async function dealt(threads: number, script: URL): Promise<string> {
 
 const built = join(root, "dist", "cli", "block-worker.js");
 const folder = temporary();
-const script = (name: string, text: string) =>
-	pathToFileURL(written(folder, name, text));
+const script = (name: string, text: string) => pathToFileURL(written(folder, name, text));
 
 /** A thread of the program that dies when it is given its `task`-th task, before it has answered. */
 const dying = (task: number) =>
@@ -47,12 +45,9 @@ describe("whatever becomes of the threads, the bytes are those of one", () => {
 		expect((await dealt(3, pathToFileURL(built))) === alone).toBe(true);
 	});
 
-	test.each([1, 2])(
-		"threads that die with their task %i in hand",
-		async (task) => {
-			expect((await dealt(2, dying(task))) === alone).toBe(true);
-		},
-	);
+	test.each([1, 2])("threads that die with their task %i in hand", async (task) => {
+		expect((await dealt(2, dying(task))) === alone).toBe(true);
+	});
 
 	test("a thread that dies with an error of its own", async () => {
 		const throwing = script("throws.mjs", `throw new Error("out of memory");`);
@@ -69,7 +64,5 @@ test("a fault of the work itself, which every thread would meet again, is told a
 	const refuse = () => {
 		throw new RangeError("block 0 came twice");
 	};
-	await expect(
-		deal<"day">(job, tasks, 2, refuse, pathToFileURL(built)),
-	).rejects.toThrow("block 0 came twice");
+	await expect(deal<"day">(job, tasks, 2, refuse, pathToFileURL(built))).rejects.toThrow("block 0 came twice");
 });

@@ -1,13 +1,5 @@
 import { execFileSync } from "node:child_process";
-import {
-	existsSync,
-	mkdirSync,
-	readdirSync,
-	readFileSync,
-	rmSync,
-	statfsSync,
-	writeFileSync,
-} from "node:fs";
+import { existsSync, mkdirSync, readdirSync, readFileSync, rmSync, statfsSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { pathToFileURL } from "node:url";
 import { afterAll, afterEach, beforeAll, describe, expect, test } from "vitest";
@@ -32,8 +24,7 @@ const ward = written(folder, "ward.yaml", smallWard());
 const acts = written(folder, "acts.txt", "next\nlook suction-line\nnext\n");
 const seeds = ["a", "b"] as const;
 type Seed = (typeof seeds)[number];
-const part = (seed: Seed, number: number) =>
-	join(folder, `parts-${seed}`, `part-${number}-of-2.json`);
+const part = (seed: Seed, number: number) => join(folder, `parts-${seed}`, `part-${number}-of-2.json`);
 /** A scenario that says its seed itself. */
 const seeded = (seed: Seed) => join(folder, `seeded-${seed}.yaml`);
 
@@ -46,52 +37,28 @@ interface Command {
 	/** Whether its work is dealt out to threads. */
 	readonly threads: boolean;
 }
-const running = (
-	file: string,
-	few: number,
-	...options: readonly string[]
-): Command => ({
+const running = (file: string, few: number, ...options: readonly string[]): Command => ({
 	files: () => [file],
-	options: (seed, replications = few) => [
-		...["--seed", seed, "--replications", `${replications}`, ...options],
-	],
+	options: (seed, replications = few) => [...["--seed", seed, "--replications", `${replications}`, ...options]],
 	prints: true,
 	threads: true,
 });
 const commands: Readonly<Record<string, Command>> = {
 	day: running(scenario("thigh-short-dwell"), 1050),
-	compare: running(
-		...([scenario("compare-thigh"), 550, "--rests-on", "off"] as const),
-		...["--between", "short,long"],
-	),
+	compare: running(...([scenario("compare-thigh"), 550, "--rests-on", "off"] as const), ...["--between", "short,long"]),
 	sweep: running(
-		...([
-			scenario("thigh-short-dwell"),
-			60,
-			"--dwell",
-			"3 min, 5 min",
-		] as const),
+		...([scenario("thigh-short-dwell"), 60, "--dwell", "3 min, 5 min"] as const),
 		...["--suction", "1 h, 2 h"],
 	),
 	supply: running(ward, 20),
-	gather: {
-		files: (seed) => [part(seed, 2), part(seed, 1)],
-		options: () => [],
-		prints: true,
-		threads: false,
-	},
+	gather: { files: (seed) => [part(seed, 2), part(seed, 1)], options: () => [], prints: true, threads: false },
 	drill: {
 		files: () => [scenario("rehearse-02")],
 		options: (seed) => ["--seed", seed, "--script", acts],
 		prints: true,
 		threads: false,
 	},
-	page: {
-		files: (seed) => [seeded(seed)],
-		options: () => [],
-		prints: false,
-		threads: false,
-	},
+	page: { files: (seed) => [seeded(seed)], options: () => [], prints: false, threads: false },
 };
 const names = Object.keys(commands);
 const withThreads = names.filter((name) => commands[name].threads);
@@ -110,10 +77,7 @@ beforeAll(async () => {
 	for (const seed of seeds) {
 		writeFileSync(seeded(seed), out.replace(/^seed: .*$/mu, `seed: ${seed}`));
 		for (const shard of ["1/2", "2/2"])
-			await here(
-				...words("supply", seed),
-				...["--shard", shard, "--out", join(folder, `parts-${seed}`)],
-			);
+			await here(...words("supply", seed), ...["--shard", shard, "--out", join(folder, `parts-${seed}`)]);
 	}
 	for (const name of names) {
 		const report = async (seed: Seed) => {
@@ -130,26 +94,21 @@ beforeAll(async () => {
 
 /** The files of a report's folder that a user sees. */
 const seen = (place: string): Report =>
-	Object.fromEntries(
-		Object.entries(filesOf(place)).filter(([name]) => !name.startsWith(".")),
-	);
+	Object.fromEntries(Object.entries(filesOf(place)).filter(([name]) => !name.startsWith(".")));
 
 /** Hidden files that are no part of the bargain: only what is finished of a sweep may stay. */
-const left = (place: string) =>
-	readdirSync(place).filter((name) => /^\.(?!unfinished-)/u.test(name));
+const left = (place: string) => readdirSync(place).filter((name) => /^\.(?!unfinished-)/u.test(name));
 
 /** That a folder shows a report's files. Compared one by one: to lay two long texts side by side for a message would take minutes. */
 function expectReport(files: Report, report: Report): void {
 	expect(Object.keys(files)).toEqual(Object.keys(report));
-	for (const [file, text] of Object.entries(files))
-		expect(text === report[file], `${file} is another`).toBe(true);
+	for (const [file, text] of Object.entries(files)) expect(text === report[file], `${file} is another`).toBe(true);
 }
 
 /** Makes a folder that holds the report of seed a. */
 function earlier(name: string, place: string): void {
 	mkdirSync(place);
-	for (const [file, text] of Object.entries(whole[name].a))
-		written(place, file, text);
+	for (const [file, text] of Object.entries(whole[name].a)) written(place, file, text);
 }
 
 describe.each(names)("%s", (name) => {
@@ -158,9 +117,7 @@ describe.each(names)("%s", (name) => {
 		earlier(name, place);
 		const { files, options } = commands[name];
 		const gone = files("b").map((file) => `${file}.gone`);
-		const { status, out, err } = await here(
-			...[name, ...gone, ...options("b"), "--out", place],
-		);
+		const { status, out, err } = await here(...[name, ...gone, ...options("b"), "--out", place]);
 		expect({ status, out }).toEqual({ status: 2, out: "" });
 		expect(lines(err)).toHaveLength(gone.length);
 		for (const [i, line] of lines(err).entries()) {
@@ -172,9 +129,7 @@ describe.each(names)("%s", (name) => {
 	});
 
 	test("into a place where nothing can be made is refused in a sentence", async () => {
-		const { status, out, err } = await here(
-			...[...words(name, "a"), "--out", "/proc/slackwater/report"],
-		);
+		const { status, out, err } = await here(...[...words(name, "a"), "--out", "/proc/slackwater/report"]);
 		expect({ status, out }).toEqual({ status: 2, out: "" });
 		expect(lines(err)).toHaveLength(1);
 		expect(err.trim()).toSatisfy(isSentence);
@@ -185,9 +140,7 @@ describe.each(names)("%s", (name) => {
 		"twice at the same time into one folder, with the seeds %s and %s: both end well, with whole files",
 		async (...both) => {
 			const place = join(folder, `${name}-shared-${both.join("")}`);
-			const runs = await Promise.all(
-				both.map((seed) => spawned([...words(name, seed), "--out", place])),
-			);
+			const runs = await Promise.all(both.map((seed) => spawned([...words(name, seed), "--out", place])));
 			for (const ran of runs) expect(ran).toMatchObject({ status: 0, err: "" });
 			const files = filesOf(place);
 			expect(Object.keys(files)).toEqual(Object.keys(whole[name].a));
@@ -201,27 +154,18 @@ describe.each(names)("%s", (name) => {
 });
 
 describe.each(printing)("%s --json", (name) => {
-	const command = () =>
-		`$SLACKWATER ${[...words(name, "a"), "--json"].map((word) => `'${word}'`).join(" ")}`;
+	const command = () => `$SLACKWATER ${[...words(name, "a"), "--json"].map((word) => `'${word}'`).join(" ")}`;
 
 	test("into a pipe that is closed early ends with 0 and says nothing", async () => {
-		const { out, err } = await shell(
-			`${command()} | head -1; echo "status \${PIPESTATUS[0]}"`,
-			folder,
-		);
+		const { out, err } = await shell(`${command()} | head -1; echo "status \${PIPESTATUS[0]}"`, folder);
 		expect({ out, err }).toEqual({ out: "{\nstatus 0\n", err: "" });
 	});
 
-	test.skipIf(!existsSync("/dev/full"))(
-		"to where nothing can be written: one sentence and status 1",
-		async () => {
-			const { status, err } = await shell(`${command()} > /dev/full`, folder);
-			expect(status).toBe(1);
-			expect(err).toBe(
-				"slackwater: nothing can be written to standard output: there is no space left on the disk\n",
-			);
-		},
-	);
+	test.skipIf(!existsSync("/dev/full"))("to where nothing can be written: one sentence and status 1", async () => {
+		const { status, err } = await shell(`${command()} > /dev/full`, folder);
+		expect(status).toBe(1);
+		expect(err).toBe("slackwater: nothing can be written to standard output: there is no space left on the disk\n");
+	});
 });
 
 describe.each(withThreads)("%s that is interrupted in its work", (name) => {
@@ -231,10 +175,7 @@ describe.each(withThreads)("%s that is interrupted in its work", (name) => {
 		// More than is done before the signal comes; a ward takes no more.
 		const many = name === "supply" ? 100_000 : 400_000;
 		const { meanwhile, ticks } = interrupted("SIGINT");
-		const ran = await spawned(
-			[...words(name, "b", many), "--workers", "2", "--out", place],
-			{ meanwhile },
-		);
+		const ran = await spawned([...words(name, "b", many), "--workers", "2", "--out", place], { meanwhile });
 		expect(shellStatus(ran)).toBe(130);
 		expect(ticks.after).toBeLessThanOrEqual(ticks.before / 2);
 		expectReport(seen(place), whole[name].a);
@@ -258,15 +199,9 @@ if (!isMainThread)
 		);
 		const place = join(folder, `${name}-deaths`);
 		const deaths = join(folder, `${name}-deaths.txt`);
-		const ran = await spawned(
-			[...words(name, "a"), "--workers", "2", "--out", place],
-			{
-				env: {
-					NODE_OPTIONS: `--import=${pathToFileURL(dying).href}`,
-					DEATHS: deaths,
-				},
-			},
-		);
+		const ran = await spawned([...words(name, "a"), "--workers", "2", "--out", place], {
+			env: { NODE_OPTIONS: `--import=${pathToFileURL(dying).href}`, DEATHS: deaths },
+		});
 		expect(ran).toMatchObject({ status: 0, out: "", err: "" });
 		expectReport(filesOf(place), whole[name].a);
 		// Two of the work, and one that would have drawn the report where a command has it.
@@ -279,14 +214,10 @@ const disk = join(temporary(), "disk");
 const mounted = ((): boolean => {
 	try {
 		mkdirSync(disk);
-		execFileSync("mount", ["-t", "tmpfs", "-o", "size=16m", "tmpfs", disk], {
-			stdio: "ignore",
-		});
+		execFileSync("mount", ["-t", "tmpfs", "-o", "size=16m", "tmpfs", disk], { stdio: "ignore" });
 		return true;
 	} catch {
-		console.warn(
-			"SKIPPED: full and read-only disks. They need the right to mount a small one.",
-		);
+		console.warn("SKIPPED: full and read-only disks. They need the right to mount a small one.");
 		return false;
 	}
 })();
@@ -296,8 +227,7 @@ afterAll(() => {
 
 describe.skipIf(!mounted).each(names)("%s on a small disk", (name) => {
 	afterEach(() => {
-		for (const file of readdirSync(disk))
-			rmSync(join(disk, file), { recursive: true });
+		for (const file of readdirSync(disk)) rmSync(join(disk, file), { recursive: true });
 	});
 
 	test("that fills up: status 1 and one sentence, the earlier report whole; with space again it ends well", async () => {
@@ -312,9 +242,7 @@ describe.skipIf(!mounted).each(names)("%s on a small disk", (name) => {
 		] as const) {
 			const { bavail, bsize } = statfsSync(disk);
 			writeFileSync(ballast, new Uint8Array(bavail * bsize - Math.round(free)));
-			const { status, out, err } = await here(
-				...[...words(name, "b"), "--out", place],
-			);
+			const { status, out, err } = await here(...[...words(name, "b"), "--out", place]);
 			expect({ status, out }).toEqual({ status: 1, out: "" });
 			expect(err).toMatch(
 				/^slackwater: (?:the report could not be written to|what is finished could not be kept in) .*: there is no space left on the disk\n$/u,
@@ -322,8 +250,7 @@ describe.skipIf(!mounted).each(names)("%s on a small disk", (name) => {
 			expectReport(seen(old), whole[name].a);
 			expect(left(old)).toEqual([]);
 			expect(left(disk)).toEqual([]);
-			if (existsSync(join(disk, "another")))
-				expect(seen(join(disk, "another"))).toEqual({});
+			if (existsSync(join(disk, "another"))) expect(seen(join(disk, "another"))).toEqual({});
 			rmSync(ballast);
 		}
 		const another = join(disk, "another");
@@ -344,9 +271,7 @@ describe.skipIf(!mounted).each(names)("%s on a small disk", (name) => {
 		execFileSync("mount", ["-o", "remount,ro", disk]);
 		try {
 			for (const place of [old, join(disk, "another")]) {
-				const { status, out, err } = await here(
-					...[...words(name, "b"), "--out", place],
-				);
+				const { status, out, err } = await here(...[...words(name, "b"), "--out", place]);
 				expect({ status, out }).toEqual({ status: 2, out: "" });
 				expect(lines(err)).toHaveLength(1);
 				expect(err.trim()).toSatisfy(isSentence);

@@ -1,23 +1,8 @@
 import { execFileSync } from "node:child_process";
-import {
-	copyFileSync,
-	mkdirSync,
-	readdirSync,
-	readFileSync,
-	symlinkSync,
-	writeFileSync,
-} from "node:fs";
+import { copyFileSync, mkdirSync, readdirSync, readFileSync, symlinkSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { describe, expect, test } from "vitest";
-import {
-	filesOf,
-	here,
-	isSentence,
-	lines,
-	reportNames,
-	scenario,
-	temporary,
-} from "./program.ts";
+import { filesOf, here, isSentence, lines, reportNames, scenario, temporary } from "./program.ts";
 import { few, thigh, twoReports } from "./two-reports.ts";
 
 const folder = temporary();
@@ -26,11 +11,7 @@ const references = twoReports();
 
 describe("--out", () => {
 	async function refused(out: string, what: RegExp): Promise<void> {
-		const {
-			status,
-			out: printed,
-			err,
-		} = await here("day", thigh, ...few, "--out", out);
+		const { status, out: printed, err } = await here("day", thigh, ...few, "--out", out);
 		expect({ status, printed }).toEqual({ status: 2, printed: "" });
 		expect(lines(err)).toHaveLength(1);
 		expect(err.trim()).toSatisfy(isSentence);
@@ -41,21 +22,9 @@ describe("--out", () => {
 		const out = join(folder, "taken");
 		await here("day", scenario("scripted-failures"), "--out", out);
 		const before = filesOf(out);
-		await refused(
-			out,
-			/holds the report of "One of each failure, for the trainee" \(--force overwrites it\)/,
-		);
+		await refused(out, /holds the report of "One of each failure, for the trainee" \(--force overwrites it\)/);
 		expect(filesOf(out)).toEqual(before);
-		const forced = await here(
-			"day",
-			thigh,
-			...few,
-			"--seed",
-			"a",
-			"--out",
-			out,
-			"--force",
-		);
+		const forced = await here("day", thigh, ...few, "--seed", "a", "--out", out, "--force");
 		expect(forced.status).toBe(0);
 		expect(filesOf(out)).toEqual(references[0]);
 	});
@@ -63,15 +32,7 @@ describe("--out", () => {
 	test("an earlier report of the same scenario is", async () => {
 		const out = join(folder, "again");
 		for (const [index, seed] of ["a", "b"].entries()) {
-			const { status } = await here(
-				"day",
-				thigh,
-				...few,
-				"--seed",
-				seed,
-				"--out",
-				out,
-			);
+			const { status } = await here("day", thigh, ...few, "--seed", seed, "--out", out);
 			expect(status).toBe(0);
 			expect(filesOf(out)).toEqual(references[index]);
 		}
@@ -96,15 +57,12 @@ describe("--out", () => {
 		["no JSON", "{"],
 		["null", "null"],
 		["a title of the wrong kind", '{"scenario":{"title":7}}'],
-	])(
-		"a day.json that is %s makes no report of a folder",
-		async (what, text) => {
-			const out = join(folder, `fake-${what}`);
-			mkdirSync(out);
-			writeFileSync(join(out, "day.json"), text);
-			await refused(out, /holds other files/);
-		},
-	);
+	])("a day.json that is %s makes no report of a folder", async (what, text) => {
+		const out = join(folder, `fake-${what}`);
+		mkdirSync(out);
+		writeFileSync(join(out, "day.json"), text);
+		await refused(out, /holds other files/);
+	});
 
 	test("a pipe by the name of day.json is not waited for", async () => {
 		const out = join(folder, "pipe");
@@ -118,10 +76,7 @@ describe("--out", () => {
 		copyFileSync(thigh, file);
 		await refused(file, /a-file, which is a file$/m);
 		await refused(join(file, "deeper", "still"), /part of the path is a file/);
-		await refused(
-			"/proc/slackwater/report",
-			/a folder that reports can be written to/,
-		);
+		await refused("/proc/slackwater/report", /a folder that reports can be written to/);
 		await refused(join(folder, "x".repeat(300)), /the name is too long/);
 		symlinkSync(join(folder, "nowhere"), join(folder, "dangling"));
 		await refused(join(folder, "dangling"), /which is a link to nothing/);
@@ -130,21 +85,14 @@ describe("--out", () => {
 
 	test("folders on the way are made, and a link to a folder is followed", async () => {
 		const deep = join(folder, "one", "two", "three");
-		expect(
-			(await here("day", thigh, ...few, "--seed", "a", "--out", deep)).status,
-		).toBe(0);
+		expect((await here("day", thigh, ...few, "--seed", "a", "--out", deep)).status).toBe(0);
 		const link = join(folder, "link");
 		symlinkSync(deep, link);
-		expect(
-			(await here("day", thigh, ...few, "--seed", "b", "--out", `${link}/`))
-				.status,
-		).toBe(0);
+		expect((await here("day", thigh, ...few, "--seed", "b", "--out", `${link}/`)).status).toBe(0);
 		expect(filesOf(deep)).toEqual(references[1]);
 	});
 
 	test("nothing else was left beside the reports", () => {
-		expect(
-			readdirSync(folder).filter((name) => /^\.|partial|trial/.test(name)),
-		).toEqual([]);
+		expect(readdirSync(folder).filter((name) => /^\.|partial|trial/.test(name))).toEqual([]);
 	});
 });

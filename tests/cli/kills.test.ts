@@ -1,14 +1,8 @@
 import { existsSync, readdirSync, rmSync } from "node:fs";
 import { join } from "node:path";
 import { describe, expect, test } from "vitest";
-import { Stream } from "../../src/engine/index.ts";
-import {
-	filesOf,
-	scenario,
-	shellStatus,
-	spawned,
-	temporary,
-} from "./program.ts";
+import { Substream } from "../../src/engine/index.ts";
+import { filesOf, scenario, shellStatus, spawned, temporary } from "./program.ts";
 
 /** Killed at random moments of their run; LONG=1 for a hundred of each, as a benchmark. */
 const kills = process.env.LONG === undefined ? 10 : 100;
@@ -41,7 +35,7 @@ describe("a run that is killed at any moment", () => {
 			await spawned([...words, whole]);
 			const tookMs = performance.now() - began;
 			const reference = filesOf(whole);
-			const chance = new Stream("kills", name, 0);
+			const chance = new Substream("kills", name, 0);
 			const cut = join(folder, `${name}-cut`);
 			// Each goes on where the one before was killed.
 			for (let kill = 0; kill < kills; kill++) {
@@ -55,18 +49,14 @@ describe("a run that is killed at any moment", () => {
 				clearTimeout(timer);
 				expect([0, 137]).toContain(shellStatus(ran));
 				// Nothing under a name of its own but what is whole.
-				const seen = existsSync(cut)
-					? readdirSync(cut).filter((file) => !file.startsWith("."))
-					: [];
-				for (const file of seen)
-					expect(filesOf(cut)[file] === reference[file], file).toBe(true);
+				const seen = existsSync(cut) ? readdirSync(cut).filter((file) => !file.startsWith(".")) : [];
+				for (const file of seen) expect(filesOf(cut)[file] === reference[file], file).toBe(true);
 				if (ran.status === 0) rmSync(cut, { recursive: true });
 			}
 			const last = await spawned([...words, cut]);
 			expect(last).toMatchObject({ status: 0, err: "" });
 			const files = filesOf(cut);
-			for (const [file, text] of Object.entries(reference))
-				expect(files[file] === text, file).toBe(true);
+			for (const [file, text] of Object.entries(reference)) expect(files[file] === text, file).toBe(true);
 		},
 		enoughMs,
 	);

@@ -1,19 +1,10 @@
 import { existsSync, mkdirSync, readdirSync, readFileSync } from "node:fs";
 import { join } from "node:path";
 import { describe, expect, test } from "vitest";
-import { pageDataIn } from "../../src/cli/page-file.ts";
-import {
-	isSentence,
-	lines,
-	scenario,
-	scenarios,
-	spawned,
-	temporary,
-	written,
-} from "./program.ts";
+import { pageDataIn } from "../../src/cli/files/page-file.ts";
+import { isSentence, lines, scenario, scenarios, spawned, temporary, written } from "./program.ts";
 
-const run = (words: readonly string[], cwd = temporary()) =>
-	spawned(["page", ...words], { cwd });
+const run = (words: readonly string[], cwd = temporary()) => spawned(["page", ...words], { cwd });
 
 describe("page", () => {
 	test("writes out/workbench.html with the demo, where nothing is said", async () => {
@@ -28,17 +19,10 @@ describe("page", () => {
 	test("writes to a file or into a folder, whichever is named, and the same bytes each time", async () => {
 		const cwd = temporary();
 		for (const out of ["a.html", "folder"])
-			expect(
-				(await run([scenario("heavy-slough"), "--out", out, "--quiet"], cwd))
-					.status,
-			).toBe(0);
+			expect((await run([scenario("heavy-slough"), "--out", out, "--quiet"], cwd)).status).toBe(0);
 		const one = readFileSync(join(cwd, "a.html"), "utf8");
-		expect(readFileSync(join(cwd, "folder", "workbench.html"), "utf8")).toBe(
-			one,
-		);
-		expect(
-			(await run([scenario("heavy-slough"), "--out", "a.html"], cwd)).status,
-		).toBe(0);
+		expect(readFileSync(join(cwd, "folder", "workbench.html"), "utf8")).toBe(one);
+		expect((await run([scenario("heavy-slough"), "--out", "a.html"], cwd)).status).toBe(0);
 		expect(readFileSync(join(cwd, "a.html"), "utf8")).toBe(one);
 		expect(readdirSync(cwd).sort()).toEqual(["a.html", "folder"]);
 	});
@@ -72,21 +56,13 @@ describe("page", () => {
 		written(cwd, "b.html", "<p>mine</p>");
 		mkdirSync(join(cwd, "c", "workbench.html"), { recursive: true });
 		for (const out of ["a.html", "b.html", "c"]) {
-			const { status, err } = await run(
-				[scenario("heavy-slough"), "--out", out],
-				cwd,
-			);
+			const { status, err } = await run([scenario("heavy-slough"), "--out", out], cwd);
 			expect(status, out).toBe(2);
 			expect(lines(err).every(isSentence), err).toBe(true);
 		}
 		expect(readFileSync(join(cwd, "b.html"), "utf8")).toBe("<p>mine</p>");
-		expect(
-			(await run([scenario("heavy-slough"), "--out", "b.html", "--force"], cwd))
-				.status,
-		).toBe(0);
-		expect(readFileSync(join(cwd, "b.html"), "utf8")).toContain(
-			"Content-Security-Policy",
-		);
+		expect((await run([scenario("heavy-slough"), "--out", "b.html", "--force"], cwd)).status).toBe(0);
+		expect(readFileSync(join(cwd, "b.html"), "utf8")).toContain("Content-Security-Policy");
 	});
 
 	test("a scenario with problems, two files and an unknown option are refused with every problem, and nothing is written", async () => {
@@ -98,10 +74,7 @@ describe("page", () => {
 				.replace(/dwell: .*/u, "dwell: 5")
 				.replace("tissue:", "tisue:"),
 		);
-		const { status, err } = await run(
-			[broken, scenario("heavy-slough"), "--frce"],
-			cwd,
-		);
+		const { status, err } = await run([broken, scenario("heavy-slough"), "--frce"], cwd);
 		expect(status).toBe(2);
 		expect(lines(err).length).toBeGreaterThan(3);
 		expect(lines(err).every(isSentence), err).toBe(true);
@@ -126,10 +99,7 @@ describe("page", () => {
 		const foot = readFileSync(scenario("foot-awkward-seal"), "utf8");
 		written(cwd, "foot.yaml", foot);
 		const carried = async (...words: string[]) => {
-			const { status, err } = await run(
-				[...words, "--out", "a.html", "--force"],
-				cwd,
-			);
+			const { status, err } = await run([...words, "--out", "a.html", "--force"], cwd);
 			expect([status, err]).toEqual([0, ""]);
 			const html = readFileSync(join(cwd, "a.html"), "utf8");
 			const [, data = ""] = /id="workbench-data">([^<]*)</u.exec(html) ?? [];
@@ -139,10 +109,7 @@ describe("page", () => {
 		const demo = await carried();
 		expect(demo.opens).toBe("Day");
 		expect(demo.ward).toBe(text);
-		expect(Object.keys(demo.beside)).toEqual([
-			"../thigh-short-dwell.yaml",
-			"../foot-awkward-seal.yaml",
-		]);
+		expect(Object.keys(demo.beside)).toEqual(["../thigh-short-dwell.yaml", "../foot-awkward-seal.yaml"]);
 		const own = await carried(mine);
 		expect(own.opens).toBe("Stores");
 		expect(own.scenario).toBe(demo.scenario);
@@ -152,9 +119,7 @@ describe("page", () => {
 		const both = await carried(mine, scenario("step-down-home"));
 		expect(both.opens).toBe("Day");
 		expect(both.ward).toBe(own.ward);
-		expect(both.scenario).toBe(
-			readFileSync(scenario("step-down-home"), "utf8"),
-		);
+		expect(both.scenario).toBe(readFileSync(scenario("step-down-home"), "utf8"));
 		expect(await carried(scenario("step-down-home"), mine)).toMatchObject({
 			opens: "Day",
 			ward: both.ward,

@@ -1,12 +1,5 @@
 import { type ChildProcess, spawn } from "node:child_process";
-import {
-	existsSync,
-	mkdtempSync,
-	readdirSync,
-	readFileSync,
-	rmSync,
-	writeFileSync,
-} from "node:fs";
+import { existsSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { constants, tmpdir } from "node:os";
 import { join } from "node:path";
 import { fileURLToPath } from "node:url";
@@ -16,9 +9,7 @@ import { sentence } from "../../src/scenario/index.ts";
 
 export const root = fileURLToPath(new URL("../../", import.meta.url));
 export const scenarios = join(root, "scenarios");
-export const names = readdirSync(scenarios).filter((name) =>
-	name.endsWith(".yaml"),
-);
+export const names = readdirSync(scenarios).filter((name) => name.endsWith(".yaml"));
 export const scenario = (name: string) => join(scenarios, `${name}.yaml`);
 export const main = join(root, "dist", "cli", "main.js");
 
@@ -42,17 +33,10 @@ export interface Spawning {
 }
 
 /** Runs the built program in a process of its own. */
-export function spawned(
-	words: readonly string[],
-	{ cwd, input, env, meanwhile }: Spawning = {},
-): Promise<Ran> {
-	if (!existsSync(main))
-		throw new Error("the program is not built: npm run build");
+export function spawned(words: readonly string[], { cwd, input, env, meanwhile }: Spawning = {}): Promise<Ran> {
+	if (!existsSync(main)) throw new Error("the program is not built: npm run build");
 	return new Promise((resolve, reject) => {
-		const child = spawn(process.execPath, [main, ...words], {
-			cwd,
-			env: { ...process.env, ...env },
-		});
+		const child = spawn(process.execPath, [main, ...words], { cwd, env: { ...process.env, ...env } });
 		let [out, err] = ["", ""];
 		child.stdout.setEncoding("utf8").on("data", (text) => {
 			out += text;
@@ -61,9 +45,7 @@ export function spawned(
 			err += text;
 		});
 		child.stdin.on("error", () => {}).end(input ?? "");
-		child
-			.on("error", reject)
-			.on("close", (status, signal) => resolve({ status, signal, out, err }));
+		child.on("error", reject).on("close", (status, signal) => resolve({ status, signal, out, err }));
 		meanwhile?.(child);
 	});
 }
@@ -82,9 +64,7 @@ export function shell(line: string, cwd: string): Promise<Ran> {
 		child.stderr.on("data", (text) => {
 			err += text;
 		});
-		child
-			.on("error", reject)
-			.on("close", (status, signal) => resolve({ status, signal, out, err }));
+		child.on("error", reject).on("close", (status, signal) => resolve({ status, signal, out, err }));
 	});
 }
 
@@ -108,10 +88,7 @@ export async function here(...words: string[]): Promise<Ran> {
 }
 
 /** Hands what is written to a stream to `take` instead, until the function that it returns is called. */
-function listen(
-	stream: NodeJS.WriteStream,
-	take: (text: string | Uint8Array) => void,
-): () => void {
+function listen(stream: NodeJS.WriteStream, take: (text: string | Uint8Array) => void): () => void {
 	const { write } = stream;
 	stream.write = (text: string | Uint8Array) => {
 		take(text);
@@ -124,8 +101,7 @@ function listen(
 
 const folders: string[] = [];
 afterAll(() => {
-	for (const folder of folders)
-		rmSync(folder, { recursive: true, force: true });
+	for (const folder of folders) rmSync(folder, { recursive: true, force: true });
 });
 
 /** A temporary folder that goes when the tests of the file are done. */
@@ -146,10 +122,7 @@ export const filesOf = (folder: string): Record<string, string> =>
 	Object.fromEntries(
 		readdirSync(folder, { withFileTypes: true })
 			.sort((a, b) => (a.name < b.name ? -1 : 1))
-			.map((entry) => [
-				entry.name,
-				entry.isFile() ? readFileSync(join(folder, entry.name), "utf8") : "",
-			]),
+			.map((entry) => [entry.name, entry.isFile() ? readFileSync(join(folder, entry.name), "utf8") : ""]),
 	);
 
 export const reportNames = [
@@ -170,6 +143,5 @@ export const lines = (text: string) => text.split("\n").slice(0, -1);
 
 /** Whether a text is a sentence of the program's own: where, expected, received. */
 export const isSentence = (line: string) =>
-	new RegExp(sentence({ path: ".+", expected: ".+", received: ".+" })).test(
-		line,
-	) && !/\bat .*:\d+:\d+|Error:|commander/.test(line);
+	new RegExp(sentence({ path: ".+", expected: ".+", received: ".+" })).test(line) &&
+	!/\bat .*:\d+:\d+|Error:|commander/.test(line);

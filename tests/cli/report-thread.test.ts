@@ -1,6 +1,6 @@
 import { expect, test } from "vitest";
-import { reportFiles } from "../../src/cli/report-files.ts";
-import { prepareReport } from "../../src/cli/report-thread.ts";
+import { reportFiles } from "../../src/cli/threads/report-files.ts";
+import { prepareReport } from "../../src/cli/threads/report-thread.ts";
 import { troubledDay } from "../charts/fixture.ts";
 
 const result = troubledDay();
@@ -15,9 +15,7 @@ test.each([
 	["throws", "throw new Error('no')"],
 ])("a thread that %s leaves the report to be drawn here", async (_, code) => {
 	const script = new URL(`data:text/javascript,${encodeURIComponent(code)}`);
-	expect(await prepareReport(true, script)({ kind: "day", result })).toEqual(
-		files,
-	);
+	expect(await prepareReport(true, script)({ kind: "day", result })).toEqual(files);
 });
 
 test("where no report was wanted no thread is started, and one is drawn all the same", async () => {

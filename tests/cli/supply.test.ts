@@ -8,8 +8,7 @@ const folder = temporary();
 const file = written(folder, "ward.yaml", smallWard());
 const whole = join(folder, "whole");
 const parts = join(folder, "parts");
-const part = (number: number, of = 10) =>
-	join(parts, `part-${number}-of-${of}.json`);
+const part = (number: number, of = 10) => join(parts, `part-${number}-of-${of}.json`);
 const all = Array.from({ length: 10 }, (_, i) => part(i + 1));
 /** Neither rising nor falling. */
 const mixed = [7, 2, 10, 1, 5, 9, 3, 8, 4, 6].map((number) => part(number));
@@ -18,15 +17,7 @@ beforeAll(async () => {
 	const { status, err } = await here("supply", file, "--out", whole);
 	expect({ status, err }).toEqual({ status: 0, err: "" });
 	for (let number = 1; number <= 10; number++) {
-		const ran = await here(
-			"supply",
-			file,
-			"--shard",
-			`${number}/10`,
-			"--out",
-			parts,
-			"--quiet",
-		);
+		const ran = await here("supply", file, "--shard", `${number}/10`, "--out", parts, "--quiet");
 		expect(ran).toMatchObject({ status: 0, err: "", out: "" });
 	}
 });
@@ -45,36 +36,15 @@ describe("a run in ten shards", () => {
 		const out = join(folder, "threads");
 		await here("supply", file, "--workers", "3", "--out", out);
 		expect(filesOf(out)).toEqual(filesOf(whole));
-		const { out: printed } = await here(
-			"supply",
-			file,
-			"--shard",
-			"4/10",
-			"--workers",
-			"2",
-			"--json",
-		);
+		const { out: printed } = await here("supply", file, "--shard", "4/10", "--workers", "2", "--json");
 		expect(printed).toBe(readFileSync(part(4), "utf8"));
 	});
 
 	test("may have more shards than blocks: some are empty", async () => {
 		const few = join(folder, "few");
 		const short = ["--replications", "5", "--quiet"] as const;
-		for (const number of [1, 2, 3])
-			await here(
-				"supply",
-				file,
-				...short,
-				"--shard",
-				`${number}/3`,
-				"--out",
-				few,
-			);
-		const gathered = await here(
-			"gather",
-			...[3, 1, 2].map((n) => join(few, `part-${n}-of-3.json`)),
-			"--json",
-		);
+		for (const number of [1, 2, 3]) await here("supply", file, ...short, "--shard", `${number}/3`, "--out", few);
+		const gathered = await here("gather", ...[3, 1, 2].map((n) => join(few, `part-${n}-of-3.json`)), "--json");
 		const once = await here("supply", file, ...short, "--json");
 		expect(gathered.status).toBe(0);
 		expect(gathered.out).toBe(once.out);
@@ -91,51 +61,33 @@ describe("order rules that are found once", () => {
 	});
 
 	test("give shards, and the whole, the bytes that they find themselves", async () => {
-		const one = await here(
-			...["supply", file, "--rules", rules],
-			...["--shard", "4/10", "--json"],
-		);
+		const one = await here(...["supply", file, "--rules", rules], ...["--shard", "4/10", "--json"]);
 		expect(one).toMatchObject({ status: 0, err: "" });
 		expect(one.out).toBe(readFileSync(part(4), "utf8"));
 		const all = await here("supply", file, "--rules", rules, "--json");
 		expect(all.out).toBe(readFileSync(join(whole, "supply.json"), "utf8"));
-		const threads = await here(
-			...["supply", file, "--rules-only", "--workers", "3", "--json"],
-		);
+		const threads = await here(...["supply", file, "--rules-only", "--workers", "3", "--json"]);
 		expect(threads.out).toBe(readFileSync(rules, "utf8"));
 	});
 
 	test("are refused where they are others', were changed, or are none", async () => {
 		const refused = async (...words: string[]) => {
 			const ran = await here("supply", ...words, "--json");
-			expect({ status: ran.status, out: ran.out }).toEqual({
-				status: 2,
-				out: "",
-			});
+			expect({ status: ran.status, out: ran.out }).toEqual({ status: 2, out: "" });
 			expect(lines(ran.err)).toHaveLength(1);
 			return ran.err;
 		};
 		expect(await refused(file, "--seed", "other", "--rules", rules)).toMatch(
 			/rules\.json: expected order rules that supply --rules-only wrote of this ward, received those of another scenario, seed or number of replications/,
 		);
-		expect(
-			await refused(file, "--replications", "20", "--rules", rules),
-		).toMatch(/of another scenario, seed or number of replications/);
+		expect(await refused(file, "--replications", "20", "--rules", rules)).toMatch(
+			/of another scenario, seed or number of replications/,
+		);
 		const text = readFileSync(rules, "utf8");
-		const changed = written(
-			folder,
-			"changed-rules.json",
-			text.replace(/"upTo":\d+/, '"upTo":99'),
-		);
-		expect(await refused(file, "--rules", changed)).toMatch(
-			/received rules that were changed since/,
-		);
-		expect(await refused(file, "--rules", part(1))).toMatch(
-			/received something else/,
-		);
-		expect(await refused(file, "--rules", join(folder, "none"))).toMatch(
-			/received nothing/,
-		);
+		const changed = written(folder, "changed-rules.json", text.replace(/"upTo":\d+/, '"upTo":99'));
+		expect(await refused(file, "--rules", changed)).toMatch(/received rules that were changed since/);
+		expect(await refused(file, "--rules", part(1))).toMatch(/received something else/);
+		expect(await refused(file, "--rules", join(folder, "none"))).toMatch(/received nothing/);
 		expect(await refused(file, "--rules-only", "--shard", "1/2")).toMatch(
 			/--rules-only: expected neither --shard nor --rules beside it/,
 		);
@@ -151,18 +103,13 @@ describe("gather refuses, by name and all at once", () => {
 
 	test("a shard that is missing", async () => {
 		const said = await refusal(...mixed.filter((name) => name !== part(3)));
-		expect(said).toEqual([
-			"slackwater: gather: expected all 10 shards, received no shard 3 of 10",
-		]);
+		expect(said).toEqual(["slackwater: gather: expected all 10 shards, received no shard 3 of 10"]);
 	});
 
 	test("a shard that comes twice, and another that is missing", async () => {
 		const again = join(folder, "again.json");
 		writeFileSync(again, readFileSync(part(2), "utf8"));
-		const said = await refusal(
-			...all.filter((name) => name !== part(9)),
-			again,
-		);
+		const said = await refusal(...all.filter((name) => name !== part(9)), again);
 		expect(said).toHaveLength(2);
 		expect(said[0]).toMatch(
 			/again\.json: expected each shard once, received shard 2 of 10 again \(.*part-2-of-10\.json has it\)/,
@@ -172,21 +119,8 @@ describe("gather refuses, by name and all at once", () => {
 
 	test("a foreign shard, of another seed or another number of shards", async () => {
 		const strange = join(folder, "strange");
-		await here(
-			"supply",
-			file,
-			"--seed",
-			"other",
-			"--shard",
-			"3/10",
-			"--out",
-			strange,
-			"--quiet",
-		);
-		const said = await refusal(
-			...all.filter((name) => name !== part(3)),
-			join(strange, "part-3-of-10.json"),
-		);
+		await here("supply", file, "--seed", "other", "--shard", "3/10", "--out", strange, "--quiet");
+		const said = await refusal(...all.filter((name) => name !== part(3)), join(strange, "part-3-of-10.json"));
 		expect(said[0]).toMatch(
 			/strange.part-3-of-10\.json: expected a part of the same run as .*part-1-of-10\.json, received shard 3 of 10 of another scenario, seed or number of shards/,
 		);
@@ -194,23 +128,10 @@ describe("gather refuses, by name and all at once", () => {
 	});
 
 	test("what is no part, what was changed, what is not there", async () => {
-		const changed = written(
-			folder,
-			"changed.json",
-			readFileSync(part(1), "utf8").replace("Small ward", "Large ward"),
-		);
-		const said = await refusal(
-			file,
-			changed,
-			join(folder, "nowhere.json"),
-			...all.slice(1),
-		);
-		expect(said.join("\n")).toMatch(
-			/ward\.yaml: expected a part that supply --shard wrote, received no JSON/,
-		);
-		expect(said.join("\n")).toMatch(
-			/changed\.json: .*received a part that was changed since/,
-		);
+		const changed = written(folder, "changed.json", readFileSync(part(1), "utf8").replace("Small ward", "Large ward"));
+		const said = await refusal(file, changed, join(folder, "nowhere.json"), ...all.slice(1));
+		expect(said.join("\n")).toMatch(/ward\.yaml: expected a part that supply --shard wrote, received no JSON/);
+		expect(said.join("\n")).toMatch(/changed\.json: .*received a part that was changed since/);
 		expect(said.join("\n")).toMatch(/nowhere\.json: .*it is not there/);
 		expect(said.join("\n")).toMatch(/no shard 1 of 10/);
 	});
@@ -251,12 +172,7 @@ describe("supply", () => {
 			"x",
 			"--json",
 		);
-		expect(JSON.parse(out).scenario).toMatchObject({
-			days: 7,
-			replications: 5,
-			chance: "off",
-			seed: "x",
-		});
+		expect(JSON.parse(out).scenario).toMatchObject({ days: 7, replications: 5, chance: "off", seed: "x" });
 	});
 });
 

@@ -1,35 +1,15 @@
 import { readdirSync, rmSync } from "node:fs";
 import { join } from "node:path";
 import { describe, expect, test } from "vitest";
-import type { SweepResult } from "../../src/analysis/index.ts";
-import { sweepJsonSchema } from "../../src/report/index.ts";
-import {
-	filesOf,
-	here,
-	isSentence,
-	lines,
-	scenario,
-	shellStatus,
-	spawned,
-	temporary,
-} from "./program.ts";
+import { type SweepResult, sweepJsonSchema } from "../../src/results/index.ts";
+import { filesOf, here, isSentence, lines, scenario, shellStatus, spawned, temporary } from "./program.ts";
 
 const { Ajv2020 } = await import("ajv/dist/2020.js");
-const validate = new Ajv2020({
-	allErrors: true,
-	allowUnionTypes: true,
-}).compile(sweepJsonSchema);
+const validate = new Ajv2020({ allErrors: true, allowUnionTypes: true }).compile(sweepJsonSchema);
 
 const folder = temporary();
 const thigh = scenario("thigh-short-dwell");
-const grid = [
-	"--dwell",
-	"2 min to 10 min by 4 min",
-	"--suction",
-	"1.5 h, 3 h",
-	"--replications",
-	"60",
-];
+const grid = ["--dwell", "2 min to 10 min by 4 min", "--suction", "1.5 h, 3 h", "--replications", "60"];
 
 describe("sweep --json", () => {
 	test("is of its schema, and nothing else is on standard output", async () => {
@@ -43,50 +23,23 @@ describe("sweep --json", () => {
 	test("gives the same bytes for one, two and three workers", async () => {
 		const outs = [];
 		for (const workers of ["1", "2", "3"])
-			outs.push(
-				(
-					await spawned([
-						"sweep",
-						thigh,
-						...grid,
-						"--json",
-						"--workers",
-						workers,
-					])
-				).out,
-			);
+			outs.push((await spawned(["sweep", thigh, ...grid, "--json", "--workers", workers])).out);
 		expect(outs[0].length).toBeGreaterThan(1000);
 		expect(outs[1] === outs[0]).toBe(true);
 		expect(outs[2] === outs[0]).toBe(true);
 	});
 
 	test("varies the clock time of the first phase, and says what is likely when", async () => {
-		const { out } = await here(
-			"sweep",
-			thigh,
-			"--start",
-			"07:00, 13:30",
-			"--replications",
-			"50",
-			"--json",
-		);
+		const { out } = await here("sweep", thigh, "--start", "07:00, 13:30", "--replications", "50", "--json");
 		const result: SweepResult = JSON.parse(out);
-		expect(result.axes).toMatchObject([
-			{ name: "start", unit: "clock", values: [420, 810], current: 420 },
-		]);
-		expect(result.points.map(({ clock }) => clock?.alarmBins.length)).toEqual([
-			48, 48,
-		]);
+		expect(result.axes).toMatchObject([{ name: "start", unit: "clock", values: [420, 810], current: 420 }]);
+		expect(result.points.map(({ clock }) => clock?.alarmBins.length)).toEqual([48, 48]);
 	});
 });
 
 describe("what is wrong", () => {
 	test.each([
-		[
-			"a grid of one point",
-			["--dwell", "5 min"],
-			/sweep.*two points or more.*one point/u,
-		],
+		["a grid of one point", ["--dwell", "5 min"], /sweep.*two points or more.*one point/u],
 		["no grid", [], /sweep.*two points or more.*one point/u],
 		[
 			"a grid of 10⁹ points",
@@ -107,11 +60,7 @@ describe("what is wrong", () => {
 		],
 		["a value without a unit", ["--dwell", "5, 10"], /--dwell.*"5"/u],
 		["one value twice", ["--dwell", "5 min, 300 s"], /--dwell.*twice/u],
-		[
-			"a positive depth",
-			["--depth", "125 mmHg, -100 mmHg"],
-			/--depth.*write -125 mmHg/u,
-		],
+		["a positive depth", ["--depth", "125 mmHg, -100 mmHg"], /--depth.*write -125 mmHg/u],
 		[
 			"dressings out of step where there is one",
 			["--apart", "0 min, 30 min"],
@@ -122,26 +71,14 @@ describe("what is wrong", () => {
 			["--dwell", "5 min, 6 min", "--keep", "nightcall<1"],
 			/--keep.*did you mean nightCalls\?/u,
 		],
-		[
-			"a condition without a limit",
-			["--dwell", "5 min, 6 min", "--keep", "nightCalls"],
-			/--keep.*"nightCalls"/u,
-		],
-		[
-			"one measure to weigh",
-			["--dwell", "5 min, 6 min", "--efficient", "nurseMin"],
-			/--efficient.*two or three/u,
-		],
+		["a condition without a limit", ["--dwell", "5 min, 6 min", "--keep", "nightCalls"], /--keep.*"nightCalls"/u],
+		["one measure to weigh", ["--dwell", "5 min, 6 min", "--efficient", "nurseMin"], /--efficient.*two or three/u],
 		[
 			"a measure of which more is neither better nor worse",
 			["--dwell", "5 min, 6 min", "--efficient", "nurseMin,wetMin"],
 			/--efficient.*wetMin:lower or wetMin:higher/u,
 		],
-		[
-			"a curve over an axis that is not varied",
-			["--dwell", "5 min, 6 min", "--curve", "fill"],
-			/--curve.*of dwell/u,
-		],
+		["a curve over an axis that is not varied", ["--dwell", "5 min, 6 min", "--curve", "fill"], /--curve.*of dwell/u],
 	])("%s is a sentence", async (_, words, sentence) => {
 		const { status, out, err } = await here("sweep", thigh, ...words, "--json");
 		expect({ status, out }).toEqual({ status: 2, out: "" });
@@ -166,8 +103,7 @@ describe("a sweep that is stopped", () => {
 		"1",
 		"--quiet",
 	];
-	const unfinished = () =>
-		readdirSync(cut).filter((name) => name.startsWith(".unfinished"));
+	const unfinished = () => readdirSync(cut).filter((name) => name.startsWith(".unfinished"));
 
 	test.each(["SIGINT", "SIGKILL"] as const)(
 		"by %s leaves no half file, and the same command goes on to the same bytes",
@@ -185,8 +121,7 @@ describe("a sweep that is stopped", () => {
 			});
 			clearInterval(watching);
 			expect(shellStatus(ran)).toBe(signal === "SIGINT" ? 130 : 137);
-			if (signal === "SIGINT")
-				expect(ran.err).toMatch(/the same command goes on from there/u);
+			if (signal === "SIGINT") expect(ran.err).toMatch(/the same command goes on from there/u);
 			expect(readdirSync(cut)).toEqual(unfinished());
 			expect(unfinished()).toHaveLength(1);
 			const again = await spawned([...words, "--out", cut]);

@@ -2,28 +2,17 @@ import { join } from "node:path";
 import { stripVTControlCharacters } from "node:util";
 import { JSDOM } from "jsdom";
 import { describe, expect, test } from "vitest";
-import { spokenWords } from "../../src/cli/spoken-words.ts";
-import { terminalOf } from "../../src/cli/terminal.ts";
-import { answers } from "../../src/report/answers.ts";
-import { pairsOf } from "../../src/report/compare-parts.ts";
-import { answerData, dressingParts } from "../../src/report/dressing-parts.ts";
-import {
-	compareHtml,
-	reportHtml,
-	supplyHtml,
-	sweepHtml,
-} from "../../src/report/index.ts";
-import { mainDifferences } from "../../src/report/main-differences.ts";
-import { sentenceText } from "../../src/report/sentence.ts";
-import {
-	type Spoken,
-	spokenComparison,
-	spokenDay,
-	spokenSupply,
-	spokenSweep,
-} from "../../src/report/spoken.ts";
+import { spokenWords } from "../../src/cli/commands/spoken-words.ts";
+import { terminalOf } from "../../src/cli/terminal/terminal.ts";
+import { mainDifferences } from "../../src/report/compare/pairs/difference-rows.ts";
+import { pairsOf } from "../../src/report/compare/pairs/pairs.ts";
+import { answers } from "../../src/report/day/answers/answers.ts";
+import { dressingParts } from "../../src/report/day/dressing/dressing-parts.ts";
+import { compareHtml, reportHtml, supplyHtml, sweepHtml } from "../../src/report/index.ts";
+import { type Spoken, spokenComparison, spokenDay, spokenSupply, spokenSweep } from "../../src/report/spoken.ts";
+import { sentenceText } from "../../src/words/index.ts";
 import { pairedDay, troubledDay } from "../charts/fixture.ts";
-import { comparison } from "../report/compare-fixture.ts";
+import { comparison } from "../report/compare/compare-fixture.ts";
 import { sweep } from "../report/sweep-fixture.ts";
 import { smallResult } from "../ward/small-result.ts";
 import { smallWard } from "../ward/small-ward.ts";
@@ -34,8 +23,8 @@ const { document } = new JSDOM("").window;
 
 /** The text of what a report's page shows at a place, blanks as a terminal has them. */
 const shown = (html: string, selector: string): string[] =>
-	[...new JSDOM(html).window.document.querySelectorAll(selector)].map(
-		(element) => (element.textContent ?? "").replaceAll("\u00A0", " "),
+	[...new JSDOM(html).window.document.querySelectorAll(selector)].map((element) =>
+		(element.textContent ?? "").replaceAll("\u00A0", " "),
 	);
 
 /** Words broken into lines, on one line again. */
@@ -74,8 +63,7 @@ describe("which terminal it is", () => {
 	});
 
 	test("nothing is bold where NO_COLOR is set, or where the terminal is dumb", () => {
-		const bold = (env: Record<string, string>) =>
-			terminalOf({ isTTY: true, columns: 80 }, env)?.bold;
+		const bold = (env: Record<string, string>) => terminalOf({ isTTY: true, columns: 80 }, env)?.bold;
 		expect(bold({ TERM: "xterm" })).toBe(true);
 		expect(bold({ TERM: "xterm", NO_COLOR: "" })).toBe(true); // no-color.org: not empty
 		expect(bold({ TERM: "xterm", NO_COLOR: "1" })).toBe(false);
@@ -84,20 +72,15 @@ describe("which terminal it is", () => {
 });
 
 describe("what a terminal is told are the report's own sentences", () => {
-	const told = (spoken: Spoken) =>
-		flowing(spokenWords(spoken, { columns: 80, bold: false }));
+	const told = (spoken: Spoken) => flowing(spokenWords(spoken, { columns: 80, bold: false }));
 
 	test("of a day, those of its answers and the cautions of its dressings", () => {
 		const result = twoDressings();
 		const text = told(spokenDay(result));
-		const said = shown(
-			reportHtml(result, document),
-			"[aria-labelledby*=answers-heading] li",
-		);
+		const said = shown(reportHtml(result, document), "[aria-labelledby*=answers-heading] li");
 		expect(said.length).toBeGreaterThan(6);
 		for (const sentence of said) expect(text).toContain(sentence);
-		for (const { id } of result.scenario.dressings)
-			expect(text).toContain(` Dressing ${id} - `);
+		for (const { id } of result.scenario.dressings) expect(text).toContain(` Dressing ${id} - `);
 		expect(text).toContain("! Deeper than is usual there.");
 		expect(told(spokenDay(troubledDay()))).not.toContain("Dressing");
 	});
@@ -106,7 +89,7 @@ describe("what a terminal is told are the report's own sentences", () => {
 		const { result, drawings } = comparison({});
 		const text = told(spokenComparison(result));
 		const [pair] = pairsOf(result);
-		const main = mainDifferences(result, pair, pair.owners[0]);
+		const main = mainDifferences(pair);
 		expect(text).toContain(main.why);
 		const html = compareHtml(result, drawings, document);
 		const rows = shown(html, ".brief .difference-rows tbody tr");
@@ -117,9 +100,7 @@ describe("what a terminal is told are the report's own sentences", () => {
 			// The row's cells are the sentence's words: measure, both means, verdict.
 			const verdict = sentence.find((piece) => typeof piece !== "string");
 			expect(rows[i]).toContain(sentenceText([verdict ?? ""]));
-			expect(rows[i].startsWith(sentenceText(sentence).split(":")[0])).toBe(
-				true,
-			);
+			expect(rows[i].startsWith(sentenceText(sentence).split(":")[0])).toBe(true);
 			expect(text).toContain(sentenceText(sentence));
 		});
 		expect(text.startsWith(shown(html, "h1")[0])).toBe(true);
@@ -137,30 +118,20 @@ describe("what a terminal is told are the report's own sentences", () => {
 		}
 	});
 
-	test.each(spokenOfAll)(
-		"of %s, with the caution that every report carries",
-		(_, spoken) => {
-			expect(told(spoken())).toContain("For planning and teaching, not for");
-		},
-	);
+	test.each(spokenOfAll)("of %s, with the caution that every report carries", (_, spoken) => {
+		expect(told(spoken())).toContain("For planning and teaching, not for");
+	});
 });
 
 describe.each(spokenOfAll)("the lines of %s", (_, make) => {
 	const spoken = make();
-	test.each([24, 60, 80, 200])(
-		"are no longer than the %d columns there are",
-		(columns) => {
-			const text = spokenWords(spoken, { columns, bold: false });
-			for (const line of text.split("\n"))
-				if ([...line].length > columns)
-					expect(line.trim().replace(/^[-!] /u, "")).not.toMatch(
-						/\s(?!mL|L|min|h|d|s|%|mmHg)/u,
-					);
-			expect(flowing(text)).toBe(
-				flowing(spokenWords(spoken, { columns: 1e6, bold: false })),
-			);
-		},
-	);
+	test.each([24, 60, 80, 200])("are no longer than the %d columns there are", (columns) => {
+		const text = spokenWords(spoken, { columns, bold: false });
+		for (const line of text.split("\n"))
+			if ([...line].length > columns)
+				expect(line.trim().replace(/^[-!] /u, "")).not.toMatch(/\s(?!mL|L|min|h|d|s|%|mmHg)/u);
+		expect(flowing(text)).toBe(flowing(spokenWords(spoken, { columns: 1e6, bold: false })));
+	});
 
 	test("are the same with and without bold, which is set for what is strong alone", () => {
 		const plain = spokenWords(spoken, { columns: 50, bold: false });
@@ -178,26 +149,17 @@ describe.each(spokenOfAll)("the lines of %s", (_, make) => {
 			spoken.title,
 			...spoken.parts.flatMap(({ heading, sentences }) => [
 				heading ?? "",
-				...sentences.flatMap((sentence) =>
-					sentence.map((piece) =>
-						typeof piece === "string" ? "" : piece.strong,
-					),
-				),
+				...sentences.flatMap((sentence) => sentence.map((piece) => (typeof piece === "string" ? "" : piece.strong))),
 			]),
 		];
-		const words = (text: string) =>
-			text.split(/[\s\u00A0]+/u).filter((w) => w !== "");
+		const words = (text: string) => text.split(/[\s\u00A0]+/u).filter((w) => w !== "");
 		expect(words(set)).toEqual(words(strong.join(" ")));
 	});
 });
 
 test("what would steer a terminal is written as its code", () => {
 	const words = spokenWords(
-		{
-			title: "a\u001B[2Jb",
-			parts: [{ heading: null, sentences: [["c\u202Ed"]], cautions: [] }],
-			cautions: [],
-		},
+		{ title: "a\u001B[2Jb", parts: [{ heading: null, sentences: [["c\u202Ed"]], cautions: [] }], cautions: [] },
 		{ columns: 80, bold: false },
 	);
 	expect(words).toContain("a\\u{1b}[2Jb");
@@ -223,26 +185,12 @@ describe("each command that answers", () => {
 		["day", [scenario("thigh-short-dwell"), "--replications", "50"], /^- /mu],
 		[
 			"compare",
-			[
-				scenario("compare-thigh"),
-				"--replications",
-				"50",
-				"--rests-on",
-				"off",
-				"--between",
-				"short,long",
-			],
+			[scenario("compare-thigh"), "--replications", "50", "--rests-on", "off", "--between", "short,long"],
 			/: short .*, long /u,
 		],
 		[
 			"sweep",
-			[
-				scenario("thigh-short-dwell"),
-				"--replications",
-				"50",
-				"--dwell",
-				"5 min, 10 min",
-			],
+			[scenario("thigh-short-dwell"), "--replications", "50", "--dwell", "5 min, 10 min"],
 			/None of them is the best of all/u,
 		],
 		["supply", [ward], /takes, in\s+eight\s+of\s+ten\s+replications/u],
@@ -258,9 +206,7 @@ describe("each command that answers", () => {
 			expect(told.status).toBe(0);
 			expect(told.out.endsWith(`\n\n${place}`)).toBe(true);
 			expect(told.out).toMatch(answer);
-			const lines = stripVTControlCharacters(
-				told.out.slice(0, -place.length),
-			).split("\n");
+			const lines = stripVTControlCharacters(told.out.slice(0, -place.length)).split("\n");
 			expect(lines.length).toBeGreaterThan(8);
 			for (const line of lines) expect([...line].length).toBeLessThan(61);
 			expect((await here(...all)).out).toBe(place);
@@ -275,36 +221,20 @@ describe("each command that answers", () => {
 		const out = join(folder, "gathered");
 		// A part answers nothing.
 		for (const shard of ["1/2", "2/2"])
-			expect(
-				(
-					await asTerminal(
-						60,
-						"supply",
-						ward,
-						"--shard",
-						shard,
-						"--out",
-						folder,
-					)
-				).out,
-			).toMatch(/^The part is in .*\n$/u);
+			expect((await asTerminal(60, "supply", ward, "--shard", shard, "--out", folder)).out).toMatch(
+				/^The part is in .*\n$/u,
+			);
 		const parts = [1, 2].map((part) => join(folder, `part-${part}-of-2.json`));
 		const told = await asTerminal(60, "gather", ...parts, "--out", out);
-		expect(told.out).toMatch(
-			/eight\s+of\s+ten\s+replications[\s\S]*\n\nThe report is in /u,
-		);
+		expect(told.out).toMatch(/eight\s+of\s+ten\s+replications[\s\S]*\n\nThe report is in /u);
 	});
 
 	test("drill debriefs in lines as wide as the terminal, and as ever in a pipe", async () => {
 		const acts = written(folder, "acts.txt", "next\nlook suction-line\nend\n");
 		const all = ["drill", scenario("rehearse-02"), "--script", acts];
-		const longest = ({ out }: Ran) =>
-			Math.max(...out.split("\n").map((line) => [...line].length));
+		const longest = ({ out }: Ran) => Math.max(...out.split("\n").map((line) => [...line].length));
 		const piped = await here(...all);
-		const [narrow, wide] = [
-			await asTerminal(50, ...all),
-			await asTerminal(160, ...all),
-		];
+		const [narrow, wide] = [await asTerminal(50, ...all), await asTerminal(160, ...all)];
 		expect(narrow.out).toContain("DEBRIEF");
 		expect(longest(narrow)).toBeLessThanOrEqual(50);
 		expect(longest(piped)).toBeGreaterThan(80);
@@ -317,16 +247,8 @@ describe("each command that answers", () => {
 describe.skipIf(!canTerminal)("in a real terminal", () => {
 	const folder = temporary();
 	const out = join(folder, "thigh");
-	const words = [
-		"day",
-		scenario("thigh-short-dwell"),
-		"--replications",
-		"50",
-		"--out",
-		out,
-	];
-	const result = async () =>
-		JSON.parse((await here(...words.slice(0, 4), "--json")).out);
+	const words = ["day", scenario("thigh-short-dwell"), "--replications", "50", "--out", out];
+	const result = async () => JSON.parse((await here(...words.slice(0, 4), "--json")).out);
 
 	test("a day is told in its columns, what is strong in bold", async () => {
 		const told = inTerminal(program(...words), { columns: 72 });
@@ -335,15 +257,12 @@ describe.skipIf(!canTerminal)("in a real terminal", () => {
 			`${spokenWords(spokenDay(await result()), { columns: 72, bold: true })}The report is in ${join(out, "report.html")}\n`,
 		);
 		const [parts] = dressingParts(await result());
-		const first = sentenceText(answers(answerData(await result(), parts))[0]);
+		const first = sentenceText(answers(parts)[0]);
 		expect(flowing(stripVTControlCharacters(told.text))).toContain(first);
 	});
 
 	test("without bold where NO_COLOR is set", () => {
-		const told = inTerminal(program(...words), {
-			columns: 72,
-			env: { NO_COLOR: "1" },
-		});
+		const told = inTerminal(program(...words), { columns: 72, env: { NO_COLOR: "1" } });
 		expect(told.text).not.toContain("\u001B[1m");
 		expect(told.text).toContain("The report is in ");
 	});
@@ -360,22 +279,15 @@ describe.skipIf(!canTerminal)("in a real terminal", () => {
 				},
 			}),
 		);
-		const told = inTerminal(["npm", "start", "--silent"], {
-			columns: 100,
-			cwd: folder,
-		});
+		const told = inTerminal(["npm", "start", "--silent"], { columns: 100, cwd: folder });
 		expect(told.status).toBe(0);
 		expect(told.text).toContain("\u001B[1m");
-		expect(told.text.trimEnd().split("\n").at(-1)).toBe(
-			`The report is in ${join(out, "report.html")}`,
-		);
+		expect(told.text.trimEnd().split("\n").at(-1)).toBe(`The report is in ${join(out, "report.html")}`);
 	});
 });
 
 test("npm start hands the terminal on: the day is its last word, and nothing takes what it says", async () => {
-	const { default: manifest } = await import("../../package.json", {
-		with: { type: "json" },
-	});
+	const { default: manifest } = await import("../../package.json", { with: { type: "json" } });
 	const last = manifest.scripts.start.split("&&").at(-1) ?? "";
 	expect(last).toMatch(/main\.js day /u);
 	expect(last).not.toMatch(/[|>]|--quiet|--json/u);

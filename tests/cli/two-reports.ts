@@ -14,15 +14,7 @@ export function twoReports(): readonly Report[] {
 	beforeAll(async () => {
 		for (const seed of ["a", "b"]) {
 			const out = join(temporary(), seed);
-			const { status } = await here(
-				"day",
-				thigh,
-				...few,
-				"--seed",
-				seed,
-				"--out",
-				out,
-			);
+			const { status } = await here("day", thigh, ...few, "--seed", seed, "--out", out);
 			expect(status).toBe(0);
 			reports.push(filesOf(out));
 		}

@@ -1,15 +1,7 @@
 import { readdirSync } from "node:fs";
 import { join } from "node:path";
 import { describe, expect, test } from "vitest";
-import {
-	here,
-	isSentence,
-	lines,
-	scenario,
-	spawned,
-	temporary,
-	written,
-} from "./program.ts";
+import { here, isSentence, lines, scenario, spawned, temporary, written } from "./program.ts";
 
 const folder = temporary();
 const thigh = scenario("thigh-short-dwell");
@@ -42,8 +34,7 @@ describe("help and version", () => {
 		expect(out).toMatch(/^ {2}check .*<file\.\.\.>/m);
 		expect(out).toMatch(/^ {2}day .*<file>/m);
 		expect(out).toMatch(/^Examples:\n {2}slackwater /m);
-		for (const code of [0, 1, 2, 130])
-			expect(out).toMatch(new RegExp(`^ {2}${code} +\\w`, "m"));
+		for (const code of [0, 1, 2, 130]) expect(out).toMatch(new RegExp(`^ {2}${code} +\\w`, "m"));
 	});
 
 	test.each([
@@ -60,9 +51,7 @@ describe("help and version", () => {
 	test("every example of the help names options that the command has", async () => {
 		for (const command of ["check", "day"]) {
 			const { out } = await here(command, "--help");
-			const examples = lines(out).filter((line) =>
-				line.startsWith("  slackwater "),
-			);
+			const examples = lines(out).filter((line) => line.startsWith("  slackwater "));
 			expect(examples.length).toBeGreaterThan(1);
 			for (const flag of examples.join(" ").match(/--[a-z]+/g) ?? [])
 				expect(out).toMatch(new RegExp(`^ {2}${flag}\\b`, "m"));
@@ -72,10 +61,7 @@ describe("help and version", () => {
 	test("the version is that of the manifest", async () => {
 		const { default: manifest } = await import("../../package.json");
 		const { status, out } = await here("--version");
-		expect({ status, out }).toEqual({
-			status: 0,
-			out: `${manifest.version}\n`,
-		});
+		expect({ status, out }).toEqual({ status: 0, out: `${manifest.version}\n` });
 	});
 
 	test("no words at all: the help, but on standard error and as a mistake", async () => {
@@ -102,9 +88,7 @@ describe("a command line that cannot be obeyed", () => {
 	});
 
 	test("no command among the options", async () => {
-		expect((await refused("--json"))[0]).toMatch(
-			/the command: .*received nothing/,
-		);
+		expect((await refused("--json"))[0]).toMatch(/the command: .*received nothing/);
 	});
 
 	test("unknown options, bad values, wanting values, too many files and all that is wrong with the file, in one go", async () => {
@@ -160,9 +144,7 @@ describe("a command line that cannot be obeyed", () => {
 		async (command) => {
 			const found = await refused(command, "--quite");
 			expect(found[0]).toMatch(/--quite: .*did you mean --quiet\?/);
-			expect(found[1]).toMatch(
-				new RegExp(`${command}: expected .*file.*, received nothing`),
-			);
+			expect(found[1]).toMatch(new RegExp(`${command}: expected .*file.*, received nothing`));
 		},
 	);
 
@@ -196,10 +178,7 @@ describe("a command line that cannot be obeyed", () => {
 
 test("a process that was refused leaves with status 2, says why and writes nothing", async () => {
 	const cwd = temporary();
-	const { status, out, err } = await spawned(
-		["day", broken, "--replicatons", "9"],
-		{ cwd },
-	);
+	const { status, out, err } = await spawned(["day", broken, "--replicatons", "9"], { cwd });
 	expect({ status, out }).toEqual({ status: 2, out: "" });
 	expect(lines(err)).toHaveLength(4);
 	expect(lines(err).every(isSentence)).toBe(true);

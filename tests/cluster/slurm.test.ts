@@ -2,14 +2,7 @@ import { spawnSync } from "node:child_process";
 import { mkdirSync, readFileSync, rmSync } from "node:fs";
 import { join } from "node:path";
 import { afterAll, describe, expect, test } from "vitest";
-import {
-	filesOf,
-	here,
-	root,
-	scenarios,
-	temporary,
-	written,
-} from "../cli/program.ts";
+import { filesOf, here, root, scenarios, temporary, written } from "../cli/program.ts";
 import { smallWard } from "../ward/small-ward.ts";
 
 const folder = temporary();
@@ -17,25 +10,16 @@ const slurm = join(folder, "slurm");
 const script = join(root, "tests", "cluster", "one-node-slurm.sh");
 
 const run = (command: string, words: readonly string[], env = {}) =>
-	spawnSync(command, words, {
-		encoding: "utf8",
-		env: { ...process.env, ...env },
-		timeout: 300_000,
-	});
+	spawnSync(command, words, { encoding: "utf8", env: { ...process.env, ...env }, timeout: 300_000 });
 
 const started = run("bash", [script, "start", slurm]);
 const isUp = started.status === 0;
-if (!isUp)
-	console.warn(
-		`SKIPPED: the job array on a real Slurm. It does not start here: ${started.stderr.trim()}`,
-	);
+if (!isUp) console.warn(`SKIPPED: the job array on a real Slurm. It does not start here: ${started.stderr.trim()}`);
 
 /** What the manual has Slurm run without a script: the rules, then the gathering. */
-const wrapped = [
-	...readFileSync(join(scenarios, "ward", "README.md"), "utf8").matchAll(
-		/--wrap "([^"]*)"/g,
-	),
-].map(([, words]) => words);
+const wrapped = [...readFileSync(join(scenarios, "ward", "README.md"), "utf8").matchAll(/--wrap "([^"]*)"/g)].map(
+	([, words]) => words,
+);
 
 test("the manual's own commands take the program from the variable that names it, and the script the number of shards", () => {
 	expect(wrapped).toHaveLength(2);
@@ -65,9 +49,7 @@ afterAll(() => {
 describe.skipIf(!isUp)("on a real Slurm of one node", () => {
 	test("the job array of scenarios/ward makes the shards, makes one of them again, and gather makes the bytes of one run of them", async () => {
 		const ward = written(folder, "ward.yaml", smallWard());
-		const [parts, whole, gathered] = ["parts", "whole", "gathered"].map(
-			(name) => join(folder, name),
-		);
+		const [parts, whole, gathered] = ["parts", "whole", "gathered"].map((name) => join(folder, name));
 		mkdirSync(parts, { recursive: true });
 		const shards = 4;
 		const env = {
@@ -81,12 +63,7 @@ describe.skipIf(!isUp)("on a real Slurm of one node", () => {
 		const batch = (...words: string[]) => {
 			const { status, stderr } = run(
 				"sbatch",
-				[
-					"--wait",
-					`--output=${join(folder, "shard-%a.log")}`,
-					`--chdir=${folder}`,
-					...words,
-				],
+				["--wait", `--output=${join(folder, "shard-%a.log")}`, `--chdir=${folder}`, ...words],
 				env,
 			);
 			expect({ status, stderr }).toEqual({ status: 0, stderr: "" });
@@ -95,10 +72,7 @@ describe.skipIf(!isUp)("on a real Slurm of one node", () => {
 		const wrap = (words: string) =>
 			batch(
 				"--wrap",
-				words.replaceAll(
-					/\$(\w+)/g,
-					(_, name) => env[name as keyof typeof env] ?? "",
-				),
+				words.replaceAll(/\$(\w+)/g, (_, name) => env[name as keyof typeof env] ?? ""),
 			);
 		const [rules, gather] = wrapped;
 		wrap(rules ?? "");

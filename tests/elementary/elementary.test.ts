@@ -43,8 +43,7 @@ const corners = [
 ];
 
 /** A plain walk over 0…1 that reaches all sizes of bits (Weyl's sequence). */
-const walk = (count: number) =>
-	Array.from({ length: count }, (_, i) => ((i + 1) * 0.6180339887498949) % 1);
+const walk = (count: number) => Array.from({ length: count }, (_, i) => ((i + 1) * 0.6180339887498949) % 1);
 
 /** e^y·2^200 by the series, y halved eight times and the result squared as often: in whole numbers, another way than the logarithm's. */
 function wholeExp(y: bigint): bigint {
@@ -76,22 +75,17 @@ describe("the logarithm", () => {
 		for (const x of corners) {
 			expect(lnByDivision(x), `${x}`).toBe(publishedLn(x));
 			if (Number.isFinite(ln(x)))
-				expect(Math.abs(ln(x) - publishedLn(x))).toBeLessThanOrEqual(
-					unitAt(publishedLn(x) || 1),
-				);
+				expect(Math.abs(ln(x) - publishedLn(x))).toBeLessThanOrEqual(unitAt(publishedLn(x) || 1));
 			else expect(ln(x), `${x}`).toBe(publishedLn(x));
 		}
 		let same = 0;
 		for (const u of walk(50_000)) {
 			for (const x of [1 - u * 0.06, 1 + u * 0.06, 1 + u * 1e-5, u * 1e-310])
-				if (ln(x) !== publishedLn(x))
-					expect(ln(x), `${x}`).toBe(publishedLn(x));
+				if (ln(x) !== publishedLn(x)) expect(ln(x), `${x}`).toBe(publishedLn(x));
 			for (const x of [u, 1 + u, 1e5 * u, 1e-200 * u]) {
-				if (lnByDivision(x) !== publishedLn(x))
-					expect(lnByDivision(x), `${x}`).toBe(publishedLn(x));
+				if (lnByDivision(x) !== publishedLn(x)) expect(lnByDivision(x), `${x}`).toBe(publishedLn(x));
 				same += ln(x) === publishedLn(x) ? 1 : 0;
-				if (!(Math.abs(ln(x) - publishedLn(x)) <= unitAt(publishedLn(x))))
-					expect(ln(x), `${x}`).toBe(publishedLn(x));
+				if (!(Math.abs(ln(x) - publishedLn(x)) <= unitAt(publishedLn(x)))) expect(ln(x), `${x}`).toBe(publishedLn(x));
 			}
 		}
 		expect(same / 200_000).toBeGreaterThan(0.9);
@@ -105,15 +99,8 @@ describe("the logarithm", () => {
 
 	test("lies within 0.6 units of the last place of the true value, away from 1: held against the exponential in whole numbers", () => {
 		// Both ends of every interval of the table, in three octaves, and a walk between.
-		const ends = Array.from({ length: 128 }, (_, i) =>
-			i < 80 ? 0.6875 + i / 256 : 1 + (i - 80) / 128,
-		);
-		const numbers = ends.flatMap((z) =>
-			[0.25, 1, 64].flatMap((octave) => [
-				z * octave,
-				z * octave * (1 - 2 ** -53),
-			]),
-		);
+		const ends = Array.from({ length: 128 }, (_, i) => (i < 80 ? 0.6875 + i / 256 : 1 + (i - 80) / 128));
+		const numbers = ends.flatMap((z) => [0.25, 1, 64].flatMap((octave) => [z * octave, z * octave * (1 - 2 ** -53)]));
 		numbers.push(...walk(2000), ...walk(500).map((u) => 2000 * u));
 		for (const x of numbers) {
 			if (x >= 0.9375 && x < 1.0625) continue;
@@ -129,8 +116,7 @@ describe("the exponential", () => {
 		for (const x of corners) expect(exp(x), `${x}`).toBe(publishedExp(x));
 		for (const u of walk(50_000)) {
 			for (const x of [-u, -37 * u, 709 * u, -708 * u, u * 1e-8, 709 + u])
-				if (exp(x) !== publishedExp(x))
-					expect(exp(x), `${x}`).toBe(publishedExp(x));
+				if (exp(x) !== publishedExp(x)) expect(exp(x), `${x}`).toBe(publishedExp(x));
 		}
 		fc.assert(
 			fc.property(fc.double({ min: -740, max: 720 }), (x) => {
@@ -148,9 +134,7 @@ describe("the exponential", () => {
 			expect(exp(x)).toBeLessThanOrEqual(exp(fading[i - 1] ?? -708));
 			// within a unit of the last place, which here is the least number
 			const split = exp(x / 2) * exp(x / 2);
-			expect(Math.abs(exp(x) - split)).toBeLessThanOrEqual(
-				Math.max(1e-14 * split, 1.01 * Number.MIN_VALUE),
-			);
+			expect(Math.abs(exp(x) - split)).toBeLessThanOrEqual(Math.max(1e-14 * split, 1.01 * Number.MIN_VALUE));
 		}
 		// −1075·ln 2 = −745.13321910194121…, half the least number, parts what is rounded to it from what is rounded to 0.
 		expect(exp(-745.1332191019411)).toBe(Number.MIN_VALUE);

@@ -23,10 +23,7 @@ class SortedArray {
 		this.cancel(slot);
 		const priority = this.priorities[slot];
 		this.pending.push({ slot, time, priority, serial: this.#serial++ });
-		this.pending.sort(
-			(a, b) =>
-				a.time - b.time || a.priority - b.priority || a.serial - b.serial,
-		);
+		this.pending.sort((a, b) => a.time - b.time || a.priority - b.priority || a.serial - b.serial);
 	}
 
 	cancel(slot: number): void {
@@ -57,14 +54,8 @@ const time = fc.oneof(
 	{ weight: 1, arbitrary: fc.double({ noNaN: true, noDefaultInfinity: true }) },
 );
 const step: fc.Arbitrary<Step> = fc.oneof(
-	{
-		weight: 160,
-		arbitrary: fc.record({ do: fc.constant("schedule" as const), slot, time }),
-	},
-	{
-		weight: 60,
-		arbitrary: fc.record({ do: fc.constant("cancel" as const), slot }),
-	},
+	{ weight: 160, arbitrary: fc.record({ do: fc.constant("schedule" as const), slot, time }) },
+	{ weight: 60, arbitrary: fc.record({ do: fc.constant("cancel" as const), slot }) },
 	{ weight: 80, arbitrary: fc.constant({ do: "pop" } as const) },
 	{ weight: 1, arbitrary: fc.constant({ do: "clear" } as const) },
 );
@@ -73,20 +64,14 @@ describe("the calendar", () => {
 	test("gives back what a sorted array does, through any scheduling, moving, cancelling and popping", () => {
 		fc.assert(
 			fc.property(
-				fc.array(fc.constantFrom(0, 1, 2, 127), {
-					minLength: slots,
-					maxLength: slots,
-				}),
+				fc.array(fc.constantFrom(0, 1, 2, 127), { minLength: slots, maxLength: slots }),
 				fc.array(step, { minLength: 50, maxLength: 400, size: "max" }),
 				(priorities, steps) => {
 					const [calendar, plain] = [new Calendar(), new SortedArray()];
-					for (const priority of priorities)
-						expect(calendar.slot(priority)).toBe(plain.slot(priority));
+					for (const priority of priorities) expect(calendar.slot(priority)).toBe(plain.slot(priority));
 					const next = () => {
 						expect(calendar.size).toBe(plain.pending.length);
-						expect(calendar.nextTime()).toBe(
-							plain.pending[0]?.time ?? Number.POSITIVE_INFINITY,
-						);
+						expect(calendar.nextTime()).toBe(plain.pending[0]?.time ?? Number.POSITIVE_INFINITY);
 					};
 					for (const action of steps) {
 						if (action.do === "schedule") {
@@ -98,14 +83,11 @@ describe("the calendar", () => {
 							calendar.cancel(action.slot);
 							plain.cancel(action.slot);
 							expect(calendar.isPending(action.slot)).toBe(false);
-							expect(calendar.timeOf(action.slot)).toBe(
-								Number.POSITIVE_INFINITY,
-							);
+							expect(calendar.timeOf(action.slot)).toBe(Number.POSITIVE_INFINITY);
 						} else if (action.do === "clear") {
 							calendar.clear();
 							plain.clear();
-						} else if (plain.pending.length > 0)
-							expect(calendar.pop()).toBe(plain.pop());
+						} else if (plain.pending.length > 0) expect(calendar.pop()).toBe(plain.pop());
 						next();
 					}
 					while (plain.pending.length > 0) {
@@ -145,27 +127,15 @@ describe("the calendar", () => {
 
 	test("at one time, priority decides before the order of scheduling, and moving counts as scheduling", () => {
 		const calendar = new Calendar();
-		const [late, early, first, second] = [9, 1, 5, 5].map((priority) =>
-			calendar.slot(priority),
-		);
+		const [late, early, first, second] = [9, 1, 5, 5].map((priority) => calendar.slot(priority));
 		for (const each of [late, first, second, early]) calendar.schedule(each, 7);
 		calendar.schedule(first, 7);
-		expect([0, 0, 0, 0].map(() => calendar.pop())).toEqual([
-			early,
-			second,
-			first,
-			late,
-		]);
+		expect([0, 0, 0, 0].map(() => calendar.pop())).toEqual([early, second, first, late]);
 	});
 
-	test.each([-1, 128, 0.5, Number.NaN])(
-		"refuses the priority %d",
-		(priority) => {
-			expect(() => new Calendar().slot(priority)).toThrow(
-				`priority ${priority} is not a whole number 0…127`,
-			);
-		},
-	);
+	test.each([-1, 128, 0.5, Number.NaN])("refuses the priority %d", (priority) => {
+		expect(() => new Calendar().slot(priority)).toThrow(`priority ${priority} is not a whole number 0…127`);
+	});
 
 	test.each([Number.NaN, Number.POSITIVE_INFINITY, Number.NEGATIVE_INFINITY])(
 		"refuses the time %d, and leaves the slot as it was",

@@ -1,24 +1,18 @@
 import { describe, expect, test } from "vitest";
-import {
-	exponential,
-	gamma2,
-	lognormal,
-	normal,
-	Stream,
-} from "../../src/engine/index.ts";
+import { exponential, gamma2, lognormal, normal, Substream } from "../../src/engine/index.ts";
 
 const draws = 100_000;
 
 /** A stream that gives the numbers of a list, over and over. */
-function fed(...numbers: number[]): Stream {
+function fed(...numbers: number[]): Substream {
 	let at = 0;
-	const stream = new Stream("", "", 0);
+	const stream = new Substream("", "", 0);
 	stream.uniform = () => numbers[at++ % numbers.length];
 	return stream;
 }
 
-function sample(name: string, draw: (stream: Stream) => number): number[] {
-	const stream = new Stream("draw", name, 0);
+function sample(name: string, draw: (stream: Substream) => number): number[] {
+	const stream = new Substream("draw", name, 0);
 	return Array.from({ length: draws }, () => draw(stream));
 }
 
@@ -34,14 +28,7 @@ function expectMoments(values: readonly number[], ...moments: number[]): void {
 }
 
 const last = 1 - 2 ** -53;
-const grid = [
-	0,
-	2 ** -53,
-	1e-9,
-	...Array.from({ length: 9999 }, (_, i) => (i + 1) / 10_000),
-	1 - 1e-9,
-	last,
-];
+const grid = [0, 2 ** -53, 1e-9, ...Array.from({ length: 9999 }, (_, i) => (i + 1) / 10_000), 1 - 1e-9, last];
 
 describe("a unit exponential", () => {
 	test("has the moments 1, 2, 6", () => {
@@ -78,14 +65,8 @@ describe("a standard normal", () => {
 describe("a lognormal", () => {
 	test("has the median given, the mean median·exp(σ²/2) and the second moment median²·exp(2σ²)", () => {
 		const [median, sigma] = [4, 0.6];
-		const values = sample("lognormal", (stream) =>
-			lognormal(stream, median, sigma),
-		);
-		expectMoments(
-			values,
-			median * Math.exp(sigma ** 2 / 2),
-			median ** 2 * Math.exp(2 * sigma ** 2),
-		);
+		const values = sample("lognormal", (stream) => lognormal(stream, median, sigma));
+		expectMoments(values, median * Math.exp(sigma ** 2 / 2), median ** 2 * Math.exp(2 * sigma ** 2));
 		expect(lognormal(fed(0.5), median, sigma)).toBeCloseTo(median, 14);
 	});
 
@@ -114,10 +95,10 @@ describe("a gamma of shape 2", () => {
 		expect(gamma2(fed(0, 0), 1)).toBe(0);
 		expect(gamma2(fed(0, 0.5), 1)).toBeCloseTo(Math.LN2 / 2, 15);
 		expect(gamma2(fed(0.5, 0), 1)).toBeCloseTo(Math.LN2 / 2, 15);
-		const stream = new Stream("draw", "gamma", 1);
+		const stream = new Substream("draw", "gamma", 1);
 		gamma2(stream, 1);
 		const third = stream.uniform();
-		const again = new Stream("draw", "gamma", 1);
+		const again = new Substream("draw", "gamma", 1);
 		expect([again.uniform(), again.uniform(), again.uniform()][2]).toBe(third);
 	});
 });
@@ -128,11 +109,7 @@ test.each([
 	["lognormal", (u: number) => lognormal(fed(u), 4, 0.6)],
 	["gamma, in its first number", (u: number) => gamma2(fed(u, 0.3), 1)],
 	["gamma, in its second number", (u: number) => gamma2(fed(0.3, u), 1)],
-] as const)(
-	"%s rises with the number of the stream: common numbers stay in step",
-	(_, draw) => {
-		const values = grid.map(draw);
-		for (let i = 1; i < values.length; i++)
-			expect(values[i], `at ${grid[i]}`).toBeGreaterThan(values[i - 1]);
-	},
-);
+] as const)("%s rises with the number of the stream: common numbers stay in step", (_, draw) => {
+	const values = grid.map(draw);
+	for (let i = 1; i < values.length; i++) expect(values[i], `at ${grid[i]}`).toBeGreaterThan(values[i - 1]);
+});

@@ -33,26 +33,12 @@ describe("a resource", () => {
 	test("serves the queue by priority, then by arrival", () => {
 		const { desk, started, job } = bench(1);
 		const first = job("first", 9);
-		const queue = [
-			job("late a", 5),
-			job("soon a", 1),
-			job("late b", 5),
-			job("soon b", 1),
-			job("middle", 3),
-		];
+		const queue = [job("late a", 5), job("soon a", 1), job("late b", 5), job("soon b", 1), job("middle", 3)];
 		desk.request(first);
 		for (const each of queue) desk.request(each);
 		desk.release(first);
-		for (const each of [queue[1], queue[3], queue[4], queue[0], queue[2]])
-			desk.release(each);
-		expect(started).toEqual([
-			"first",
-			"soon a",
-			"soon b",
-			"middle",
-			"late a",
-			"late b",
-		]);
+		for (const each of [queue[1], queue[3], queue[4], queue[0], queue[2]]) desk.release(each);
+		expect(started).toEqual(["first", "soon a", "soon b", "middle", "late a", "late b"]);
 	});
 
 	test("does not interrupt a started job for a more urgent one", () => {
@@ -64,9 +50,7 @@ describe("a resource", () => {
 
 	test("takes a waiting job out of the queue without starting anything", () => {
 		const { desk, started, job } = bench(1);
-		const [at, gone, next] = ["at work", "gone", "next"].map((name) =>
-			job(name),
-		);
+		const [at, gone, next] = ["at work", "gone", "next"].map((name) => job(name));
 		for (const each of [at, gone, next]) desk.request(each);
 		desk.release(gone);
 		expect([desk.busy, desk.waiting]).toEqual([1, 1]);

@@ -64,9 +64,7 @@ describe("a simulation", () => {
 		const sim = new Simulation();
 		const late = sim.event("fill starts", 0, () => {});
 		sim.run(10);
-		expect(() => sim.schedule(late, 9)).toThrow(
-			"fill starts scheduled at 9, before 10",
-		);
+		expect(() => sim.schedule(late, 9)).toThrow("fill starts scheduled at 9, before 10");
 		expect(() => sim.schedule(late, Number.NaN)).toThrow(RangeError);
 		sim.schedule(late, 10);
 		expect(sim.timeOf(late)).toBe(10);
@@ -82,11 +80,7 @@ describe("a simulation", () => {
 		});
 		const replication = () => {
 			sim.reset();
-			expect([sim.now, sim.executed, sim.isPending(even)]).toEqual([
-				0,
-				0,
-				false,
-			]);
+			expect([sim.now, sim.executed, sim.isPending(even)]).toEqual([0, 0, false]);
 			const trace = new TraceLog();
 			sim.trace = trace;
 			sim.schedule(even, 1);
@@ -102,9 +96,7 @@ describe("a simulation", () => {
 	test("a reset also counts schedulings anew, so that ties fall as in the run before", () => {
 		const sim = new Simulation();
 		const seen: string[] = [];
-		const [a, b] = ["a", "b"].map((name) =>
-			sim.event(name, 0, () => seen.push(name)),
-		);
+		const [a, b] = ["a", "b"].map((name) => sim.event(name, 0, () => seen.push(name)));
 		for (let replication = 0; replication < 3; replication++) {
 			sim.reset();
 			sim.schedule(b, 1);
@@ -116,13 +108,9 @@ describe("a simulation", () => {
 
 	test("stops where time stands still, and says at which event", () => {
 		const sim = new Simulation();
-		const stuck = sim.event("dwell ends", 0, () =>
-			sim.schedule(stuck, sim.now),
-		);
+		const stuck = sim.event("dwell ends", 0, () => sim.schedule(stuck, sim.now));
 		sim.schedule(stuck, 12.5);
-		expect(() => sim.run(60)).toThrow(
-			"time stands still at 12.5, at: dwell ends",
-		);
+		expect(() => sim.run(60)).toThrow("time stands still at 12.5, at: dwell ends");
 	});
 
 	test("does not mistake many events at one instant for that", () => {
@@ -151,9 +139,7 @@ describe("a simulation", () => {
 		const sim = new Simulation();
 		const seen: number[] = [];
 		const note = (event: number) => seen.push(event);
-		const events = Array.from({ length: 1000 }, () =>
-			sim.event("one of many", 0, note),
-		);
+		const events = Array.from({ length: 1000 }, () => sim.event("one of many", 0, note));
 		for (const event of events) sim.schedule(event, 1000 - event);
 		sim.run(2000);
 		expect(seen).toEqual(events.toReversed());
@@ -185,9 +171,7 @@ describe("a simulation", () => {
 		});
 		sim.run(10);
 		expect(seen.join(" ")).toBe("one one other other one one one");
-		expect(traced).toEqual(
-			kinds.map(([name], i) => `${i} ${name} ${nameHash(name)}`),
-		);
+		expect(traced).toEqual(kinds.map(([name], i) => `${i} ${name} ${nameHash(name)}`));
 	});
 
 	test("refuses an end that lies before now; an end that is now runs nothing", () => {

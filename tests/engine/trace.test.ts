@@ -1,10 +1,5 @@
 import { describe, expect, test } from "vitest";
-import {
-	firstParting,
-	nameHash,
-	Trace,
-	TraceLog,
-} from "../../src/engine/index.ts";
+import { firstParting, nameHash, Trace, TraceLog } from "../../src/engine/index.ts";
 
 type Events = readonly (readonly [time: number, name: string])[];
 
@@ -69,9 +64,7 @@ describe("a trace", () => {
 	});
 
 	test("tells 20 000 single events apart", () => {
-		const hashes = new Set(
-			Array.from({ length: 20_000 }, (_, i) => hashOf([[i / 64, "tick"]])),
-		);
+		const hashes = new Set(Array.from({ length: 20_000 }, (_, i) => hashOf([[i / 64, "tick"]])));
 		expect(hashes.size).toBe(20_000);
 	});
 });
@@ -104,28 +97,15 @@ describe("two runs laid side by side", () => {
 	test("part where one ends early, with null on its side", () => {
 		const short = day.slice(0, 2);
 		const last = { time: day[2][0], name: "dwell" };
-		expect(firstParting(logOf(short), logOf(day))).toEqual({
-			index: 2,
-			first: null,
-			second: last,
-		});
-		expect(firstParting(logOf(day), logOf(short))).toEqual({
-			index: 2,
-			first: last,
-			second: null,
-		});
+		expect(firstParting(logOf(short), logOf(day))).toEqual({ index: 2, first: null, second: last });
+		expect(firstParting(logOf(day), logOf(short))).toEqual({ index: 2, first: last, second: null });
 	});
 });
 
 describe("the hash of a name", () => {
 	test("is 32-bit FNV-1a", () => {
 		// published test values of FNV-1a: "" 811c9dc5, "a" e40c292c, "foobar" bf9cf968 (from memory)
-		const hex = (name: string) =>
-			(nameHash(name) >>> 0).toString(16).padStart(8, "0");
-		expect(["", "a", "foobar"].map(hex)).toEqual([
-			"811c9dc5",
-			"e40c292c",
-			"bf9cf968",
-		]);
+		const hex = (name: string) => (nameHash(name) >>> 0).toString(16).padStart(8, "0");
+		expect(["", "a", "foobar"].map(hex)).toEqual(["811c9dc5", "e40c292c", "bf9cf968"]);
 	});
 });

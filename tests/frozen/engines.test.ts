@@ -1,22 +1,14 @@
 import { readFileSync } from "node:fs";
 import { afterAll, describe, expect, test } from "vitest";
 import { launched } from "../browser/launch.ts";
-import {
-	bundled,
-	type Engine,
-	javaScriptCore,
-	logIn,
-	quickJs,
-	tracesIn,
-} from "./engines.ts";
+import { bundled, type Engine, javaScriptCore, logIn, quickJs, tracesIn } from "./engines.ts";
 import { files } from "./files.ts";
 import { parting, seeds } from "./traces.ts";
 
 const count = process.env.LONG === undefined ? 2 : 20;
 const bundle = await bundled();
 const chromium = await launched();
-const page =
-	"browser" in chromium ? await chromium.browser.newPage() : undefined;
+const page = "browser" in chromium ? await chromium.browser.newPage() : undefined;
 afterAll(async () => {
 	if ("browser" in chromium) await chromium.browser.close();
 });
@@ -47,9 +39,7 @@ async function startable(engine: Engine): Promise<Engine | undefined> {
 const frozen = readFileSync("tests/frozen/traces.txt", "utf8")
 	.trim()
 	.split("\n")
-	.filter((line) =>
-		seeds(count).includes(line.split(" ")[1].replace("own", "")),
-	);
+	.filter((line) => seeds(count).includes(line.split(" ")[1].replace("own", "")));
 
 describe.each(Object.entries(engines))("in %s", (_, engine) => {
 	test.skipIf(engine === undefined)(
@@ -61,19 +51,11 @@ describe.each(Object.entries(engines))("in %s", (_, engine) => {
 				if (here[i] === line) continue;
 				const [name, seed] = line.split(" ");
 				const file = files.find((one) => one.name === name);
-				expect(
-					file,
-					`${name} is frozen, but there is no such file`,
-				).toBeDefined();
+				expect(file, `${name} is frozen, but there is no such file`).toBeDefined();
 				if (file === undefined) continue;
 				const named = seed.replace("own", "");
-				const theirs = (await engine(bundle, logIn(file, named))) as {
-					times: number[];
-					names: string[];
-				}; // what `logIn` asks for
-				expect
-					.soft(parting(file, named, theirs), `${name}, seed ${seed}`)
-					.toBeNull();
+				const theirs = (await engine(bundle, logIn(file, named))) as { times: number[]; names: string[] }; // what `logIn` asks for
+				expect.soft(parting(file, named, theirs), `${name}, seed ${seed}`).toBeNull();
 			}
 			expect(here).toEqual(frozen);
 		},
@@ -86,10 +68,7 @@ test.skipIf(engines["JavaScriptCore (bun)"] === undefined)(
 		const host = await bundled(true);
 		const parted = [];
 		for (const file of files) {
-			const theirs = (await javaScriptCore(host, logIn(file, ""))) as {
-				times: number[];
-				names: string[];
-			}; // what `logIn` asks for
+			const theirs = (await javaScriptCore(host, logIn(file, ""))) as { times: number[]; names: string[] }; // what `logIn` asks for
 			const where = parting(file, "", theirs);
 			if (where !== null) parted.push(where);
 			if (parted.length > 0) break;

@@ -17,9 +17,7 @@ export async function bundled(host = false): Promise<string> {
 				{
 					name: "the host's exponential",
 					setup(esbuild) {
-						esbuild.onLoad({ filter: /elementary[\\/]exp\.ts$/ }, () => ({
-							contents: "export const exp = Math.exp;",
-						}));
+						esbuild.onLoad({ filter: /elementary[\\/]exp\.ts$/ }, () => ({ contents: "export const exp = Math.exp;" }));
 					},
 				},
 			]
@@ -50,15 +48,9 @@ export const javaScriptCore: Engine = async (bundle, expression) => {
 	const folder = mkdtempSync(join(tmpdir(), "slackwater-"));
 	try {
 		const file = join(folder, "run.cjs");
-		writeFileSync(
-			file,
-			`${bundle}\nconsole.log(JSON.stringify(${expression}));`,
-		);
+		writeFileSync(file, `${bundle}\nconsole.log(JSON.stringify(${expression}));`);
 		const home = dirname(require.resolve("bun/package.json"));
-		const answer = execFileSync(join(home, "bin", "bun.exe"), [file], {
-			encoding: "utf8",
-			maxBuffer: 1e9,
-		});
+		const answer = execFileSync(join(home, "bin", "bun.exe"), [file], { encoding: "utf8", maxBuffer: 1e9 });
 		return JSON.parse(answer);
 	} finally {
 		rmSync(folder, { recursive: true });
@@ -80,11 +72,7 @@ export const quickJs: Engine = async (bundle, expression) => {
 		runtime.setMaxStackSize(4_000_000);
 		const context = scope.manage(runtime.newContext());
 		const value = scope.manage(
-			context.unwrapResult(
-				context.evalCode(
-					`${encoder}\n${bundle}\n;JSON.stringify(${expression})`,
-				),
-			),
+			context.unwrapResult(context.evalCode(`${encoder}\n${bundle}\n;JSON.stringify(${expression})`)),
 		);
 		return JSON.parse(context.getString(value));
 	});

@@ -1,10 +1,6 @@
-import { traceDay } from "../../src/analysis/trace-day.ts";
-import {
-	firstParting,
-	type Parting,
-	TraceLog,
-} from "../../src/engine/index.ts";
+import { firstParting, type Parting, TraceLog } from "../../src/engine/index.ts";
 import { readScenario } from "../../src/scenario/index.ts";
+import { traceDay } from "../../src/studies/trace/trace-day.ts";
 
 /** A scenario file: its name and its text. */
 export interface Named {
@@ -13,8 +9,7 @@ export interface Named {
 }
 
 /** Seeds under which a scenario is traced: its own (written as nothing), then numbers. */
-export const seeds = (count: number): string[] =>
-	Array.from({ length: count }, (_, i) => (i === 0 ? "" : `${i + 1}`));
+export const seeds = (count: number): string[] => Array.from({ length: count }, (_, i) => (i === 0 ? "" : `${i + 1}`));
 
 /**
  * Every event of the traced day under a seed.
@@ -32,9 +27,7 @@ export function traces(files: readonly Named[], count: number): string[] {
 	return files.flatMap((file) => {
 		const scenario = readScenario(file.text);
 		return seeds(count).map((seed) => {
-			const { events, hash } = traceDay(
-				seed === "" ? scenario : { ...scenario, seed },
-			).trace;
+			const { events, hash } = traceDay(seed === "" ? scenario : { ...scenario, seed }).trace;
 			return `${file.name} ${seed === "" ? "own" : seed} ${events} ${hash}`;
 		});
 	});
@@ -44,10 +37,7 @@ export function traces(files: readonly Named[], count: number): string[] {
 export function parting(
 	file: Named,
 	seed: string,
-	other: {
-		readonly times: readonly number[];
-		readonly names: readonly string[];
-	},
+	other: { readonly times: readonly number[]; readonly names: readonly string[] },
 ): Parting | null {
 	const theirs = new TraceLog();
 	other.times.forEach((time, i) => {

@@ -8,48 +8,18 @@ import { bend, changeWith, edited, editWith, type Place } from "./bend.ts";
 const scalar = fc.oneof(
 	fc
 		.tuple(
-			fc.oneof(
-				fc.double(),
-				fc.integer({ min: -10, max: 5000 }),
-				fc.constantFrom(0, -0, 1e-300, 1e300, 2 ** 53),
-			),
+			fc.oneof(fc.double(), fc.integer({ min: -10, max: 5000 }), fc.constantFrom(0, -0, 1e-300, 1e300, 2 ** 53)),
 			fc.constantFrom(
 				...["min", "h", "d", "s", "mL", "L", "cL", "mmHg", "kPa", "cmH2O"],
-				...[
-					"cm2",
-					"mm2",
-					"cm",
-					"mL/d",
-					"mL/cm2/d",
-					"L/min/mmHg",
-					"/h",
-					"/d",
-					"%",
-				],
+				...["cm2", "mm2", "cm", "mL/d", "mL/cm2/d", "L/min/mmHg", "/h", "/d", "%"],
 				...["", "parsec", "mL mL", "min/min", "\u0000", "\u202e"],
 			),
 		)
 		.map(([value, unit]) => `${value} ${unit}`),
 	fc.constantFrom(
-		...[
-			"none",
-			"suggested",
-			"unlimited",
-			"suction",
-			"fill",
-			"on",
-			"off",
-			"~",
-			"",
-		],
+		...["none", "suggested", "unlimited", "suction", "fill", "on", "off", "~", ""],
 		...["07:00", "24:00", "7:0", "2026-02-30T07:00", "2026-03-02T07:00Z"],
-		...[
-			"<script>alert(1)</script>",
-			"=1+1",
-			"../../x",
-			"__proto__",
-			"constructor",
-		],
+		...["<script>alert(1)</script>", "=1+1", "../../x", "__proto__", "constructor"],
 	),
 	fc.double(),
 	fc.boolean(),
@@ -66,10 +36,7 @@ const value = fc.oneof(
 /** Every place of a tree: the node it hangs on and its key there. */
 function places(node: Raw): Place[] {
 	if (typeof node !== "object" || node === null) return [];
-	return Object.keys(node).flatMap((key) => [
-		[node, key] as Place,
-		...places(node[key]),
-	]);
+	return Object.keys(node).flatMap((key) => [[node, key] as Place, ...places(node[key])]);
 }
 
 const change = changeWith(value);
@@ -77,17 +44,7 @@ const change = changeWith(value);
 const edit = editWith(
 	[
 		...["&a ", "*a", "\n", "  ", "- ", ": ", "{", "]", "!!map ", "|", ">", "'"],
-		...[
-			'"',
-			"%",
-			"---\n",
-			"\t",
-			"?",
-			"<<: *a",
-			"!!binary ",
-			"\u0000",
-			"\uFEFF",
-		],
+		...['"', "%", "---\n", "\t", "?", "<<: *a", "!!binary ", "\u0000", "\uFEFF"],
 	],
 	4000,
 );
@@ -110,9 +67,6 @@ export const scenarioText: fc.Arbitrary<string> = fc
 			if (all.length === 0) break;
 			bend(all[at % all.length], one, (from) => all[from % all.length]);
 		}
-		const text =
-			form === "json"
-				? JSON.stringify(tree)
-				: stringify(tree, { collectionStyle: form });
+		const text = form === "json" ? JSON.stringify(tree) : stringify(tree, { collectionStyle: form });
 		return edited(text, edits);
 	});

@@ -17,21 +17,11 @@ const hostile = fc
 	.array(
 		fc.constantFrom(
 			...["<script>fetch('//a.test')</script>", "<img src=x onerror=alert(1)>"],
-			...[
-				"<svg onload=alert(2)>",
-				"</style>",
-				"</script>",
-				"</title>",
-				"-->",
-				"]]>",
-			],
+			...["<svg onload=alert(2)>", "</style>", "</script>", "</title>", "-->", "]]>"],
 			...["<style>*{background:url(//a.test/b)}</style>", "url(//a.test)"],
 			...["javascript:alert(3)", "<a href=javascript:alert(4)>x</a>"],
 			...["<link rel=stylesheet href=//a.test/c>", "<iframe srcdoc=x>"],
-			...[
-				"<meta http-equiv=refresh content=0;url=//a.test>",
-				"<base href=//a.test>",
-			],
+			...["<meta http-equiv=refresh content=0;url=//a.test>", "<base href=//a.test>"],
 			...['"', "'", "`", "&lt;", "&#60;", "\\", "{{1}}", "<!--", "\u200f"],
 			...["<math><mi xlink:href=data:x>", "<object data=//a.test>", " "],
 		),
@@ -61,18 +51,9 @@ const scenario = fc
 				patient,
 				wound: { tissue: "open-abdomen", exudate: "400 mL/d" },
 				foam: [{ area: "240 cm2", thickness: "1 cm" }],
-				regimen: {
-					depth: "-125 mmHg",
-					fill: "50 mL",
-					dwell: "5 min",
-					suction: "1 h",
-				},
+				regimen: { depth: "-125 mmHg", fill: "50 mL", dwell: "5 min", suction: "1 h" },
 			})),
-			happenings: ids.map((dressing) => ({
-				at: "2 h",
-				dressing,
-				what: "kink-suction",
-			})),
+			happenings: ids.map((dressing) => ({ at: "2 h", dressing, what: "kink-suction" })),
 		}),
 	);
 

@@ -2,39 +2,19 @@ import { readFileSync } from "node:fs";
 import { join } from "node:path";
 import fc from "fast-check";
 import { beforeAll, describe, expect, test } from "vitest";
-import {
-	fingerprintOf,
-	partText,
-	type SupplyPartFile,
-} from "../../src/cli/supply-part.ts";
-import { supplyJsonSchema } from "../../src/report/index.ts";
-import {
-	here,
-	isSentence,
-	lines,
-	type Ran,
-	spawned,
-	temporary,
-	written,
-} from "../cli/program.ts";
+import { fingerprintOf, keptText } from "../../src/cli/files/kept-file.ts";
+import { supplyJsonSchema } from "../../src/results/index.ts";
+import { here, isSentence, lines, type Ran, spawned, temporary, written } from "../cli/program.ts";
 import type { Raw } from "../scenario/sample.ts";
 import { smallWard } from "../ward/small-ward.ts";
-import {
-	bend,
-	type Change,
-	changeWith,
-	type Edit,
-	edited,
-	editWith,
-	type Place,
-} from "./bend.ts";
+import { bend, type Change, changeWith, type Edit, edited, editWith, type Place } from "./bend.ts";
 import { bounded } from "./bounded.ts";
 
 /** Sets of parts that are tried: `LONG=1` tries fifty times as many. */
 const count = process.env.LONG === undefined ? 2000 : 100_000;
 
 const { Ajv2020 } = await import("ajv/dist/2020.js");
-const validate = new Ajv2020({ allErrors: true }).compile(supplyJsonSchema);
+const validate = new Ajv2020({ allErrors: true, allowUnionTypes: true }).compile(supplyJsonSchema);
 
 const folder = temporary();
 /** The texts of a run in one part, and in two. */
@@ -45,10 +25,7 @@ const sound = { lone: "", pair: "" };
 beforeAll(async () => {
 	const file = written(folder, "ward.yaml", smallWard());
 	const shard = async (replications: string, name: string) => {
-		const ran = await here(
-			...["supply", file, "--replications", replications],
-			...["--shard", name, "--json"],
-		);
+		const ran = await here(...["supply", file, "--replications", replications], ...["--shard", name, "--json"]);
 		expect(ran).toMatchObject({ status: 0, err: "" });
 		return ran.out;
 	};
@@ -97,10 +74,7 @@ const attempt = fc.record({
 		{ weight: 1, arbitrary: fc.array(edit, { maxLength: 2 }) },
 	),
 	/** Whether the sums that vouch for a part are made anew, so that what is bent is looked at for itself. */
-	sealed: fc.oneof(
-		{ weight: 4, arbitrary: fc.constant(true) },
-		{ weight: 1, arbitrary: fc.constant(false) },
-	),
+	sealed: fc.oneof({ weight: 4, arbitrary: fc.constant(true) }, { weight: 1, arbitrary: fc.constant(false) }),
 	/** Whether scenario and rules of the other part are bent alike. */
 	alike: fc.boolean(),
 	/** Where the text is cut off. */
@@ -108,9 +82,7 @@ const attempt = fc.record({
 		{ weight: 12, arbitrary: fc.constant(null) },
 		{ weight: 1, arbitrary: fc.double({ min: 0, max: 1, noNaN: true }) },
 	),
-	hand: fc.constantFrom(
-		...(["each", "each", "each", "each", "twice", "alone", "turned"] as const),
-	),
+	hand: fc.constantFrom(...(["each", "each", "each", "each", "twice", "alone", "turned"] as const)),
 });
 type Attempt = typeof attempt extends fc.Arbitrary<infer T> ? T : never;
 
@@ -141,8 +113,7 @@ function turned(text: string, turns: readonly Turn[]): Raw {
 		const place = find(tree, steps);
 		if (place === undefined) continue;
 		const [node, key] = place;
-		if (nudge !== null && ["number", "string"].includes(typeof node[key]))
-			node[key] += nudge;
+		if (nudge !== null && ["number", "string"].includes(typeof node[key])) node[key] += nudge;
 		else bend(place, change, () => find(tree, other));
 	}
 	return tree;
@@ -151,40 +122,23 @@ function turned(text: string, turns: readonly Turn[]): Raw {
 /** A part whose sums are right for whatever it holds. */
 function sealed(tree: Raw): string {
 	const { checksum: _, ...part } = tree;
-	const fingerprint = fingerprintOf(
-		part.scenario,
-		part.version,
-		part.shard?.of,
-	);
-	return partText({ ...part, fingerprint } as SupplyPartFile);
+	const fingerprint = fingerprintOf(part.scenario, part.version, part.shard?.of);
+	return keptText({ ...part, fingerprint });
 }
 
 /** The texts that an attempt hands to gather, in their order. */
 function handed({ of, turns, edits, cut, hand, ...one }: Attempt): string[] {
 	const [first, second] = of === "lone" ? [texts.lone] : texts.pair;
 	const tree = turned(first, turns);
-	const whole = edited(
-		one.sealed ? sealed(tree) : `${JSON.stringify(tree)}\n`,
-		edits,
-	);
-	const bent =
-		cut === null ? whole : whole.slice(0, Math.floor(cut * whole.length));
+	const whole = edited(one.sealed ? sealed(tree) : `${JSON.stringify(tree)}\n`, edits);
+	const bent = cut === null ? whole : whole.slice(0, Math.floor(cut * whole.length));
 	if (second === undefined) return hand === "twice" ? [bent, bent] : [bent];
 	const { scenario, rules, orders, plenty } = tree;
-	const other =
-		one.alike && one.sealed
-			? sealed({ ...JSON.parse(second), scenario, rules, orders, plenty })
-			: second;
-	return {
-		each: [bent, other],
-		turned: [other, bent],
-		twice: [bent, bent, other],
-		alone: [bent],
-	}[hand];
+	const other = one.alike && one.sealed ? sealed({ ...JSON.parse(second), scenario, rules, orders, plenty }) : second;
+	return { each: [bent, other], turned: [other, bent], twice: [bent, bent, other], alone: [bent] }[hand];
 }
 
-const filesOf = (all: readonly string[]) =>
-	all.map((text, i) => written(folder, `part-${i}.json`, text));
+const filesOf = (all: readonly string[]) => all.map((text, i) => written(folder, `part-${i}.json`, text));
 
 const seen = { sound: 0, bentAndSound: 0, refused: 0 };
 
@@ -240,10 +194,7 @@ describe("gather of any parts", () => {
 			const ran = await spawned(["gather", ...files, "--json"]);
 			look(one, ran);
 			const inside = await here("gather", ...files, "--json");
-			expect({ ...ran, out: ran.out === inside.out }).toEqual({
-				...inside,
-				out: true,
-			});
+			expect({ ...ran, out: ran.out === inside.out }).toEqual({ ...inside, out: true });
 		}
 	});
 
@@ -251,9 +202,7 @@ describe("gather of any parts", () => {
 		const other = sealed({ ...JSON.parse(texts.lone), version: "9.9.9\u202e" });
 		const { status, err } = await here("gather", ...filesOf([other]), "--json");
 		expect(status).toBe(2);
-		expect(err).toMatch(
-			/written by version .*received one of version "9\.9\.9/u,
-		);
+		expect(err).toMatch(/written by version .*received one of version "9\.9\.9/u);
 		expect(err).not.toContain("\u202e");
 	});
 

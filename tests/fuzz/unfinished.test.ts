@@ -2,15 +2,10 @@ import { mkdirSync, readdirSync, readFileSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import fc from "fast-check";
 import { beforeAll, describe, expect, test, vi } from "vitest";
-import {
-	blockCount,
-	type GroupSums,
-	sweepPlan,
-	sweepStudy,
-} from "../../src/analysis/index.ts";
-import { StudyRun } from "../../src/cli/run-study.ts";
-import { Unfinished } from "../../src/cli/unfinished.ts";
+import { Unfinished } from "../../src/cli/files/unfinished.ts";
+import { studyRun } from "../../src/cli/threads/run-study.ts";
 import { readScenario } from "../../src/scenario/index.ts";
+import { blockCount, type GroupSums, sweepPlan, sweepStudy } from "../../src/studies/index.ts";
 import { filesOf, here, lines, temporary, written } from "../cli/program.ts";
 import { least } from "../scenario/sample.ts";
 import { edited, editWith } from "./bend.ts";
@@ -20,19 +15,9 @@ const count = process.env.LONG === undefined ? 400 : 20_000;
 
 const folder = temporary();
 const scenario = readScenario(`${least}horizon: 4 h\nreplications: 20\n`);
-const study = sweepStudy(
-	sweepPlan(scenario, {
-		dressing: null,
-		axes: { dwell: [3, 5], suction: [60, 90] },
-	}),
-);
+const study = sweepStudy(sweepPlan(scenario, { dressing: null, axes: { dwell: [3, 5], suction: [60, 90] } }));
 const blocks = blockCount(scenario);
-const elsewhere = sweepStudy(
-	sweepPlan(scenario, {
-		dressing: null,
-		axes: { dwell: [4, 6], suction: [60, 90] },
-	}),
-);
+const elsewhere = sweepStudy(sweepPlan(scenario, { dressing: null, axes: { dwell: [4, 6], suction: [60, 90] } }));
 const keep = (place: string, of = study) => new Unfinished(place, of, "1.2.3");
 
 /** What a study comes to, number by number. */
@@ -40,11 +25,7 @@ const said = (groups: readonly GroupSums[]) =>
 	JSON.stringify(
 		groups.map(({ arms, pairs }) => [
 			arms.map((moments) => moments.parts()),
-			pairs.map(({ moments, higher, lower }) => [
-				moments.parts(),
-				[...higher],
-				[...lower],
-			]),
+			pairs.map(({ moments, higher, lower }) => [moments.parts(), [...higher], [...lower]]),
 		]),
 	);
 
@@ -52,19 +33,14 @@ const said = (groups: readonly GroupSums[]) =>
 async function run(place: string, of = study) {
 	const unfinished = keep(place, of);
 	let noted = 0;
-	const groups = await new StudyRun(of, 1, true).to(
-		blocks,
-		unfinished.parts,
-		(part) => {
-			noted++;
-			unfinished.note(part);
-		},
-	);
+	const groups = await studyRun(of, 1, true)(blocks, unfinished.parts, (part) => {
+		noted++;
+		unfinished.note(part);
+	});
 	return { answer: said(groups), noted };
 }
 
-const hidden = (place: string) =>
-	readdirSync(place).find((name) => name.startsWith(".unfinished-")) ?? "";
+const hidden = (place: string) => readdirSync(place).find((name) => name.startsWith(".unfinished-")) ?? "";
 
 let answer = "";
 /** Lines of the file of the study, and of another's. */
@@ -84,25 +60,15 @@ beforeAll(async () => {
 	expect(first.noted).toBe(study.groups.length);
 });
 
-const edit = editWith(
-	["{", "}", "[", "]", ",", ":", '"', "\n", "-", "9", "e9", "null", "\u0000"],
-	300_000,
-);
+const edit = editWith(["{", "}", "[", "]", ",", ":", '"', "\n", "-", "9", "e9", "null", "\u0000"], 300_000);
 const piece = fc.oneof(
 	fc.record({ what: fc.constant("own" as const), line: fc.nat() }),
 	fc.record({ what: fc.constant("own" as const), line: fc.nat() }),
 	fc.record({ what: fc.constant("other" as const), line: fc.nat() }),
-	fc.record({
-		what: fc.constant("raw" as const),
-		text: fc.string({ maxLength: 30, unit: "binary" }),
-	}),
+	fc.record({ what: fc.constant("raw" as const), text: fc.string({ maxLength: 30, unit: "binary" }) }),
 	// What a line without its checksum, or with that of another line, would say.
 	fc.record({ what: fc.constant("bare" as const), line: fc.nat() }),
-	fc.record({
-		what: fc.constant("mixed" as const),
-		line: fc.nat(),
-		sum: fc.nat(),
-	}),
+	fc.record({ what: fc.constant("mixed" as const), line: fc.nat(), sum: fc.nat() }),
 );
 const text = fc
 	.record({
@@ -156,9 +122,7 @@ describe("a file of what is finished, however it is bent", () => {
 		const whole = join(folder, "whole");
 		const cut = join(folder, "cut");
 		// A sweep that comes to its end but for this leaves what one leaves that is killed.
-		const removing = vi
-			.spyOn(Unfinished.prototype, "remove")
-			.mockImplementation(() => {});
+		const removing = vi.spyOn(Unfinished.prototype, "remove").mockImplementation(() => {});
 		await sweep(cut);
 		removing.mockRestore();
 		expect(await sweep(whole)).toMatchObject({ status: 0, err: "" });
@@ -174,8 +138,6 @@ describe("a file of what is finished, however it is bent", () => {
 		mkdirSync(join(cut, name));
 		const { status, err } = await sweep(cut);
 		expect(status).toBe(1);
-		expect(err).toMatch(
-			/^slackwater: what is finished could not be read in .*: it is a folder, not a file\n$/u,
-		);
+		expect(err).toMatch(/^slackwater: what is finished could not be read in .*: it is a folder, not a file\n$/u);
 	});
 });

@@ -19,18 +19,14 @@ const runs = { numRuns: 1000, seed: 4, endOnFailure: true };
 const relative = 1e-9;
 
 function expectRelative(value: number, expected: number): void {
-	expect(Math.abs(value - expected)).toBeLessThanOrEqual(
-		relative * Math.abs(expected),
-	);
+	expect(Math.abs(value - expected)).toBeLessThanOrEqual(relative * Math.abs(expected));
 }
 
 /** When the first fill starts, min. */
-const firstFill = (day: SteadyDay) =>
-	day.begin === "fill" ? 0 : day.suctionMin;
+const firstFill = (day: SteadyDay) => (day.begin === "fill" ? 0 : day.suctionMin);
 
 /** Fills that start before the end of the day: ⌈(H − t1)/T⌉, for a span that is half open. */
-const fillsOf = (day: SteadyDay) =>
-	Math.max(0, Math.ceil((day.horizonMin - firstFill(day)) / cycleMin(day)));
+const fillsOf = (day: SteadyDay) => Math.max(0, Math.ceil((day.horizonMin - firstFill(day)) / cycleMin(day)));
 
 /** Every fill but the last is whole; the last runs at 60 mL/min until it is whole or the day ends. */
 function solutionOf(day: SteadyDay): number {
@@ -48,9 +44,7 @@ function changeAfter(day: SteadyDay, fullAtMin: number): number {
 }
 
 describe("closed forms, chance off, canister and source never exhausted, 1,000 random regimens", () => {
-	const days = fc
-		.sample(steadyDay, runs)
-		.map((day) => ({ day, totals: totalsOfDay(scenarioOf(day)) }));
+	const days = fc.sample(steadyDay, runs).map((day) => ({ day, totals: totalsOfDay(scenarioOf(day)) }));
 	const quietDays = days.map(({ day }) => quietDay(day));
 
 	test("fills are ⌈(H − t1)/T⌉ and solution is theirs, but for what a fill at the very end lacks, to 1e-9", () => {
@@ -81,8 +75,7 @@ describe("closed forms, chance off, canister and source never exhausted, 1,000 r
 			ends[endsIn] = (ends[endsIn] ?? 0) + 1;
 		});
 		// every way to end a day is met
-		for (const end of ["held", "fill", "dwell", "drain"])
-			expect(ends[end]).toBeGreaterThan(3);
+		for (const end of ["held", "fill", "dwell", "drain"]) expect(ends[end]).toBeGreaterThan(3);
 	});
 
 	test("the mean exudate share is that of a perfectly mixed tank, to 1e-8", () => {
@@ -96,10 +89,7 @@ describe("closed forms, chance off, canister and source never exhausted, 1,000 r
 describe("closed forms, chance off, source never exhausted, 1,000 random regimens with a canister too small for them", () => {
 	const filled = fc
 		.tuple(steadyDay, fc.integer({ min: 5, max: 95 }))
-		.map(([day, percent]) => ({
-			...day,
-			canisterMl: (percent / 100) * mostMl(day),
-		}));
+		.map(([day, percent]) => ({ ...day, canisterMl: (percent / 100) * mostMl(day) }));
 
 	test("the canister is full when pump-down and port have brought its size, and is changed 7 min later by day, 10 by night, to 1e-9", () => {
 		let changes = 0;

@@ -2,8 +2,8 @@ import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { Trace } from "../../src/engine/index.ts";
 import type { Scenario } from "../../src/scenario/index.ts";
+import { unobserved } from "../../src/therapy/base/observer.ts";
 import { type DressingProcess, TherapyDay } from "../../src/therapy/index.ts";
-import { unobserved } from "../../src/therapy/unobserved.ts";
 import { randomDay } from "../second/random-day.ts";
 
 /** Looks at every dressing at every event, before it acts: what the last event left behind. */
@@ -13,8 +13,7 @@ class Audit extends Trace {
 
 	override note(time: number, nameHashed: number, name: string): void {
 		super.note(time, nameHashed, name);
-		if (time < this.#last)
-			throw new Error(`${name} at ${time} comes after ${this.#last}`);
+		if (time < this.#last) throw new Error(`${name} at ${time} comes after ${this.#last}`);
 		this.#last = time;
 		for (const process of this.processes) audit(process, time, name);
 	}
@@ -22,11 +21,9 @@ class Audit extends Trace {
 
 function audit(process: DressingProcess, time: number, name: string): void {
 	const { liquid, air } = process;
-	const kept =
-		liquid.toCanister + liquid.level + liquid.wept + liquid.discarded;
+	const kept = liquid.toCanister + liquid.level + liquid.wept + liquid.discarded;
 	const came = liquid.instilled + liquid.exudate;
-	if (!(Math.abs(came - kept) <= 1e-6))
-		throw new Error(`${name} at ${time}: ${came} mL came, ${kept} mL are kept`);
+	if (!(Math.abs(came - kept) <= 1e-6)) throw new Error(`${name} at ${time}: ${came} mL came, ${kept} mL are kept`);
 	const volumes = [
 		liquid.level,
 		liquid.canister,
@@ -46,8 +43,7 @@ function audit(process: DressingProcess, time: number, name: string): void {
 	if (!(liquid.share >= -1e-9 && liquid.share <= 1 + 1e-9))
 		throw new Error(`${name} at ${time}: share ${liquid.share}`);
 	const spec = process.canisterAt(time);
-	if (!(spec <= process.canister.size + 1e-6))
-		throw new Error(`${name} at ${time}: ${spec} mL in the canister`);
+	if (!(spec <= process.canister.size + 1e-6)) throw new Error(`${name} at ${time}: ${spec} mL in the canister`);
 }
 
 const chancy: fc.Arbitrary<Scenario> = fc
@@ -73,8 +69,7 @@ describe("laws of every day", () => {
 				const trace = new Audit();
 				trace.processes = day.processes;
 				day.run(0, unobserved, trace);
-				for (const process of day.processes)
-					audit(process, scenario.horizonMin, "the end");
+				for (const process of day.processes) audit(process, scenario.horizonMin, "the end");
 				expect(day.now).toBe(scenario.horizonMin);
 			}),
 			{ numRuns: 10_000, seed: 7, endOnFailure: true },
@@ -86,8 +81,6 @@ describe("laws of every day", () => {
 		day.run(0, unobserved);
 		const [process] = day.processes;
 		process.liquid.wept += 2e-6;
-		expect(() => audit(process, scenario.horizonMin, "the end")).toThrow(
-			/are kept/,
-		);
+		expect(() => audit(process, scenario.horizonMin, "the end")).toThrow(/are kept/);
 	});
 });

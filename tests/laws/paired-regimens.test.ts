@@ -1,15 +1,11 @@
 import { readFileSync } from "node:fs";
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { addTo, noMoments, variance } from "../../src/analysis/index.ts";
-import { totalsOf } from "../../src/analysis/totals.ts";
-import {
-	type Dressing,
-	readScenario,
-	type Scenario,
-} from "../../src/scenario/index.ts";
+import { type Dressing, readScenario, type Scenario } from "../../src/scenario/index.ts";
+import { addTo, noMoments, variance } from "../../src/statistics/index.ts";
+import { totalsOf } from "../../src/studies/trace/totals.ts";
+import { unobserved } from "../../src/therapy/base/observer.ts";
 import { TherapyDay } from "../../src/therapy/index.ts";
-import { unobserved } from "../../src/therapy/unobserved.ts";
 import { randomDay } from "../second/random-day.ts";
 
 /** Totals of the first dressing in replications 0 … count − 1. */
@@ -21,10 +17,7 @@ function totalsOfMany(scenario: Scenario, count: number) {
 	});
 }
 
-const withRegimens = (
-	scenario: Scenario,
-	regimens: Dressing["regimens"],
-): Scenario => ({
+const withRegimens = (scenario: Scenario, regimens: Dressing["regimens"]): Scenario => ({
 	...scenario,
 	dressings: [{ ...scenario.dressings[0], regimens }],
 });
@@ -51,9 +44,7 @@ describe("exudate under two regimens", () => {
 				horizonMin,
 				chance: true,
 				care: { ...day.care, turningMin: 240, dressingChange: null },
-				happenings: day.happenings.filter(
-					({ what }) => what !== "dressing-change",
-				),
+				happenings: day.happenings.filter(({ what }) => what !== "dressing-change"),
 			};
 			return [first, withRegimens(first, other.dressings[0].regimens)] as const;
 		});
@@ -84,23 +75,16 @@ describe("short dwell against long dwell in the example compare-thigh.yaml, 400 
 		const patch = scenario.compare.find((one) => one.name === name);
 		if (patch === undefined) throw new Error(`no regimen called ${name}`);
 		const { id } = scenario.dressings[0];
-		return totalsOfMany(
-			withRegimens({ ...scenario, seed }, patch.regimens[id]),
-			scenario.replications,
-		);
+		return totalsOfMany(withRegimens({ ...scenario, seed }, patch.regimens[id]), scenario.replications);
 	};
 	const short = arm("short");
 	const long = arm("long");
 	const stranger = arm("long", "another tide");
-	const difference = (
-		name: "toCanisterMl" | "exudateMl",
-		a: typeof short,
-		b: typeof short,
-	) => a.map((one, replication) => one[name] - b[replication][name]);
+	const difference = (name: "toCanisterMl" | "exudateMl", a: typeof short, b: typeof short) =>
+		a.map((one, replication) => one[name] - b[replication][name]);
 
 	test("the wounds give off the same, to 1e-9 mL", () => {
-		for (const apart of difference("exudateMl", short, long))
-			expect(Math.abs(apart)).toBeLessThan(1e-9);
+		for (const apart of difference("exudateMl", short, long)) expect(Math.abs(apart)).toBeLessThan(1e-9);
 	});
 
 	test("for drained volume the variance of the paired difference is at least 5 times smaller than that of independent runs", () => {
@@ -108,9 +92,7 @@ describe("short dwell against long dwell in the example compare-thigh.yaml, 400 
 		const independent = varianceOf(difference("toCanisterMl", short, stranger));
 		expect(independent / paired).toBeGreaterThan(5);
 		// which is what the sum of both variances says without a run of its own
-		const sum =
-			varianceOf(short.map((one) => one.toCanisterMl)) +
-			varianceOf(long.map((one) => one.toCanisterMl));
+		const sum = varianceOf(short.map((one) => one.toCanisterMl)) + varianceOf(long.map((one) => one.toCanisterMl));
 		expect(sum / paired).toBeGreaterThan(5);
 	});
 

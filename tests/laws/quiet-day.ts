@@ -39,15 +39,8 @@ class Air {
 	readonly #pieces: readonly DepthPiece[];
 
 	constructor(day: SteadyDay, contentMl: number) {
-		const airL =
-			0.15 + (0.34 * day.foamVolumeMl + day.canisterMl - contentMl) / 1000;
-		const piece = (
-			startMin: number,
-			from: number,
-			before: number,
-			share: number,
-			latest: number,
-		): DepthPiece => {
+		const airL = 0.15 + (0.34 * day.foamVolumeMl + day.canisterMl - contentMl) / 1000;
+		const piece = (startMin: number, from: number, before: number, share: number, latest: number): DepthPiece => {
 			const slope = (share * freeFlow) / deepest + soundLeak;
 			const towards = (share * freeFlow) / slope;
 			const tau = airL / (ambient * slope);
@@ -61,8 +54,7 @@ class Air {
 			const { endMin } = last;
 			return [endMin, depthIn(last, endMin), suckedIn(last, endMin)] as const;
 		};
-		if (pieces[0].endMin === drawdownLimitMin)
-			pieces.push(piece(...after(), 1, Infinity));
+		if (pieces[0].endMin === drawdownLimitMin) pieces.push(piece(...after(), 1, Infinity));
 		const [startMin, , before] = after();
 		const set = { from: day.depthMmHg, towards: day.depthMmHg };
 		pieces.push({ startMin, endMin: Infinity, ...set, tau: Infinity, before });
@@ -86,16 +78,13 @@ class Air {
 	}
 }
 
-const depthIn = (p: DepthPiece, t: number) =>
-	p.towards + (p.from - p.towards) * Math.exp(-(t - p.startMin) / p.tau);
+const depthIn = (p: DepthPiece, t: number) => p.towards + (p.from - p.towards) * Math.exp(-(t - p.startMin) / p.tau);
 
 /** p∞·t + (p0 − p∞)·τ·(1 − e^(−t/τ)), on top of what was before. */
 const suckedIn = (p: DepthPiece, t: number) =>
 	p.tau === Infinity
 		? p.before + p.from * (t - p.startMin)
-		: p.before +
-			p.towards * (t - p.startMin) -
-			(p.from - p.towards) * p.tau * Math.expm1(-(t - p.startMin) / p.tau);
+		: p.before + p.towards * (t - p.startMin) - (p.from - p.towards) * p.tau * Math.expm1(-(t - p.startMin) / p.tau);
 
 /** Root of a rising function between two ends, by halving to the last bit. */
 function rootOf(f: (t: number) => number, low: number, high: number): number {
@@ -129,9 +118,7 @@ export function quietDay(day: SteadyDay): QuietDay {
 		else {
 			const solutionShare = inflow / rate;
 			shareMin += minutes * (1 - solutionShare);
-			shareMin -=
-				((solution - solutionShare * level) / rate) *
-				Math.log1p((rate * minutes) / level);
+			shareMin -= ((solution - solutionShare * level) / rate) * Math.log1p((rate * minutes) / level);
 		}
 		solution += inflow * minutes;
 		level += rate * minutes;
@@ -149,8 +136,7 @@ export function quietDay(day: SteadyDay): QuietDay {
 	const drains = (start: number, air: Air, from: number, to: number) => {
 		const level0 = level;
 		const before = air.sucked(from);
-		const levelAt = (at: number) =>
-			level0 + e * (at - from) - conductance * (air.sucked(at) - before);
+		const levelAt = (at: number) => level0 + e * (at - from) - conductance * (air.sucked(at) - before);
 		let y = solution / level;
 		let at = from;
 		while (at < to) {
@@ -194,8 +180,7 @@ export function quietDay(day: SteadyDay): QuietDay {
 			const before = air.sucked(from);
 			const left = (at: number) => conductance * (air.sucked(at) - before);
 			const falls = rootOf((at) => conductance * air.depth(at) - e, from, 60);
-			const lacking = (at: number) =>
-				retained - (level + e * (at - from) - left(at));
+			const lacking = (at: number) => retained - (level + e * (at - from) - left(at));
 			to = rootOf(lacking, falls, 60);
 			const cut = Math.min(to, end);
 			if (drained + left(cut) >= day.canisterMl) {
@@ -223,10 +208,5 @@ export function quietDay(day: SteadyDay): QuietDay {
 		if (t >= horizon) break;
 		suction();
 	}
-	return {
-		drainedMl: drained,
-		meanShare: shareMin / horizon,
-		fullAtMin: fullAt,
-		endsIn,
-	};
+	return { drainedMl: drained, meanShare: shareMin / horizon, fullAtMin: fullAt, endsIn };
 }

@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { totalsOf } from "../../src/analysis/totals.ts";
 import type { Scenario } from "../../src/scenario/index.ts";
+import { totalsOf } from "../../src/studies/trace/totals.ts";
 import {
 	between,
 	firstCanister,
@@ -49,42 +49,27 @@ const withRoundAt = (day: SteadyDay, atMin: number): Scenario => {
 
 describe("a longer dwell and washes", () => {
 	/** The foam holds up a first fill that suction would leave in it: that dwell ends without a drain. */
-	const drainsFromTheFirst = (day: SteadyDay) =>
-		day.begin === "suction" || day.fillMl >= retainedMl(day);
+	const drainsFromTheFirst = (day: SteadyDay) => day.begin === "suction" || day.fillMl >= retainedMl(day);
 
 	test("at an equal cycle, a longer dwell never raises washes per day, where the day begins in suction or a fill is more than suction leaves in the foam", () => {
 		fc.assert(
-			fc.property(
-				steadyDay.filter(drainsFromTheFirst),
-				between(0, 1),
-				(day, part) => {
-					const more = part * Math.max(0, day.suctionMin - 20);
-					const longer = {
-						...day,
-						dwellMin: day.dwellMin + more,
-						suctionMin: day.suctionMin - more,
-					};
-					expect(totals(longer).washes).toBeLessThanOrEqual(totals(day).washes);
-				},
-			),
+			fc.property(steadyDay.filter(drainsFromTheFirst), between(0, 1), (day, part) => {
+				const more = part * Math.max(0, day.suctionMin - 20);
+				const longer = { ...day, dwellMin: day.dwellMin + more, suctionMin: day.suctionMin - more };
+				expect(totals(longer).washes).toBeLessThanOrEqual(totals(day).washes);
+			}),
 			runs,
 		);
 	});
 
 	test("at an equal suction period the same holds", () => {
 		fc.assert(
-			fc.property(
-				steadyDay.filter(drainsFromTheFirst),
-				between(0, 30),
-				(day, more) => {
-					const longer = { ...day, dwellMin: day.dwellMin + more };
-					longer.canisterMl = mostMl(longer) + 100;
-					const shorter = { ...day, canisterMl: longer.canisterMl };
-					expect(totals(longer).washes).toBeLessThanOrEqual(
-						totals(shorter).washes,
-					);
-				},
-			),
+			fc.property(steadyDay.filter(drainsFromTheFirst), between(0, 30), (day, more) => {
+				const longer = { ...day, dwellMin: day.dwellMin + more };
+				longer.canisterMl = mostMl(longer) + 100;
+				const shorter = { ...day, canisterMl: longer.canisterMl };
+				expect(totals(longer).washes).toBeLessThanOrEqual(totals(shorter).washes);
+			}),
 			runs,
 		);
 	});
@@ -96,11 +81,7 @@ describe("a longer dwell and washes", () => {
 	});
 
 	test("counterexample: a round that changes the canister in the longer dwell costs no suction, but a minute of it where the shorter dwell has not begun", () => {
-		const day = {
-			...usual,
-			canisterMl: 640,
-			horizonMin: 9 * usualCycle + 0.8,
-		};
+		const day = { ...usual, canisterMl: 640, horizonMin: 9 * usualCycle + 0.8 };
 		const longer = { ...day, dwellMin: 20, suctionMin: 105 };
 		const washes = (of: SteadyDay) => totalsOfDay(withRoundAt(of, 1115)).washes;
 		expect([washes(day), washes(longer)]).toEqual([8, 9]);
@@ -111,11 +92,7 @@ describe("a longer dwell and washes", () => {
 
 describe("a larger canister and its first change", () => {
 	const canisters = fc
-		.tuple(
-			steadyDay,
-			between(0.05, 1.05),
-			fc.oneof(between(1, 1.02), between(1, 2)),
-		)
+		.tuple(steadyDay, between(0.05, 1.05), fc.oneof(between(1, 1.02), between(1, 2)))
 		.map(([day, share, larger]) => ({
 			small: { ...day, canisterMl: share * mostMl(day) },
 			large: { ...day, canisterMl: share * mostMl(day) * larger },
@@ -130,9 +107,7 @@ describe("a larger canister and its first change", () => {
 	test("a larger canister is never full sooner", () => {
 		fc.assert(
 			fc.property(canisters, ({ small, large }) => {
-				expect(
-					firstCanister(scenarioOf(large)).fullAtMin,
-				).toBeGreaterThanOrEqual(
+				expect(firstCanister(scenarioOf(large)).fullAtMin).toBeGreaterThanOrEqual(
 					firstCanister(scenarioOf(small)).fullAtMin - same,
 				);
 			}),
@@ -145,9 +120,7 @@ describe("a larger canister and its first change", () => {
 		fc.assert(
 			fc.property(canisters, ({ small, large }) => {
 				const first = firstCanister(evenNurse(small)).changedAtMin;
-				expect(
-					firstCanister(evenNurse(large)).changedAtMin,
-				).toBeGreaterThanOrEqual(first - same);
+				expect(firstCanister(evenNurse(large)).changedAtMin).toBeGreaterThanOrEqual(first - same);
 				if (first < small.horizonMin) changed++;
 			}),
 			runs,
@@ -159,15 +132,13 @@ describe("a larger canister and its first change", () => {
 		const small = { ...usual, canisterMl: 400 };
 		const full = firstCanister(scenarioOf(small)).fullAtMin;
 		const startClockMin = 1440 + 420 - 0.01 - full;
-		const at = (canisterMl: number) =>
-			firstCanister(scenarioOf({ ...small, canisterMl, startClockMin }));
+		const at = (canisterMl: number) => firstCanister(scenarioOf({ ...small, canisterMl, startClockMin }));
 		expect(at(402).fullAtMin).toBeGreaterThan(at(400).fullAtMin);
 		expect(at(402).changedAtMin).toBeLessThan(at(400).changedAtMin - 2);
 	});
 
 	test("counterexample: a round finds the full canister under suction, and stops the pump for a minute before it is changed; the larger one it finds in a dwell, and changes at once", () => {
-		const first = (canisterMl: number) =>
-			firstCanister(withRoundAt({ ...usual, canisterMl }, 247)).changedAtMin;
+		const first = (canisterMl: number) => firstCanister(withRoundAt({ ...usual, canisterMl }, 247)).changedAtMin;
 		expect(first(71)).toBe(248);
 		expect(first(75)).toBe(247);
 	});
@@ -179,41 +150,28 @@ describe("more exudate and what is drained", () => {
 
 	test("more exudate never lowers what is drained, as long as no more than 200 mL of it come in an hour", () => {
 		fc.assert(
-			fc.property(
-				steadyDay,
-				fc.oneof(between(1, 1.01), between(1, 3)),
-				(day, times) => {
-					const more = {
-						...day,
-						exudateMlPerDay: Math.min(mostExudate, day.exudateMlPerDay * times),
-					};
-					more.canisterMl = mostMl(more) + 100;
-					const less = { ...day, canisterMl: more.canisterMl };
-					expect(totals(more).toCanisterMl).toBeGreaterThanOrEqual(
-						totals(less).toCanisterMl - same,
-					);
-				},
-			),
+			fc.property(steadyDay, fc.oneof(between(1, 1.01), between(1, 3)), (day, times) => {
+				const more = { ...day, exudateMlPerDay: Math.min(mostExudate, day.exudateMlPerDay * times) };
+				more.canisterMl = mostMl(more) + 100;
+				const less = { ...day, canisterMl: more.canisterMl };
+				expect(totals(more).toCanisterMl).toBeGreaterThanOrEqual(totals(less).toCanisterMl - same);
+			}),
 			runs,
 		);
 	});
 
 	test("counterexample: above 200 mL in an hour it is a large output, which withholds the fills that would have been drained", () => {
-		const drained = (exudateMlPerDay: number) =>
-			totals({ ...usual, exudateMlPerDay, canisterMl: 6000 });
+		const drained = (exudateMlPerDay: number) => totals({ ...usual, exudateMlPerDay, canisterMl: 6000 });
 		expect(drained(4790).fills).toBe(11);
 		expect(drained(4810).fills).toBe(0);
-		expect(drained(4810).toCanisterMl).toBeLessThan(
-			drained(4790).toCanisterMl - 500,
-		);
+		expect(drained(4810).toCanisterMl).toBeLessThan(drained(4790).toCanisterMl - 500);
 	});
 
 	test("counterexample: a round that finds the canister above 80 % in the last drain stops the pump, and the day ends before it runs again", () => {
 		const drain = 3 * usualCycle;
 		const day = { ...usual, canisterMl: 189.1, horizonMin: drain + 0.9 };
 		const drained = (exudateMlPerDay: number) =>
-			totalsOfDay(withRoundAt({ ...day, exudateMlPerDay }, drain + 0.15))
-				.toCanisterMl;
+			totalsOfDay(withRoundAt({ ...day, exudateMlPerDay }, drain + 0.15)).toCanisterMl;
 		expect(drained(162)).toBeGreaterThan(0.98 * 189.1);
 		expect(drained(164)).toBeLessThan(0.81 * 189.1);
 	});
@@ -226,16 +184,10 @@ describe("a larger fill and solution used", () => {
 		fc.assert(
 			fc.property(steadyDay, larger, (day, moreMl) => {
 				fc.pre(day.suctionMin - moreMl / 60 >= 20);
-				const more = {
-					...day,
-					fillMl: day.fillMl + moreMl,
-					suctionMin: day.suctionMin - moreMl / 60,
-				};
+				const more = { ...day, fillMl: day.fillMl + moreMl, suctionMin: day.suctionMin - moreMl / 60 };
 				more.canisterMl = mostMl(more) + 100;
 				const less = { ...day, canisterMl: more.canisterMl };
-				expect(totals(more).instilledMl).toBeGreaterThanOrEqual(
-					totals(less).instilledMl - same,
-				);
+				expect(totals(more).instilledMl).toBeGreaterThanOrEqual(totals(less).instilledMl - same);
 			}),
 			runs,
 		);
@@ -247,20 +199,14 @@ describe("a larger fill and solution used", () => {
 				const more = { ...day, fillMl: day.fillMl + moreMl };
 				more.canisterMl = mostMl(more) + 100;
 				const less = { ...day, canisterMl: more.canisterMl };
-				expect(totals(more).instilledMl).toBeGreaterThanOrEqual(
-					totals(less).instilledMl - same,
-				);
+				expect(totals(more).instilledMl).toBeGreaterThanOrEqual(totals(less).instilledMl - same);
 			}),
 			runs,
 		);
 	});
 
 	test("counterexample: a larger fill has the canister full before the last fill, which waits for its change beyond the end of the day", () => {
-		const day = {
-			...usual,
-			canisterMl: 660,
-			horizonMin: 120 + 10 * usualCycle + 0.9,
-		};
+		const day = { ...usual, canisterMl: 660, horizonMin: 120 + 10 * usualCycle + 0.9 };
 		const used = (fillMl: number) => totals({ ...day, fillMl }).instilledMl;
 		expect(used(50)).toBeCloseTo(550, 9);
 		expect(used(52)).toBeCloseTo(520, 9);
@@ -284,10 +230,7 @@ describe("share of the drawdown and volumes", () => {
 	const atEachSpeed = (day: SteadyDay) =>
 		speeds.map((drawdown) => {
 			const process = ranOnce(scenarioOf({ ...day, drawdown }));
-			return {
-				endsIn: process.phase,
-				totals: totalsOf(process, day.horizonMin),
-			};
+			return { endsIn: process.phase, totals: totalsOf(process, day.horizonMin) };
 		});
 
 	test("it changes no total volume by over 1 mL, where the day does not end in a drain", () => {
@@ -307,11 +250,7 @@ describe("share of the drawdown and volumes", () => {
 	test("counterexample: a day that ends half a minute after a dwell, when a drawdown of 50 % has drained and one of 5 % has not", () => {
 		const day = { ...usual, horizonMin: 3 * usualCycle + 0.45 };
 		const days = atEachSpeed(day);
-		expect(days.map(({ endsIn }) => endsIn)).toEqual([
-			"drain",
-			"drain",
-			"suction",
-		]);
+		expect(days.map(({ endsIn }) => endsIn)).toEqual(["drain", "drain", "suction"]);
 		const [slow, , fast] = days.map(({ totals }) => totals.toCanisterMl);
 		expect(fast - slow).toBeGreaterThan(10);
 	});

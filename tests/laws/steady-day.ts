@@ -1,12 +1,8 @@
 import fc from "fast-check";
-import { totalsOf } from "../../src/analysis/totals.ts";
 import type { Scenario } from "../../src/scenario/index.ts";
-import {
-	type DressingProcess,
-	type Observer,
-	TherapyDay,
-} from "../../src/therapy/index.ts";
-import { unobserved } from "../../src/therapy/unobserved.ts";
+import { totalsOf } from "../../src/studies/trace/totals.ts";
+import { unobserved } from "../../src/therapy/base/observer.ts";
+import { type DressingProcess, type Observer, TherapyDay } from "../../src/therapy/index.ts";
 import { shortDwell, withDressing } from "../therapy/example.ts";
 
 /** A day with nothing but one regimen on one dressing: chance off, no rounds, no turning, nothing scripted. */
@@ -27,21 +23,17 @@ export interface SteadyDay {
 
 /** Numbers of no special place between two ends, so that no two boundaries fall together by arithmetic. */
 export const between = (least: number, most: number) =>
-	fc
-		.integer({ min: 0, max: 1_000_000 })
-		.map((n) => least + ((most - least) * (n + Math.SQRT1_2)) / 1_000_001);
+	fc.integer({ min: 0, max: 1_000_000 }).map((n) => least + ((most - least) * (n + Math.SQRT1_2)) / 1_000_001);
 
 /** Suction leaves a share of 0.08 in a foam that takes 0.34 of its volume, mL. */
 export const retainedMl = (day: SteadyDay) => 0.08 * 0.34 * day.foamVolumeMl;
 
 /** Fill, dwell and suction period, min; a fill runs at 60 mL/min. */
-export const cycleMin = (day: SteadyDay) =>
-	day.fillMl / 60 + day.dwellMin + day.suctionMin;
+export const cycleMin = (day: SteadyDay) => day.fillMl / 60 + day.dwellMin + day.suctionMin;
 
 /** More than ever comes into the dressing, mL. */
 export const mostMl = (day: SteadyDay) =>
-	(day.exudateMlPerDay * day.horizonMin) / 1440 +
-	(Math.floor(day.horizonMin / cycleMin(day)) + 1) * day.fillMl;
+	(day.exudateMlPerDay * day.horizonMin) / 1440 + (Math.floor(day.horizonMin / cycleMin(day)) + 1) * day.fillMl;
 
 /**
  * A steady day whose drains end within the suction period, whose exudate stays below a large output (200 mL in an hour)
@@ -61,10 +53,7 @@ export const steadyDay: fc.Arbitrary<SteadyDay> = fc
 		startClockMin: fc.integer({ min: 0, max: 1439 }),
 		spareMl: between(50, 1000),
 	})
-	.map(({ spareMl, ...day }) => ({
-		...day,
-		canisterMl: mostMl({ ...day, canisterMl: 0 }) + spareMl,
-	}));
+	.map(({ spareMl, ...day }) => ({ ...day, canisterMl: mostMl({ ...day, canisterMl: 0 }) + spareMl }));
 
 /** The day as a scenario; its source is never exhausted. */
 export function scenarioOf(day: SteadyDay): Scenario {
@@ -76,48 +65,30 @@ export function scenarioOf(day: SteadyDay): Scenario {
 			foamVolumeMl,
 			canisterMl,
 			sourceMl: 1e6,
-			regimens: [
-				{
-					...shortDwell,
-					begin,
-					depthMmHg,
-					drawdown,
-					fillMl,
-					dwellMin,
-					suctionMin,
-				},
-			],
+			regimens: [{ ...shortDwell, begin, depthMmHg, drawdown, fillMl, dwellMin, suctionMin }],
 		},
 		{ horizonMin: day.horizonMin, startClockMin: day.startClockMin },
 	);
 }
 
 /** Runs replication 0 of a scenario; its first dressing at the end. */
-export function ranOnce(
-	scenario: Scenario,
-	observer: Observer = unobserved,
-): DressingProcess {
+export function ranOnce(scenario: Scenario, observer: Observer = unobserved): DressingProcess {
 	const day = new TherapyDay(scenario, observer);
 	day.run(0, observer);
 	return day.processes[0];
 }
 
 /** Totals of the first dressing in replication 0. */
-export const totalsOfDay = (scenario: Scenario) =>
-	totalsOf(ranOnce(scenario), scenario.horizonMin);
+export const totalsOfDay = (scenario: Scenario) => totalsOf(ranOnce(scenario), scenario.horizonMin);
 
 /** Minutes at which the first canister of the first dressing is at capacity, and is changed; Infinity: never. */
-export function firstCanister(scenario: Scenario): {
-	readonly fullAtMin: number;
-	readonly changedAtMin: number;
-} {
+export function firstCanister(scenario: Scenario): { readonly fullAtMin: number; readonly changedAtMin: number } {
 	let fullAtMin = Number.POSITIVE_INFINITY;
 	let changedAtMin = Number.POSITIVE_INFINITY;
 	ranOnce(scenario, {
 		...unobserved,
 		alarmStarts(_, condition, at) {
-			if (condition === "canister-at-capacity")
-				fullAtMin = Math.min(fullAtMin, at);
+			if (condition === "canister-at-capacity") fullAtMin = Math.min(fullAtMin, at);
 		},
 		canisterChange(_, _reason, at) {
 			changedAtMin = Math.min(changedAtMin, at);

@@ -47,26 +47,11 @@ const pair: fc.Arbitrary<Pair> = fc
 		difficulty: fc.constantFrom("easy", "ordinary", "awkward"),
 	})
 	.map(
-		({
-			begin,
-			depthMmHg,
-			fillMl,
-			dwellMin,
-			suctionMin,
-			longerDwell,
-			longerSuction,
-			wetScale,
-			seed,
-			...dressing
-		}) => {
+		({ begin, depthMmHg, fillMl, dwellMin, suctionMin, longerDwell, longerSuction, wetScale, seed, ...dressing }) => {
 			const given = { ...shortDwell, begin, depthMmHg, fillMl };
 			return {
 				short: { ...given, dwellMin, suctionMin },
-				long: {
-					...given,
-					dwellMin: dwellMin + longerDwell,
-					suctionMin: suctionMin + longerSuction,
-				},
+				long: { ...given, dwellMin: dwellMin + longerDwell, suctionMin: suctionMin + longerSuction },
 				dressing: { ...dressing, canisterMl: 12_000, sourceMl: 20_000 },
 				wetScale,
 				seed,
@@ -88,10 +73,7 @@ function watch(
 				chance: true,
 				seed,
 				horizonMin: 4320,
-				constants: constantsWith({
-					"breach.wetScale": wetScale,
-					...constants,
-				}),
+				constants: constantsWith({ "breach.wetScale": wetScale, ...constants }),
 				...rest,
 			},
 		),
@@ -173,14 +155,8 @@ describe("counterexamples: the shorter wet spells have more breaches", () => {
 		dressing: Partial<Dressing> = {},
 		rest: Partial<Scenario> = {},
 	): number {
-		const both = {
-			dressing: { canisterMl: 12_000, sourceMl: 20_000, ...dressing },
-			wetScale: 57.7,
-			seed: "tide",
-		};
-		const [a, b] = [short, long].map((change) =>
-			watch(both, { ...shortDwell, ...change }, harmless, rest),
-		);
+		const both = { dressing: { canisterMl: 12_000, sourceMl: 20_000, ...dressing }, wetScale: 57.7, seed: "tide" };
+		const [a, b] = [short, long].map((change) => watch(both, { ...shortDwell, ...change }, harmless, rest));
 		let hits = 0;
 		for (let replication = 0; replication < 100; replication++) {
 			const [shorter, longer] = [a.run(replication), b.run(replication)];
@@ -201,9 +177,7 @@ describe("counterexamples: the shorter wet spells have more breaches", () => {
 
 	test("when the patient is turned: a turn may fall in the shorter spell and beside the longer", () => {
 		const turned = { care: { ...reference.care, turningMin: 240 } };
-		expect(more({ dwellMin: 5 }, { dwellMin: 10 }, {}, turned)).toBeGreaterThan(
-			0,
-		);
+		expect(more({ dwellMin: 5 }, { dwellMin: 10 }, {}, turned)).toBeGreaterThan(0);
 	});
 
 	test("when they come much later: the dressing is older by then, and its seal weaker", () => {

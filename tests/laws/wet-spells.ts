@@ -1,6 +1,6 @@
 import type { Scenario } from "../../src/scenario/index.ts";
-import { type Observer, TherapyDay } from "../../src/therapy/index.ts";
-import { unobserved } from "../../src/therapy/unobserved.ts";
+import { unobserved } from "../../src/therapy/base/observer.ts";
+import { type DressingProcess, type Observer, TherapyDay } from "../../src/therapy/index.ts";
 
 /** From the start of a fill to the end of its drain. */
 export interface WetSpell {
@@ -30,15 +30,10 @@ export class WetSpellWatch {
 		const last = () => this.#spells[this.#spells.length - 1];
 		this.#observer = {
 			...unobserved,
-			span: (_, process, start, end) => {
+			span: (_, process: DressingProcess, start, end) => {
 				if (!process.isWet) return;
-				if (process.fills > this.#spells.length)
-					this.#spells.push({
-						startMin: start,
-						endMin: end,
-						breaches: 0,
-						pooled: false,
-					});
+				if (process.cycle.fills > this.#spells.length)
+					this.#spells.push({ startMin: start, endMin: end, breaches: 0, pooled: false });
 				last().endMin = end;
 				last().pooled ||= process.levelAt(end) > 0.95 * process.capacity;
 			},

@@ -5,8 +5,4 @@ import fc from "fast-check";
  * a thousand mutants are too many: a property stops after ten seconds, which only
  * theirs takes. Where it names no seed it has always the same.
  */
-fc.configureGlobal({
-	endOnFailure: true,
-	interruptAfterTimeLimit: 10_000,
-	seed: 1,
-});
+fc.configureGlobal({ endOnFailure: true, interruptAfterTimeLimit: 10_000, seed: 1 });

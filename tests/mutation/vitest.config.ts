@@ -4,8 +4,8 @@ import { defineConfig } from "vitest/config";
 import { BaseSequencer, type TestSpecification } from "vitest/node";
 
 /**
- * The fast tests that mutants of a folder of `src` have to get past, the quickest first; in `analysis` those of its
- * statistics (`numbers`) and of what it makes of a ward (`supply`), in `therapy` those of the parts that have tests of their
+ * The fast tests that mutants of a folder of `src` have to get past, the quickest first; those of
+ * statistics and of the studies' own (`numbers`) and of what is made of a ward (`supply`), in `therapy` those of the parts that have tests of their
  * own (`parts`) have a name besides. What only repeats a frozen output is not among them: it notices right changes as well.
  */
 const tests = {
@@ -13,15 +13,16 @@ const tests = {
 	engine: ["engine/*", "outside/machine-repair"],
 	physics: ["physics/*", "outside/{laminar-flow,leaks,pump-down,units}"],
 	numbers: [
-		"analysis/!(coverage|precision|study|sweep)",
+		"statistics/!(coverage)",
+		"studies/**/!(precision|study|sweep|day-papers)",
 		"outside/{certified-data,median-interval,proportion,quantiles,reference-data,sleep-data}",
-		"analysis/precision",
+		"studies/day/precision",
 	],
-	analysis: ["analysis/{precision,study,sweep}"],
-	supply: ["outside/stores", "ward/{closed-form,refusals,service,stores}"],
-	parts: ["therapy/*"],
+	studies: ["studies/**/{precision,study,sweep,day-papers}"],
+	supply: ["outside/stores", "ward/{closed-form,refusals,service,shelf,stores}"],
+	parts: ["therapy/**/!(hazard-example)", "ward/shelf"],
 	therapy: [
-		"therapy/*",
+		"therapy/**/*",
 		"outside/{beds,clinical,demo,practice}",
 		"ward/{closed-form,conservation}",
 		"laws/{closed-forms,common-numbers,mass-balance}",
@@ -30,9 +31,7 @@ const tests = {
 
 const mutated = process.env.MUTATED;
 if (mutated !== undefined && !Object.hasOwn(tests, mutated))
-	throw new RangeError(
-		`MUTATED is one of ${Object.keys(tests).join(", ")}, received ${mutated}`,
-	);
+	throw new RangeError(`MUTATED is one of ${Object.keys(tests).join(", ")}, received ${mutated}`);
 
 /** `MUTATED` names one of them, whose tests alone are run. */
 const include = Object.entries(tests)
@@ -49,10 +48,5 @@ class AsListed extends BaseSequencer {
 }
 
 export default defineConfig({
-	test: {
-		include,
-		setupFiles: ["tests/mutation/setup.ts"],
-		sequence: { sequencer: AsListed },
-		testTimeout: 60_000,
-	},
+	test: { include, setupFiles: ["tests/mutation/setup.ts"], sequence: { sequencer: AsListed }, testTimeout: 60_000 },
 });

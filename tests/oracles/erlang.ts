@@ -14,11 +14,7 @@ export function erlangC(servers: number, load: number): number {
 }
 
 /** M/M/c: mean number waiting and in all, mean wait and time in all, and the share of time that it stands empty. */
-export function severalServers(
-	servers: number,
-	arrivalRate: number,
-	serviceRate: number,
-) {
+export function severalServers(servers: number, arrivalRate: number, serviceRate: number) {
 	const load = arrivalRate / serviceRate;
 	const delayed = erlangC(servers, load);
 	const wait = delayed / (servers * serviceRate - arrivalRate);
@@ -39,11 +35,7 @@ export function severalServers(
 }
 
 /** M/G/1 after Pollaczek and Khinchine: Lq = (ρ² + λ²·Var S)/(2(1 − ρ)). */
-export function generalService(
-	arrivalRate: number,
-	mean: number,
-	variance: number,
-) {
+export function generalService(arrivalRate: number, mean: number, variance: number) {
 	const use = arrivalRate * mean;
 	const waiting = (use ** 2 + arrivalRate ** 2 * variance) / (2 * (1 - use));
 	return { waiting, wait: waiting / arrivalRate, all: waiting + use };

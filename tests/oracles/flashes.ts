@@ -4,11 +4,9 @@ const flashes = { high: [1.4, 2.8], medium: [0.4, 0.8] } as const;
 
 /** Oracle: how often a second what a style sheet moves comes round again, by the priority that a light of that pace would have. */
 export function pacesOf(styles: string): { hertz: number; like: string }[] {
-	const seconds = [
-		...styles.matchAll(
-			/(?:animation|transition)(?:-duration)?\s*:[^;}]*?(\d*\.?\d+)(m?s)\b/gu,
-		),
-	].map(([, length, unit]) => Number(length) / (unit === "ms" ? 1000 : 1));
+	const seconds = [...styles.matchAll(/(?:animation|transition)(?:-duration)?\s*:[^;}]*?(\d*\.?\d+)(m?s)\b/gu)].map(
+		([, length, unit]) => Number(length) / (unit === "ms" ? 1000 : 1),
+	);
 	return seconds.map((length) => {
 		// There and back again, as a light that goes on and off.
 		const paces = [1 / length, 1 / (2 * length)];

@@ -13,8 +13,7 @@ function stateShares(shop: Shop): number[] {
 	const shares = [1];
 	for (let n = 1; n <= shop.machines; n++)
 		shares.push(
-			(shares[n - 1] * (shop.machines - n + 1) * shop.failureRate) /
-				(Math.min(n, shop.servers) * shop.repairRate),
+			(shares[n - 1] * (shop.machines - n + 1) * shop.failureRate) / (Math.min(n, shop.servers) * shop.repairRate),
 		);
 	const sum = shares.reduce((total, share) => total + share, 0);
 	return shares.map((share) => share / sum);
@@ -22,8 +21,7 @@ function stateShares(shop: Shop): number[] {
 
 export function shopAnswers(shop: Shop) {
 	const shares = stateShares(shop);
-	const mean = (value: (n: number) => number) =>
-		shares.reduce((sum, share, n) => sum + share * value(n), 0);
+	const mean = (value: (n: number) => number) => shares.reduce((sum, share, n) => sum + share * value(n), 0);
 	const down = mean((n) => n);
 	const waiting = mean((n) => Math.max(0, n - shop.servers));
 	const failures = shop.failureRate * (shop.machines - down);
@@ -40,14 +38,8 @@ export function shopAnswers(shop: Shop) {
 	};
 }
 
-const total = (values: readonly number[]) =>
-	values.reduce((sum, value) => sum + value, 0);
+const total = (values: readonly number[]) => values.reduce((sum, value) => sum + value, 0);
 
 /** Six machines, a breakdown every 20 h each, a repair in 2 h, one repairer or two: a published problem. */
-export const oneRepairer: Shop = {
-	machines: 6,
-	failureRate: 0.05,
-	repairRate: 0.5,
-	servers: 1,
-};
+export const oneRepairer: Shop = { machines: 6, failureRate: 0.05, repairRate: 0.5, servers: 1 };
 export const twoRepairers: Shop = { ...oneRepairer, servers: 2 };

@@ -33,9 +33,7 @@ describe("the Poisson distribution", () => {
 			[5, 5, 0.1755],
 			[15, 15, 0.1024],
 		] as const)
-			expect(
-				Math.abs(poissonCdf(k, mean) - poissonCdf(k - 1, mean) - p),
-			).toBeLessThan(1e-4);
+			expect(Math.abs(poissonCdf(k, mean) - poissonCdf(k - 1, mean) - p)).toBeLessThan(1e-4);
 	});
 
 	test("P(X ≤ 8; 5) is 0.9319, P(X ≤ 9; 5) is 0.9682", () => {

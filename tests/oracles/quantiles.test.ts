@@ -10,9 +10,7 @@ describe("Student's t", () => {
 		[0.05, 1.812],
 		[0.005, 3.169],
 	])("upper %d, 10 degrees of freedom: %d", (upper, printed) => {
-		expect(Math.abs(studentQuantile(1 - upper, 10) - printed)).toBeLessThan(
-			5e-4,
-		);
+		expect(Math.abs(studentQuantile(1 - upper, 10) - printed)).toBeLessThan(5e-4);
 	});
 });
 

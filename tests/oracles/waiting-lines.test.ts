@@ -21,18 +21,15 @@ describe("Erlang's loss formula", () => {
 	test.each([
 		[50, 0.02, 40.26, 0.01],
 		[57, 0.01, 44.2, 0.1],
-	])(
-		"%d servers lose %d at a load of %d",
-		(servers, share, printed, within) => {
-			let [low, high] = [0, 2 * servers];
-			while (high - low > 1e-9) {
-				const middle = (low + high) / 2;
-				if (erlangB(servers, middle) < share) low = middle;
-				else high = middle;
-			}
-			expect(Math.abs(low - printed)).toBeLessThan(within);
-		},
-	);
+	])("%d servers lose %d at a load of %d", (servers, share, printed, within) => {
+		let [low, high] = [0, 2 * servers];
+		while (high - low > 1e-9) {
+			const middle = (low + high) / 2;
+			if (erlangB(servers, middle) < share) low = middle;
+			else high = middle;
+		}
+		expect(Math.abs(low - printed)).toBeLessThan(within);
+	});
 });
 
 test("Erlang's delay formula: 100 calls in 30 min, 3 min each, 14 agents", () => {
@@ -41,8 +38,7 @@ test("Erlang's delay formula: 100 calls in 30 min, 3 min each, 14 agents", () =>
 	const load = rate * handling;
 	const delayed = erlangC(servers, load);
 	expect(Math.abs(delayed - 0.1741319335950498)).toBeLessThan(1e-12);
-	const within =
-		1 - delayed * Math.exp((-(servers - load) * (20 / 60)) / handling);
+	const within = 1 - delayed * Math.exp((-(servers - load) * (20 / 60)) / handling);
 	expect(Math.abs(within - 0.8883500191794669)).toBeLessThan(1e-12);
 	expect(load / servers).toBeCloseTo(0.7142857, 7);
 });
@@ -78,12 +74,9 @@ describe("M/M/3", () => {
 		["wait", 0.001175, 1e-6],
 		["inSystem", 0.006654, 1e-6],
 		["empty", 0.17754, 1e-5],
-	] as const)(
-		"300 a year, 182.5 served a year by each: %s is %d",
-		(name, printed, within) => {
-			expect(Math.abs(years[name] - printed)).toBeLessThan(within);
-		},
-	);
+	] as const)("300 a year, 182.5 served a year by each: %s is %d", (name, printed, within) => {
+		expect(Math.abs(years[name] - printed)).toBeLessThan(within);
+	});
 
 	test("0.001175 of a year is 0.43 days", () => {
 		// The same example (read)
@@ -98,12 +91,9 @@ describe("M/M/3", () => {
 		["waiting", 2.59, 5e-3],
 		["all", 4.99, 5e-3],
 		["delayed", 0.647191, 1e-6],
-	] as const)(
-		"1.2 a minute, 0.5 served a minute by each: %s is %d",
-		(name, printed, within) => {
-			expect(Math.abs(minutes[name] - printed)).toBeLessThan(within);
-		},
-	);
+	] as const)("1.2 a minute, 0.5 served a minute by each: %s is %d", (name, printed, within) => {
+		expect(Math.abs(minutes[name] - printed)).toBeLessThan(within);
+	});
 });
 
 describe("M/G/1", () => {
@@ -170,12 +160,7 @@ describe("finite queueing tables, population 5, one server", () => {
 		[0.09, 0.96, 0.35],
 		[0.1, 0.95, 0.386],
 	])("X = %d: F %d, D %d", (x, efficiency, delay) => {
-		const exact = shopAnswers({
-			machines: 5,
-			failureRate: x / (1 - x),
-			repairRate: 1,
-			servers: 1,
-		});
+		const exact = shopAnswers({ machines: 5, failureRate: x / (1 - x), repairRate: 1, servers: 1 });
 		expect(Math.abs(1 - exact.waiting / 5 - efficiency)).toBeLessThan(5.01e-4);
 		expect(Math.abs(exact.mustWait - delay)).toBeLessThan(5.01e-4);
 	});

@@ -1,29 +1,24 @@
 import fc from "fast-check";
 import { vi } from "vitest";
-import { traceDay } from "../../src/analysis/index.ts";
 import { type EventId, Simulation, TraceLog } from "../../src/engine/index.ts";
 import { constantsWith } from "../../src/physics/index.ts";
 import type { Happening, Scenario } from "../../src/scenario/index.ts";
-import { order } from "../../src/therapy/index.ts";
+import { traceDay } from "../../src/studies/index.ts";
+import { eventPriority } from "../../src/therapy/index.ts";
 import { reference, shortDwell, thigh } from "../therapy/example.ts";
 
-export type Kind = keyof typeof order;
-const kinds = (Object.keys(order) as Kind[]).sort(
-	(a, b) => order[a] - order[b],
-); // keys forgets the names it lists
+export type Kind = keyof typeof eventPriority;
+const kinds = (Object.keys(eventPriority) as Kind[]).sort((a, b) => eventPriority[a] - eventPriority[b]); // keys forgets the names it lists
 
 /** Kinds of one priority go by the order of scheduling: they count as one, under the name of the first. */
 const kindOf = new Map<number, Kind>();
-for (const kind of kinds)
-	if (!kindOf.has(order[kind])) kindOf.set(order[kind], kind);
+for (const kind of kinds) if (!kindOf.has(eventPriority[kind])) kindOf.set(eventPriority[kind], kind);
 
 /** Two kinds, the one that goes first and the other. */
 export type Pair = `${Kind} < ${Kind}`;
-export const pairOf = (a: Kind, b: Kind): Pair =>
-	order[a] < order[b] ? `${a} < ${b}` : `${b} < ${a}`;
+export const pairOf = (a: Kind, b: Kind): Pair => (eventPriority[a] < eventPriority[b] ? `${a} < ${b}` : `${b} < ${a}`);
 
-const grid = (most: number) =>
-	fc.integer({ min: 0, max: most }).map((n) => 5 * n);
+const grid = (most: number) => fc.integer({ min: 0, max: most }).map((n) => 5 * n);
 const at = { atMin: grid(144), dressing: fc.constant("thigh") };
 const happening: fc.Arbitrary<Happening> = fc.oneof(
 	fc.record({
@@ -33,21 +28,9 @@ const happening: fc.Arbitrary<Happening> = fc.oneof(
 			...(["source-change", "dressing-change", "transfer"] as const),
 		),
 	}),
-	fc.record({
-		...at,
-		what: fc.constant("breach" as const),
-		size: fc.constantFrom(0.005, 0.025, 0.1),
-	}),
-	fc.record({
-		...at,
-		what: fc.constant("clog" as const),
-		share: fc.constantFrom(0.6, 1),
-	}),
-	fc.record({
-		...at,
-		what: fc.constant("off" as const),
-		forMin: fc.constantFrom(5, 20, 30),
-	}),
+	fc.record({ ...at, what: fc.constant("breach" as const), size: fc.constantFrom(0.005, 0.025, 0.1) }),
+	fc.record({ ...at, what: fc.constant("clog" as const), share: fc.constantFrom(0.6, 1) }),
+	fc.record({ ...at, what: fc.constant("off" as const), forMin: fc.constantFrom(5, 20, 30) }),
 	fc.record({
 		...at,
 		what: fc.constant("bleed" as const),
@@ -94,10 +77,7 @@ export interface GridDay {
 		readonly begin: "suction" | "fill";
 	};
 	readonly sourceMl: number;
-	readonly outflow: {
-		readonly totalMlPerDay: number;
-		readonly burstsPerDay: number;
-	} | null;
+	readonly outflow: { readonly totalMlPerDay: number; readonly burstsPerDay: number } | null;
 	/** Alarms and hands take their time by the grid, and a turn breaks the seal where it is held or wet. */
 	readonly alarms: boolean;
 	readonly nurses: number | null;
@@ -121,11 +101,7 @@ export const dayOnGrid = (of: GridDay): Scenario => ({
 			regimens: [{ ...shortDwell, ...of.regimen }],
 		},
 	],
-	constants: constantsWith({
-		"turn.jitter": 0,
-		"source.hang": 4,
-		...(of.alarms ? onGrid : {}),
-	}),
+	constants: constantsWith({ "turn.jitter": 0, "source.hang": 4, ...(of.alarms ? onGrid : {}) }),
 	care: {
 		...reference.care,
 		response: { dayMin: 5, nightMin: 5, spread: 0 },
@@ -147,11 +123,7 @@ export const gridDay: fc.Arbitrary<GridDay> = fc.record({
 		begin: fc.constantFrom<"suction" | "fill">("suction", "fill"),
 	}),
 	sourceMl: fc.constantFrom(300, 1000),
-	outflow: fc.constantFrom(
-		null,
-		{ totalMlPerDay: 1200, burstsPerDay: 12 },
-		{ totalMlPerDay: 5400, burstsPerDay: 12 },
-	),
+	outflow: fc.constantFrom(null, { totalMlPerDay: 1200, burstsPerDay: 12 }, { totalMlPerDay: 5400, burstsPerDay: 12 }),
 	alarms: fc.boolean(),
 	nurses: fc.constantFrom(null, 1),
 	rounds: fc.boolean(),
@@ -166,32 +138,24 @@ export interface Outcome {
 }
 
 /** The day with the kinds in another order: `ranks` gives the place of each, equal kinds by scheduling. */
-export function dayInOrder(
-	scenario: Scenario,
-	ranks: readonly Kind[],
-): Outcome {
+export function dayInOrder(scenario: Scenario, ranks: readonly Kind[]): Outcome {
 	const names = new Map<string, Kind>();
 	const made = Simulation.prototype.event;
-	const spy = vi
-		.spyOn(Simulation.prototype, "event")
-		.mockImplementation(function (
-			this: Simulation,
-			name: string,
-			priority: number,
-			action: (event: EventId) => void,
-		) {
-			const kind = kindOf.get(priority);
-			if (kind === undefined)
-				throw new Error(`no kind has the priority ${priority}`);
-			names.set(name, kind);
-			return made.call(this, name, ranks.indexOf(kind), action);
-		});
+	const spy = vi.spyOn(Simulation.prototype, "event").mockImplementation(function (
+		this: Simulation,
+		name: string,
+		priority: number,
+		action: (event: EventId) => void,
+	) {
+		const kind = kindOf.get(priority);
+		if (kind === undefined) throw new Error(`no kind has the priority ${priority}`);
+		names.set(name, kind);
+		return made.call(this, name, ranks.indexOf(kind), action);
+	});
 	try {
 		const log = new TraceLog();
 		const { dressings } = traceDay(scenario, log);
-		const [{ curve: _, ...day }] = dressings as [
-			(typeof dressings)[number] & { curve?: unknown },
-		]; // one dressing; its curve is drawn from the same spans
+		const [{ curve: _, ...day }] = dressings as [(typeof dressings)[number] & { curve?: unknown }]; // one dressing; its curve is drawn from the same spans
 		// The last digits of sums depend on where a span was cut, which nobody reads.
 		const told = JSON.stringify(day, (_key, value) =>
 			typeof value === "number" ? Number(value.toPrecision(9)) : value,
@@ -211,8 +175,7 @@ export function coinciding({ log, kinds: byName }: Outcome): Set<Pair> {
 	for (let i = 0; i < log.times.length; i++)
 		for (let j = i + 1; log.times[j] === log.times[i]; j++) {
 			const [a, b] = [byName.get(log.names[i]), byName.get(log.names[j])];
-			if (a !== undefined && b !== undefined && a !== b)
-				found.add(pairOf(a, b));
+			if (a !== undefined && b !== undefined && a !== b) found.add(pairOf(a, b));
 		}
 	return found;
 }

@@ -17,10 +17,7 @@ import days from "./days.json" with { type: "json" };
 import { deciding } from "./pairs.ts";
 
 /** A day of one dressing, six hours, chance off, to which something happens. */
-function dayOf(
-	happenings: readonly Happening[],
-	rounds: readonly string[] = [],
-) {
+function dayOf(happenings: readonly Happening[], rounds: readonly string[] = []) {
 	const scenario = readScenario(
 		JSON.stringify({
 			slackwater: 1,
@@ -34,12 +31,7 @@ function dayOf(
 					id: "thigh",
 					wound: { tissue: "soft-tissue", exudate: "160 mL/d" },
 					foam: [{ area: "240 cm2", thickness: "1 cm" }],
-					regimen: {
-						depth: "-125 mmHg",
-						fill: "60 mL",
-						dwell: "5 min",
-						suction: "1 h",
-					},
+					regimen: { depth: "-125 mmHg", fill: "60 mL", dwell: "5 min", suction: "1 h" },
 				},
 			],
 			care: { rounds, turning: "none" },
@@ -51,15 +43,9 @@ const on = { dressing: "thigh" } as const;
 
 describe("at one instant", () => {
 	test("a round comes before a script: a leak that comes with the round waits for the next", () => {
-		const day = dayOf(
-			[{ ...on, atMin: 30, what: "breach", size: 0.01 }],
-			["07:30"],
-		);
+		const day = dayOf([{ ...on, atMin: 30, what: "breach", size: 0.01 }], ["07:30"]);
 		const leaks = (told: string) => JSON.parse(told).totals.offSuctionMin;
-		const [first, second] = [
-			dayInOrder(day, usual),
-			dayInOrder(day, exchanged("round", "scripted")),
-		];
+		const [first, second] = [dayInOrder(day, usual), dayInOrder(day, exchanged("round", "scripted"))];
 		expect(first.told).not.toBe(second.told);
 		expect(leaks(first.told)).toBeGreaterThanOrEqual(leaks(second.told));
 	});
@@ -68,19 +54,14 @@ describe("at one instant", () => {
 		// The suction line is kinked three minutes before the first fill is due: the path has been closed for 3 min then.
 		const day = dayOf([{ ...on, atMin: 57, what: "kink-suction" }]);
 		const fillsAt = (told: string) =>
-			JSON.parse(told).phases.find(
-				({ phase }: { phase: string }) => phase === "fill",
-			).startMin;
+			JSON.parse(told).phases.find(({ phase }: { phase: string }) => phase === "fill").startMin;
 		expect(fillsAt(dayInOrder(day, usual).told)).toBeGreaterThan(60);
-		expect(
-			fillsAt(dayInOrder(day, exchanged("alarmTimer", "fillStart")).told),
-		).toBe(60);
+		expect(fillsAt(dayInOrder(day, exchanged("alarmTimer", "fillStart")).told)).toBe(60);
 	});
 
 	test("a script comes before the start of a fill: a pump that is switched off then starts none", () => {
 		const day = dayOf([{ ...on, atMin: 60, what: "off", forMin: 20 }]);
-		const told = (ranks: readonly Kind[]) =>
-			JSON.parse(dayInOrder(day, ranks).told).phases[1].startMin;
+		const told = (ranks: readonly Kind[]) => JSON.parse(dayInOrder(day, ranks).told).phases[1].startMin;
 		expect(told(usual)).toBe(80);
 		expect(told(exchanged("scripted", "fillStart"))).toBe(60);
 	});
@@ -89,11 +70,7 @@ describe("at one instant", () => {
 		const day = dayOf([{ ...on, atMin: 61, what: "dressing-change" }]);
 		const { totals, phases } = JSON.parse(dayInOrder(day, usual).told);
 		expect(totals.instilledMl).toBeGreaterThanOrEqual(60);
-		expect(phases[1]).toMatchObject({
-			phase: "fill",
-			startMin: 60,
-			endMin: 61,
-		});
+		expect(phases[1]).toMatchObject({ phase: "fill", startMin: 60, endMin: 61 });
 	});
 });
 
@@ -107,9 +84,7 @@ describe("every pair that is listed decides: on a day of its own, to exchange it
 	});
 
 	test("and each day belongs to a pair", () => {
-		expect(Object.keys(days).toSorted()).toEqual(
-			Object.keys(deciding).toSorted(),
-		);
+		expect(Object.keys(days).toSorted()).toEqual(Object.keys(deciding).toSorted());
 	});
 });
 

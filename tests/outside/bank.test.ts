@@ -1,11 +1,5 @@
 import { expect, test } from "vitest";
-import {
-	exponential,
-	type Job,
-	Resource,
-	Simulation,
-	Stream,
-} from "../../src/engine/index.ts";
+import { exponential, type Job, Resource, Simulation, Substream } from "../../src/engine/index.ts";
 
 interface Customer {
 	/** Time from the customer before. */
@@ -41,11 +35,7 @@ function bank(customers: readonly Customer[]): Outcome[] {
 			counter.release(job);
 		});
 		const givesUp = sim.event(`gives up ${index}`, 2, () => {
-			outcomes[index] = {
-				served: false,
-				waited: sim.now - arrived,
-				at: sim.now,
-			};
+			outcomes[index] = { served: false, waited: sim.now - arrived, at: sim.now };
 			counter.release(job);
 		});
 		const comes = sim.event(`comes ${index}`, 3, () => {
@@ -66,20 +56,10 @@ test("the bank with impatient customers, traced by hand", () => {
 	const services = [3.8595, 13.5501, 12, 2.9606, 2.6603];
 	const patience = [3, 3, 1.1738, 3, 3];
 	const outcomes = bank(
-		arrivals.map((at, i) => ({
-			gap: at - (arrivals[i - 1] ?? 0),
-			service: services[i],
-			patience: patience[i],
-		})),
+		arrivals.map((at, i) => ({ gap: at - (arrivals[i - 1] ?? 0), service: services[i], patience: patience[i] })),
 	);
 	const printed = [3.8595, 23.7507, 13.9003, 37.9599, 43.1401];
-	expect(outcomes.map((outcome) => outcome.served)).toEqual([
-		true,
-		true,
-		false,
-		true,
-		true,
-	]);
+	expect(outcomes.map((outcome) => outcome.served)).toEqual([true, true, false, true, true]);
 	outcomes.forEach((outcome, i) => {
 		expect(Math.abs(outcome.at - printed[i])).toBeLessThan(1e-4);
 	});
@@ -88,9 +68,7 @@ test("the bank with impatient customers, traced by hand", () => {
 
 test("the bank in law: nobody waits beyond 3, and who gives up has waited 1 to 3", () => {
 	// The law of the same example (read): gaps Exp(10), services Exp(12), patience uniform on 1…3
-	const [gaps, services, patiences] = [0, 1, 2].map(
-		(purpose) => new Stream("bank", "customers", purpose),
-	);
+	const [gaps, services, patiences] = [0, 1, 2].map((purpose) => new Substream("bank", "customers", purpose));
 	const outcomes = bank(
 		Array.from({ length: 5000 }, () => ({
 			gap: 10 * exponential(gaps),

@@ -1,10 +1,9 @@
 import { expect } from "vitest";
-import { exponential, type Stream } from "../../src/engine/index.ts";
+import { exponential, type Substream } from "../../src/engine/index.ts";
 import type { WaitingLine } from "./waiting-line.ts";
 
 /** Exponential times of the given mean from a stream, whoever the customer is. */
-export const exponentialTimes = (stream: Stream, mean: number) => () =>
-	mean * exponential(stream);
+export const exponentialTimes = (stream: Substream, mean: number) => () => mean * exponential(stream);
 
 /** What a line did in one span of time. */
 export interface Batch {
@@ -16,11 +15,7 @@ export interface Batch {
 }
 
 /** Runs a line over `count` spans after a first one that is thrown away, so that the empty start is forgotten. */
-export function batchesOf(
-	line: WaitingLine,
-	span: number,
-	count = 40,
-): Batch[] {
+export function batchesOf(line: WaitingLine, span: number, count = 40): Batch[] {
 	const batches: Batch[] = [];
 	let before = { served: 0, arrivals: 0, lost: 0, queue: 0, busy: 0 };
 	for (let batch = 0; batch <= count; batch++) {
@@ -35,13 +30,10 @@ export function batchesOf(
 		};
 		if (batch > 0)
 			batches.push({
-				waits: line.served
-					.slice(before.served, after.served)
-					.map((customer) => customer.started - customer.arrived),
+				waits: line.served.slice(before.served, after.served).map((customer) => customer.started - customer.arrived),
 				meanWaiting: (after.queue - before.queue) / span,
 				meanBusy: (after.busy - before.busy) / span,
-				lostShare:
-					(after.lost - before.lost) / (after.arrivals - before.arrivals),
+				lostShare: (after.lost - before.lost) / (after.arrivals - before.arrivals),
 			});
 		before = after;
 	}
@@ -62,11 +54,7 @@ export function errorOf(values: readonly number[]): number {
  * The mean of the batches is the expected value to four of its own standard errors, and the error is small enough
  * (`sharpness` of the value, 3 % by default) for the check to mean something.
  */
-export function expectMean(
-	values: readonly number[],
-	expected: number,
-	sharpness = 0.03,
-): void {
+export function expectMean(values: readonly number[], expected: number, sharpness = 0.03): void {
 	const error = errorOf(values);
 	expect(error).toBeLessThan(sharpness * Math.abs(expected));
 	expect(Math.abs(meanOf(values) - expected)).toBeLessThan(4 * error);

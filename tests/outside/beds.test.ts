@@ -1,14 +1,10 @@
 import { describe, expect, test } from "vitest";
 import type { WardScenario } from "../../src/scenario/index.ts";
-import { WardRun } from "../../src/therapy/index.ts";
+import { WardRun } from "../../src/ward/index.ts";
 import { dressingsOf, silentWard, wardWith } from "../ward/sample.ts";
 
 /** A ward of `units` with `load` erlangs of patients whose therapy lasts 2.4 h on average. */
-function ward(
-	units: number,
-	load: number,
-	full: "wait" | "away",
-): WardScenario {
+function ward(units: number, load: number, full: "wait" | "away"): WardScenario {
 	return wardWith((raw) => {
 		raw.chance = "on";
 		raw.horizon = "364 d";
@@ -33,15 +29,7 @@ interface Seen {
 }
 
 function watch(scenario: WardScenario, replications: number): Seen {
-	const seen = {
-		arrived: 0,
-		away: 0,
-		waited: 0,
-		waitMin: 0,
-		meanWaiting: 0,
-		meanInBed: 0,
-		therapyMin: 0,
-	};
+	const seen = { arrived: 0, away: 0, waited: 0, waitMin: 0, meanWaiting: 0, meanInBed: 0, therapyMin: 0 };
 	const run = new WardRun(scenario, dressingsOf(scenario), null, {
 		...silentWard,
 		begins: (waitMin) => {
@@ -67,16 +55,13 @@ describe("patients who find no unit free and are treated elsewhere", () => {
 		[1, 1, 0.5],
 		[5, 2, 0.0367],
 		[10, 5, 0.0184],
-	])(
-		"%i units under %i erlangs turn away the share of Erlang B, %f",
-		(units, load, share) => {
-			const { arrived, away } = watch(ward(units, load, "away"), 4);
-			expect(arrived).toBeGreaterThan(12_000);
-			// Losses come in clusters: four standard errors of independent ones.
-			const error = Math.sqrt((share * (1 - share)) / arrived);
-			expect(Math.abs(away / arrived - share)).toBeLessThan(4 * error);
-		},
-	);
+	])("%i units under %i erlangs turn away the share of Erlang B, %f", (units, load, share) => {
+		const { arrived, away } = watch(ward(units, load, "away"), 4);
+		expect(arrived).toBeGreaterThan(12_000);
+		// Losses come in clusters: four standard errors of independent ones.
+		const error = Math.sqrt((share * (1 - share)) / arrived);
+		expect(Math.abs(away / arrived - share)).toBeLessThan(4 * error);
+	});
 });
 
 describe("patients who wait for a unit", () => {
@@ -90,9 +75,7 @@ describe("patients who wait for a unit", () => {
 		expect(Math.abs(seen.waited / seen.arrived - 0.17413)).toBeLessThan(0.012);
 		// And so long: C·mean/(c − a), from the same.
 		const meanMin = (0.1741319 * 144) / (units - load);
-		expect(Math.abs(seen.waitMin / seen.arrived / meanMin - 1)).toBeLessThan(
-			0.12,
-		);
+		expect(Math.abs(seen.waitMin / seen.arrived / meanMin - 1)).toBeLessThan(0.12);
 	});
 
 	test("Little's law: as many wait as come in the time that one waits, and as many lie in bed as come in the time of a therapy", () => {

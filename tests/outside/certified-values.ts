@@ -3,8 +3,7 @@
  * from a quoted copy: the tests of the GNU Scientific Library. They are public information of a national institute; that
  * the copy is faithful shows in their certified mean and standard deviation.
  */
-const numbers = (text: string): readonly number[] =>
-	text.trim().split(/\s+/).map(Number);
+const numbers = (text: string): readonly number[] => text.trim().split(/\s+/).map(Number);
 
 /** Deflections of a beam under a periodic load. */
 export const lew = numbers(`

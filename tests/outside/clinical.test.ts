@@ -1,17 +1,9 @@
 import { readdirSync, readFileSync } from "node:fs";
 import { describe, expect, test } from "vitest";
-import { traceDay } from "../../src/analysis/trace-day.ts";
-import {
-	constantFacts,
-	convert,
-	readQuantity,
-} from "../../src/physics/index.ts";
+import { constantFacts, convert, readQuantity } from "../../src/physics/index.ts";
 import { defaults, readScenario } from "../../src/scenario/index.ts";
-import {
-	usualDepth,
-	usualDwellMin,
-	usualSuctionMin,
-} from "../../src/scenario/practice.ts";
+import { usualDepth, usualDwellMin, usualSuctionMin } from "../../src/scenario/meaning/practice.ts";
+import { traceDay } from "../../src/studies/trace/trace-day.ts";
 import { withDressing } from "../therapy/example.ts";
 
 // Plausibility of defaults and examples against published clinical facts. None of them validates the model.
@@ -19,10 +11,7 @@ import { withDressing } from "../therapy/example.ts";
 const folder = new URL("../../scenarios/", import.meta.url);
 const examples = readdirSync(folder)
 	.filter((name) => name.endsWith(".yaml"))
-	.map((name) => ({
-		name,
-		scenario: readScenario(readFileSync(new URL(name, folder), "utf8")),
-	}));
+	.map((name) => ({ name, scenario: readScenario(readFileSync(new URL(name, folder), "utf8")) }));
 
 /** Minutes of a default that is written with its unit. */
 function minutes(written: unknown): number {
@@ -32,8 +21,7 @@ function minutes(written: unknown): number {
 
 describe("output of a fistula", () => {
 	/** en.wikipedia.org/wiki/Enterocutaneous_fistula (read): the boundary values belong to moderate. mL a day. */
-	const grade = (output: number) =>
-		output < 200 ? "low" : output <= 500 ? "moderate" : "high";
+	const grade = (output: number) => (output < 200 ? "low" : output <= 500 ? "moderate" : "high");
 
 	test.each([
 		[199, "low"],
@@ -41,12 +29,8 @@ describe("output of a fistula", () => {
 		[500, "moderate"],
 		[501, "high"],
 	])("%d mL a day is %s", (output, name) => {
-		const day = traceDay(
-			withDressing({
-				exudateMlPerDay: 0,
-				outflow: { totalMlPerDay: output, burstsPerDay: 12 },
-			}),
-		).dressings[0];
+		const day = traceDay(withDressing({ exudateMlPerDay: 0, outflow: { totalMlPerDay: output, burstsPerDay: 12 } }))
+			.dressings[0];
 		expect(day.totals.exudateMl).toBeCloseTo(output, 6);
 		expect(grade(Math.round(day.totals.exudateMl))).toBe(name);
 	});
@@ -56,8 +40,7 @@ describe("output of a fistula", () => {
 			scenario.dressings.flatMap((dressing) => dressing.outflow ?? []),
 		);
 		expect(outflows.length).toBeGreaterThan(0);
-		for (const { totalMlPerDay } of outflows)
-			expect(grade(totalMlPerDay)).toBe("moderate");
+		for (const { totalMlPerDay } of outflows) expect(grade(totalMlPerDay)).toBe("moderate");
 	});
 });
 
@@ -102,8 +85,7 @@ describe("regimens", () => {
 		// greatest effect on the wound edge often at −80: review of 2005–2010, hmpgloballearningnetwork.com (read)
 		80,
 		// levels compared in reviews, −125 routine: review of 1989–2009, the same publisher (read)
-		75,
-		100, 125,
+		75, 100, 125,
 		// the ends of a range given as −50 to −150, of which −150 may be used here (from memory)
 		150,
 	])("−%d mmHg is a usual depth in soft tissue", (depth) => {
@@ -159,8 +141,6 @@ describe("quantities", () => {
 	test("foam takes less liquid than it has void", () => {
 		// up to 97 % void: Springer encyclopedia, reticulated polyurethane foam, 10.1007/978-1-4419-6247-8_9993 (read)
 		expect(constantFacts["foam.capacity"].value).toBeLessThan(0.97);
-		expect(constantFacts["foam.suggested"].value).toBeLessThan(
-			constantFacts["foam.capacity"].value,
-		);
+		expect(constantFacts["foam.suggested"].value).toBeLessThan(constantFacts["foam.capacity"].value);
 	});
 });

@@ -6,15 +6,7 @@ import { records } from "../oracles/comma-separated.ts";
 // RFC 4180, section 2, rules 1 to 7 (quoted; erratum 5714, no blank after a closing quote, was read).
 
 const assumption = (name: string, unit: string, meaning: string) =>
-	({
-		name,
-		value: 1,
-		unit,
-		provenance: "assumed",
-		source: "",
-		meaning,
-		defaulted: true,
-	}) as const;
+	({ name, value: 1, unit, provenance: "assumed", source: "", meaning, defaulted: true }) as const;
 
 /** A day whose free text is as awkward as the RFC's examples, and worse. */
 const awkward = () => ({

@@ -1,6 +1,6 @@
 import { describe, expect, test } from "vitest";
-import { addTo, noMoments, variance } from "../../src/analysis/index.ts";
-import { exponential, Stream } from "../../src/engine/index.ts";
+import { exponential, Substream } from "../../src/engine/index.ts";
+import { addTo, noMoments, variance } from "../../src/statistics/index.ts";
 import { severalServers } from "../oracles/erlang.ts";
 import { WaitingLine } from "./waiting-line.ts";
 
@@ -22,7 +22,7 @@ function expectVariance(value: number, expected: number, kurtosis: number) {
 }
 
 describe("two exponential times of means 3 and 2 by inversion, on our streams", () => {
-	const stream = (owner: string) => new Stream("common numbers", owner, 0);
+	const stream = (owner: string) => new Substream("common numbers", owner, 0);
 
 	test("from streams of their own: the difference has the variance 9 + 4 (derived)", () => {
 		const [a, b] = [stream("a"), stream("b")];
@@ -68,7 +68,7 @@ describe("two exponential times of means 3 and 2 by inversion, on our streams", 
 
 describe("uniform numbers, on our streams", () => {
 	test("U and 1 − U differ with the variance 1/12 + 1/12 + 2/12, twice that of independent ones (derived)", () => {
-		const stream = new Stream("common numbers", "uniform", 1);
+		const stream = new Substream("common numbers", "uniform", 1);
 		const value = varianceOf(() => {
 			const u = stream.uniform();
 			return u - (1 - u);
@@ -80,22 +80,18 @@ describe("uniform numbers, on our streams", () => {
 describe("30 customers an hour before a server of 40 an hour and one of 44, on our engine", () => {
 	/** Mean wait, h, of the first 400 customers in each of 300 replications; the service of customer k takes the same number at both servers. */
 	const waits = (served: number, seed: string) => {
-		const gaps = new Stream(seed, "gaps", 0);
-		const services = new Stream(seed, "services", 1);
+		const gaps = new Substream(seed, "gaps", 0);
+		const services = new Substream(seed, "services", 1);
 		return Array.from({ length: 300 }, (_, replication) => {
 			gaps.reset(replication);
 			services.reset(replication);
 			const line = new WaitingLine({
 				servers: 1,
-				gap: (customer) =>
-					customer < 400 ? exponential(gaps) / 30 : Number.POSITIVE_INFINITY,
+				gap: (customer) => (customer < 400 ? exponential(gaps) / 30 : Number.POSITIVE_INFINITY),
 				service: () => exponential(services) / served,
 			});
 			line.run(1e6);
-			const sum = line.served.reduce(
-				(total, { arrived, started }) => total + started - arrived,
-				0,
-			);
+			const sum = line.served.reduce((total, { arrived, started }) => total + started - arrived, 0);
 			return sum / 400;
 		});
 	};
@@ -124,14 +120,11 @@ describe("30 customers an hour before a server of 40 an hour and one of 44, on o
 
 	test("both estimate the same difference, a little below the steady one, as the line starts empty", () => {
 		// M/M/1: 4.5 min at 40 an hour (Bronson 1982, example 23.14, read), 2.92 at 44 by the same formula (derived)
-		const steady =
-			severalServers(1, 30, 40).wait - severalServers(1, 30, 44).wait;
+		const steady = severalServers(1, 30, 40).wait - severalServers(1, 30, 44).wait;
 		expect(60 * severalServers(1, 30, 40).wait).toBeCloseTo(4.5, 9);
 		expect(paired.mean).toBeGreaterThan(0.8 * steady);
 		expect(paired.mean).toBeLessThan(1.05 * steady);
-		const error = Math.sqrt(
-			(variance(paired) + variance(independent)) / paired.count,
-		);
+		const error = Math.sqrt((variance(paired) + variance(independent)) / paired.count);
 		expect(Math.abs(paired.mean - independent.mean)).toBeLessThan(4 * error);
 	});
 });

@@ -1,36 +1,24 @@
 import { readFileSync } from "node:fs";
 import { describe, expect, test } from "vitest";
-import { addTo, halfWidth, noMoments } from "../../src/analysis/index.ts";
-import { totalsOf } from "../../src/analysis/totals.ts";
-import { traceDay } from "../../src/analysis/trace-day.ts";
-import {
-	type Dressing,
-	readScenario,
-	type Scenario,
-} from "../../src/scenario/index.ts";
+import { type Dressing, readScenario, type Scenario } from "../../src/scenario/index.ts";
+import { addTo, halfWidth, noMoments } from "../../src/statistics/index.ts";
+import { totalsOf } from "../../src/studies/trace/totals.ts";
+import { traceDay } from "../../src/studies/trace/trace-day.ts";
+import { unobserved } from "../../src/therapy/base/observer.ts";
 import { TherapyDay } from "../../src/therapy/index.ts";
-import { unobserved } from "../../src/therapy/unobserved.ts";
 
 // Facts of the trade in the example scenarios as they are: common practice, no source, every one of them.
 
 const example = (name: string): Scenario =>
-	readScenario(
-		readFileSync(new URL(`../../scenarios/${name}`, import.meta.url), "utf8"),
-	);
+	readScenario(readFileSync(new URL(`../../scenarios/${name}`, import.meta.url), "utf8"));
 
-const withRegimens = (
-	scenario: Scenario,
-	regimens: Dressing["regimens"],
-): Scenario => ({
+const withRegimens = (scenario: Scenario, regimens: Dressing["regimens"]): Scenario => ({
 	...scenario,
 	dressings: [{ ...scenario.dressings[0], regimens }],
 });
 
 /** One total of the first dressing, in every replication that the scenario asks for. */
-function each(
-	scenario: Scenario,
-	name: "breaches" | "washes" | "alarms",
-): number[] {
+function each(scenario: Scenario, name: "breaches" | "washes" | "alarms"): number[] {
 	const day = new TherapyDay(scenario, unobserved);
 	return Array.from({ length: scenario.replications }, (_, replication) => {
 		day.run(replication, unobserved);
@@ -63,18 +51,14 @@ describe("compare-thigh.yaml: dwell and leaks (common practice, no source)", () 
 });
 
 describe("transfer-begin-fill.yaml and transfer-begin-suction.yaml (common practice, no source)", () => {
-	const [fill, suction] = [
-		example("transfer-begin-fill.yaml"),
-		example("transfer-begin-suction.yaml"),
-	];
+	const [fill, suction] = [example("transfer-begin-fill.yaml"), example("transfer-begin-suction.yaml")];
 
 	test("beginning in suction has fewer breaches of the seal when a transfer comes soon", () => {
 		expectAbove(each(fill, "breaches"), each(suction, "breaches"));
 	});
 
 	test("within the quarter of an hour of the transfer alone as well", () => {
-		const soon = (scenario: Scenario) =>
-			each({ ...scenario, horizonMin: 15 }, "breaches");
+		const soon = (scenario: Scenario) => each({ ...scenario, horizonMin: 15 }, "breaches");
 		expectAbove(soon(fill), soon(suction));
 	});
 });

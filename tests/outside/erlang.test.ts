@@ -1,13 +1,12 @@
 import { describe, test } from "vitest";
-import { Stream } from "../../src/engine/index.ts";
+import { Substream } from "../../src/engine/index.ts";
 import { erlangB } from "../oracles/erlang.ts";
 import { batchesOf, expectMean, exponentialTimes } from "./batches.ts";
 import { WaitingLine } from "./waiting-line.ts";
 
 // Standing of each value: 'read' in a copy of the source named; 'quoted' read in a copy that quotes the primary;
 // 'derived' recomputed from inputs of the source; 'from memory'.
-const stream = (owner: string, purpose: number) =>
-	new Stream("erlang", owner, purpose);
+const stream = (owner: string, purpose: number) => new Substream("erlang", owner, purpose);
 
 /** Poisson arrivals at a desk where nobody waits; `load` customers come in a mean service time of 1. */
 function lossLine(servers: number, load: number, service?: () => number) {
@@ -52,11 +51,7 @@ describe("Erlang's loss formula", () => {
 
 describe("Erlang's delay formula: 100 calls in 30 min, 3 min each, 14 agents", () => {
 	// README of pyworkforce 0.1.0 (read): P(wait), service level for 20 s, occupancy
-	const printed = {
-		delayed: 0.1741319335950498,
-		withinTwentySeconds: 0.8883500191794669,
-		occupancy: 0.7142857,
-	};
+	const printed = { delayed: 0.1741319335950498, withinTwentySeconds: 0.8883500191794669, occupancy: 0.7142857 };
 	const [servers, rate, handling] = [14, 100 / 30, 3];
 	const limit = 20 / 60;
 

@@ -34,9 +34,7 @@ describe("a leak is Q = C·Δpⁿ", () => {
 		expect(leakFlow(0.012, 100)).toBeLessThan(crack);
 		expect(off(leakFlow(0.012, 100), crack)).toBeLessThan(0.1);
 		// at an orifice's n = 0.5 it would be more
-		expect(
-			off(leakFlow(0.012, 100), (leakFlow(0.012, 125) / 125 ** 0.5) * 10),
-		).toBeGreaterThan(0.1);
+		expect(off(leakFlow(0.012, 100), (leakFlow(0.012, 125) / 125 ** 0.5) * 10)).toBeGreaterThan(0.1);
 	});
 });
 
@@ -44,10 +42,7 @@ describe("an orifice, the other end", () => {
 	test("Cd 0.62, 50 mm, 20 kPa of water: 7.70 L/s", () => {
 		// theprimecalculator.com/engineering/orifice-flow-calculator/formula (read)
 		expect(off(orifice(0.62, 50, 20), 0.0077)).toBeLessThan(5e-4);
-		expect(convert(orifice(0.62, 50, 20), "m3/s", "L/s")).toBeCloseTo(
-			7.69931,
-			4,
-		);
+		expect(convert(orifice(0.62, 50, 20), "m3/s", "L/s")).toBeCloseTo(7.69931, 4);
 	});
 
 	test("Cd 0.62, 40 mm, 5 kPa of water: 0.00246 m³/s", () => {

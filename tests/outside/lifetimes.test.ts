@@ -1,22 +1,20 @@
 import pow from "@stdlib/math-base-special-pow";
 import { describe, expect, test } from "vitest";
-import { exponential, lognormal, Stream } from "../../src/engine/index.ts";
+import { exponential, lognormal, Substream } from "../../src/engine/index.ts";
 import { errorOf, expectMean } from "./batches.ts";
 
 const draws = 200_000;
 
 /** `draws` values of one stream. */
-function sample(name: string, draw: (stream: Stream) => number): number[] {
-	const stream = new Stream("lifetimes", name, 0);
+function sample(name: string, draw: (stream: Substream) => number): number[] {
+	const stream = new Substream("lifetimes", name, 0);
 	return Array.from({ length: draws }, () => draw(stream));
 }
 
-const shareAbove = (values: readonly number[], limit: number) =>
-	values.map((value): number => (value > limit ? 1 : 0));
+const shareAbove = (values: readonly number[], limit: number) => values.map((value): number => (value > limit ? 1 : 0));
 
 /** Weibull by inversion of the unit exponential, as hazards of the model are: scale·E^(1/shape). */
-const weibull = (shape: number, scale: number) => (stream: Stream) =>
-	scale * pow(exponential(stream), 1 / shape);
+const weibull = (shape: number, scale: number) => (stream: Substream) => scale * pow(exponential(stream), 1 / shape);
 
 describe("Weibull from the engine's unit exponential", () => {
 	// Montgomery and Runger, Applied Statistics and Probability for Engineers, the bearing of the section on the Weibull
@@ -50,9 +48,7 @@ describe("Weibull from the engine's unit exponential", () => {
 		expectMean(failed, chance, 0.05);
 	});
 	test("its median is 3916.099", () => {
-		expect(Math.abs(5000 * Math.log(2) ** (1 / 1.5) - 3916.099)).toBeLessThan(
-			1e-3,
-		);
+		expect(Math.abs(5000 * Math.log(2) ** (1 / 1.5) - 3916.099)).toBeLessThan(1e-3);
 		expectMean(shareAbove(life, 3916.099), 0.5);
 	});
 });
@@ -62,23 +58,16 @@ describe("lognormal from the engine", () => {
 	test.each([
 		[0.3, 0.6],
 		[-4.4, 0.8],
-	])(
-		"μ %d, σ %d: half lie below e^μ, the mean is e^(μ + σ²/2)",
-		(mu, sigma) => {
-			const values = sample(`lognormal ${mu}`, (stream) =>
-				lognormal(stream, Math.exp(mu), sigma),
-			);
-			expectMean(shareAbove(values, Math.exp(mu)), 0.5);
-			expectMean(values, Math.exp(mu + sigma ** 2 / 2));
-			// At the mode as many fall into a narrow bin as nowhere else; a fifth aside is fewer.
-			const near = (centre: number) =>
-				values.filter((value) => Math.abs(value / centre - 1) < 0.02).length /
-				centre;
-			const mode = Math.exp(mu - sigma ** 2);
-			expect(near(mode)).toBeGreaterThan(near(0.7 * mode));
-			expect(near(mode)).toBeGreaterThan(near(1.4 * mode));
-		},
-	);
+	])("μ %d, σ %d: half lie below e^μ, the mean is e^(μ + σ²/2)", (mu, sigma) => {
+		const values = sample(`lognormal ${mu}`, (stream) => lognormal(stream, Math.exp(mu), sigma));
+		expectMean(shareAbove(values, Math.exp(mu)), 0.5);
+		expectMean(values, Math.exp(mu + sigma ** 2 / 2));
+		// At the mode as many fall into a narrow bin as nowhere else; a fifth aside is fewer.
+		const near = (centre: number) => values.filter((value) => Math.abs(value / centre - 1) < 0.02).length / centre;
+		const mode = Math.exp(mu - sigma ** 2);
+		expect(near(mode)).toBeGreaterThan(near(0.7 * mode));
+		expect(near(mode)).toBeGreaterThan(near(1.4 * mode));
+	});
 
 	test("mean 10 and sd 2 are σ 0.198042 and μ 2.282975", () => {
 		// σ² = ln(1 + (sd/mean)²): Pritsker, section 7.8, in a quoted copy (read); numbers derived
@@ -86,9 +75,7 @@ describe("lognormal from the engine", () => {
 		const mu = Math.log(10) - sigma ** 2 / 2;
 		expect(Math.abs(sigma - 0.198042)).toBeLessThan(1e-6);
 		expect(Math.abs(mu - 2.282975)).toBeLessThan(1e-6);
-		const values = sample("mean 10, sd 2", (stream) =>
-			lognormal(stream, Math.exp(2.282975), 0.198042),
-		);
+		const values = sample("mean 10, sd 2", (stream) => lognormal(stream, Math.exp(2.282975), 0.198042));
 		expectMean(values, 10);
 		const deviation = errorOf(values) * Math.sqrt(values.length);
 		expect(Math.abs(deviation / 2 - 1)).toBeLessThan(0.01);

@@ -1,9 +1,6 @@
 import { describe, expect, test } from "vitest";
-import { Histogram } from "../../src/analysis/index.ts";
-import {
-	quantileIntervals,
-	quantileRanks,
-} from "../../src/analysis/quantile-interval.ts";
+import { Histogram } from "../../src/statistics/index.ts";
+import { quantileIntervals, quantileRanks } from "../../src/statistics/quantile-interval.ts";
 
 /** Chance that the median lies between two order statistics: Σ C(n, i)/2^n over the ranks between. */
 function confidence(n: number, low: number, high: number): number {
@@ -36,9 +33,7 @@ describe("order statistics around a median", () => {
 		[20, 6, 15, 95.9],
 	])("of %d values: ranks %d and %d, %d %%", (n, low, high, percent) => {
 		expect(quantileRanks(n, 0.5)).toEqual({ low, high });
-		expect(Math.abs(100 * confidence(n, low, high) - percent)).toBeLessThan(
-			0.0501,
-		);
+		expect(Math.abs(100 * confidence(n, low, high) - percent)).toBeLessThan(0.0501);
 	});
 
 	test("five values are too few for 95 %: their whole span has 93.8 %", () => {
@@ -50,13 +45,10 @@ describe("order statistics around a median", () => {
 		// Snedecor and Cochran's interval as worked in dgbonett.github.io/statpsych/reference/ci.median.html (read)
 		const histogram = new Histogram(1e-3);
 		for (const value of [
-			30.2, 20.4, 15.1, 10.2, 10.5, 60.8, 20.8, 25, 20.7, 30.9, 10.8, 5.1, 50.9,
-			40, 20.9, 10.8, 0, 20.5, 50.8,
+			30.2, 20.4, 15.1, 10.2, 10.5, 60.8, 20.8, 25, 20.7, 30.9, 10.8, 5.1, 50.9, 40, 20.9, 10.8, 0, 20.5, 50.8,
 		])
 			histogram.add(value);
 		expect(histogram.quantiles([0.5])).toEqual([20.7]);
-		expect(quantileIntervals(histogram, [0.5])).toEqual([
-			{ low: 10.8, high: 30.9 },
-		]);
+		expect(quantileIntervals(histogram, [0.5])).toEqual([{ low: 10.8, high: 30.9 }]);
 	});
 });

@@ -1,18 +1,12 @@
 import { describe, expect, test } from "vitest";
-import type { Projection, Spread } from "../../src/analysis/day-result.ts";
-import { ProjectionGathering, runBlocks } from "../../src/analysis/index.ts";
-import { traceDay } from "../../src/analysis/trace-day.ts";
 import { constantsWith } from "../../src/physics/index.ts";
+import type { Projection, Spread } from "../../src/results/index.ts";
 import type { Happening, Scenario } from "../../src/scenario/index.ts";
-import { usualDepth } from "../../src/scenario/practice.ts";
+import { usualDepth } from "../../src/scenario/meaning/practice.ts";
+import { ProjectionGathering, runBlocks } from "../../src/studies/index.ts";
+import { traceDay } from "../../src/studies/trace/trace-day.ts";
 import { readChanged } from "../scenario/sample.ts";
-import {
-	longDwell,
-	reference,
-	shortDwell,
-	thigh,
-	withDressing,
-} from "../therapy/example.ts";
+import { longDwell, reference, shortDwell, thigh, withDressing } from "../therapy/example.ts";
 
 // Facts of the trade: common practice, no source, every one of them.
 
@@ -28,11 +22,7 @@ function expectAbove(high: Spread, low: Spread): void {
 	expect(high.mean - low.mean).toBeGreaterThan(width(high) + width(low));
 }
 
-const transferAt = (atMin: number): Happening => ({
-	atMin,
-	dressing: "thigh",
-	what: "transfer",
-});
+const transferAt = (atMin: number): Happening => ({ atMin, dressing: "thigh", what: "transfer" });
 
 describe("programmes in use (common practice, no source)", () => {
 	test("10 min every 3.5 h and 5 min every 2 h make 6 and 11 fills a day", () => {
@@ -59,16 +49,13 @@ describe("programmes in use (common practice, no source)", () => {
 	test.each([
 		["1.0 cm", 60],
 		["1.6 cm", 100],
-	])(
-		"a medium dressing with %s of foam is offered about %d mL",
-		(thickness, usual) => {
-			const { regimens } = readChanged((raw) => {
-				raw.dressings[0].foam = [{ area: "240 cm2", thickness }];
-				raw.dressings[0].regimen.fill = "suggested";
-			}).dressings[0];
-			expect(Math.abs(regimens[0].fillMl / usual - 1)).toBeLessThan(0.15);
-		},
-	);
+	])("a medium dressing with %s of foam is offered about %d mL", (thickness, usual) => {
+		const { regimens } = readChanged((raw) => {
+			raw.dressings[0].foam = [{ area: "240 cm2", thickness }];
+			raw.dressings[0].regimen.fill = "suggested";
+		}).dressings[0];
+		expect(Math.abs(regimens[0].fillMl / usual - 1)).toBeLessThan(0.15);
+	});
 
 	test("−150 and −175 mmHg suit big necrotising wounds, −50 and −75 the abdomen and exposed organs", () => {
 		const suits = (tissue: keyof typeof usualDepth, depth: number) =>
@@ -100,15 +87,11 @@ describe("dwell and leaks (common practice, no source)", () => {
 
 describe("leaving the operating room (common practice, no source)", () => {
 	const twins = (begin: "suction" | "fill", rest: Partial<Scenario> = {}) =>
-		withDressing(
-			{ regimens: [{ ...longDwell, begin }] },
-			{ chance: true, happenings: [transferAt(4)], ...rest },
-		);
+		withDressing({ regimens: [{ ...longDwell, begin }] }, { chance: true, happenings: [transferAt(4)], ...rest });
 
 	test("beginning in suction gives fewer leaks when a transfer comes soon", () => {
 		const breaches = (begin: "suction" | "fill") =>
-			project(twins(begin, { horizonMin: 720, replications: 500 })).dressings[0]
-				.totals.breaches;
+			project(twins(begin, { horizonMin: 720, replications: 500 })).dressings[0].totals.breaches;
 		expectAbove(breaches("fill"), breaches("suction"));
 	});
 
@@ -116,11 +99,7 @@ describe("leaving the operating room (common practice, no source)", () => {
 		const { phases, alarms, totals } = traceDay(
 			twins("fill", {
 				horizonMin: 60,
-				constants: constantsWith({
-					"transfer.wet": 1,
-					"breach.sizeMedian": 0.05,
-					"breach.sizeSigma": 0,
-				}),
+				constants: constantsWith({ "transfer.wet": 1, "breach.sizeMedian": 0.05, "breach.sizeSigma": 0 }),
 			}),
 		).dressings[0];
 		const dwell = phases.find((phase) => phase.phase === "dwell");
@@ -134,26 +113,19 @@ describe("leaving the operating room (common practice, no source)", () => {
 	test.each([
 		["short", shortDwell],
 		["long", longDwell],
-	])(
-		"beginning in suction, the first fill comes after the whole first period: %s",
-		(_, regimen) => {
-			const { phases } = traceDay(withDressing({ regimens: [regimen] }))
-				.dressings[0];
-			const fill = phases.find((phase) => phase.phase === "fill");
-			expect(fill?.startMin).toBe(regimen.suctionMin);
-		},
-	);
+	])("beginning in suction, the first fill comes after the whole first period: %s", (_, regimen) => {
+		const { phases } = traceDay(withDressing({ regimens: [regimen] })).dressings[0];
+		const fill = phases.find((phase) => phase.phase === "fill");
+		expect(fill?.startMin).toBe(regimen.suctionMin);
+	});
 });
 
 describe("frequent causes of alarms (common practice, no source)", () => {
-	const scripted = (...happenings: Happening[]) =>
-		traceDay({ ...reference, happenings }).dressings[0];
+	const scripted = (...happenings: Happening[]) => traceDay({ ...reference, happenings }).dressings[0];
 
 	test("a kinked fill line is an alarm of the fill path", () => {
 		const day = scripted({ atMin: 60, dressing: "thigh", what: "kink-fill" });
-		expect(day.alarms.map((alarm) => alarm.condition)).toEqual([
-			"fill-path-obstructed",
-		]);
+		expect(day.alarms.map((alarm) => alarm.condition)).toEqual(["fill-path-obstructed"]);
 		expect(day.totals.portsReplaced).toBe(0);
 	});
 
@@ -164,30 +136,19 @@ describe("frequent causes of alarms (common practice, no source)", () => {
 	});
 
 	test("a port clogged by debris is one of the suction path, and gets a new port", () => {
-		const day = scripted({
-			atMin: 60,
-			dressing: "thigh",
-			what: "clog",
-			share: 1,
-		});
+		const day = scripted({ atMin: 60, dressing: "thigh", what: "clog", share: 1 });
 		expect(day.alarms[0].condition).toBe("suction-path-obstructed");
 		expect(day.totals.portsReplaced).toBe(1);
 	});
 });
 
 describe("several units on one patient (common practice, no source)", () => {
-	const calf = {
-		...thigh,
-		id: "calf",
-		regimens: [{ ...longDwell, begin: "fill" as const }],
-	};
+	const calf = { ...thigh, id: "calf", regimens: [{ ...longDwell, begin: "fill" as const }] };
 	const both: Scenario = { ...reference, dressings: [thigh, calf] };
 
 	test("need not be in step: each goes by its own clock", () => {
 		const starts = traceDay(both).dressings.map((day) =>
-			day.phases
-				.filter((phase) => phase.phase === "fill")
-				.map((phase) => phase.startMin),
+			day.phases.filter((phase) => phase.phase === "fill").map((phase) => phase.startMin),
 		);
 		expect(starts[0]).toEqual(
 			traceDay(reference)
@@ -201,19 +162,14 @@ describe("several units on one patient (common practice, no source)", () => {
 		const alone = traceDay({ ...reference, chance: true }).dressings[0];
 		const together = traceDay({ ...both, chance: true }).dressings;
 		expect(together[0]).toEqual(alone);
-		expect(together[1].totals.exudateMl).not.toBeCloseTo(
-			together[0].totals.exudateMl,
-			3,
-		);
+		expect(together[1].totals.exudateMl).not.toBeCloseTo(together[0].totals.exudateMl, 3);
 	});
 });
 
 describe("speed of the drawdown (common practice, no source)", () => {
 	test("changes no volume: totals are equal to 1 mL with chance off", () => {
 		const volumes = (drawdown: number) => {
-			const { totals } = traceDay(
-				withDressing({ regimens: [{ ...shortDwell, drawdown }] }),
-			).dressings[0];
+			const { totals } = traceDay(withDressing({ regimens: [{ ...shortDwell, drawdown }] })).dressings[0];
 			return [
 				totals.fills,
 				totals.instilledMl,
@@ -230,9 +186,7 @@ describe("speed of the drawdown (common practice, no source)", () => {
 			});
 		// and yet the speed is another
 		const drain = (drawdown: number) => {
-			const { phases } = traceDay(
-				withDressing({ regimens: [{ ...shortDwell, drawdown }] }),
-			).dressings[0];
+			const { phases } = traceDay(withDressing({ regimens: [{ ...shortDwell, drawdown }] })).dressings[0];
 			const first = phases.find((phase) => phase.phase === "drain");
 			return (first?.endMin ?? 0) - (first?.startMin ?? 0);
 		};

@@ -1,5 +1,5 @@
 import { describe, expect, test } from "vitest";
-import { wilson } from "../../src/analysis/index.ts";
+import { wilson } from "../../src/statistics/index.ts";
 
 describe("Wilson's 95 % interval of a proportion", () => {
 	// Newcombe 1998, Statistics in Medicine 17:857–872, table I, score method without correction (from memory)
@@ -24,9 +24,7 @@ describe("Wilson's 95 % interval of a proportion", () => {
 		]) {
 			const { low, high } = wilson(hits, count);
 			for (const p of [low, high])
-				expect(
-					Math.abs(hits / count - p) / Math.sqrt((p * (1 - p)) / count),
-				).toBeCloseTo(1.959963984540054, 9);
+				expect(Math.abs(hits / count - p) / Math.sqrt((p * (1 - p)) / count)).toBeCloseTo(1.959963984540054, 9);
 		}
 	});
 

@@ -1,9 +1,9 @@
 import { describe, expect, test } from "vitest";
 import {
-	asymptote,
 	constantFacts,
 	convert,
 	depthAfter,
+	equilibriumDepth,
 	leakFlow,
 	pumpFlow,
 	timeConstant,
@@ -17,7 +17,7 @@ function evacuation(volume: number, flow: number, ratio: number): number {
 	return timeToDepth(
 		0,
 		ambient * (1 - 1 / ratio),
-		asymptote(flow, ambient, 0),
+		equilibriumDepth(flow, ambient, 0),
 		timeConstant(volume, ambient, flow, ambient, 0),
 	);
 }
@@ -36,15 +36,9 @@ describe("pump-down of vacuum practice, in the air law with C = 0 and pmax = Pat
 		expect(Math.abs(evacuation(1000, 160.944, 5) - 10)).toBeLessThan(1e-4);
 	});
 
-	test.each([1.1, 2, 10, 100])(
-		"t = (V/S)·ln(P0/P1) at a ratio of %d",
-		(ratio) => {
-			expect(evacuation(0.3, 8, ratio)).toBeCloseTo(
-				(0.3 / 8) * Math.log(ratio),
-				12,
-			);
-		},
-	);
+	test.each([1.1, 2, 10, 100])("t = (V/S)·ln(P0/P1) at a ratio of %d", (ratio) => {
+		expect(evacuation(0.3, 8, ratio)).toBeCloseTo((0.3 / 8) * Math.log(ratio), 12);
+	});
 });
 
 describe("steady pressure with a leak", () => {
@@ -52,16 +46,10 @@ describe("steady pressure with a leak", () => {
 		// semiconductor-tools.pages.dev, throughput converter (read); Q = S·P is eq. 40 of Hoffman, Singh, Thomas,
 		// Handbook of Vacuum Science and Technology, ch. 1.4 (read)
 		for (const leak of [0.0002, 0.004, 0.05]) {
-			const depth = asymptote(8, ambient, leak);
+			const depth = equilibriumDepth(8, ambient, leak);
 			// S·P of the pump, in free air, at the pressure P = Patm − p that is left
-			expect((8 * (ambient - depth)) / ambient).toBeCloseTo(
-				leakFlow(leak, depth),
-				10,
-			);
-			expect(pumpFlow(8, ambient, depth)).toBeCloseTo(
-				leakFlow(leak, depth),
-				10,
-			);
+			expect((8 * (ambient - depth)) / ambient).toBeCloseTo(leakFlow(leak, depth), 10);
+			expect(pumpFlow(8, ambient, depth)).toBeCloseTo(leakFlow(leak, depth), 10);
 		}
 	});
 
@@ -69,7 +57,7 @@ describe("steady pressure with a leak", () => {
 		// venables.asu.edu/grad/sect22.html (read); that S is 50 L/s follows from its numbers (derived)
 		const atmosphere = convert(ambient, "mmHg", "mbar");
 		const freeAir = (60 * 1e-8) / atmosphere;
-		const depth = asymptote(60 * 50, ambient, freeAir / ambient);
+		const depth = equilibriumDepth(60 * 50, ambient, freeAir / ambient);
 		const left = convert(ambient - depth, "mmHg", "mbar");
 		expect(Math.abs(left / 2e-10 - 1)).toBeLessThan(0.01);
 	});

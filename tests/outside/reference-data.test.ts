@@ -1,30 +1,11 @@
 import { describe, expect, test } from "vitest";
-import {
-	addTo,
-	type Moments,
-	mergeInto,
-	noMoments,
-	variance,
-} from "../../src/analysis/index.ts";
-
-/** Moments of the values, taken in one by one within blocks of `size` that are then merged. */
-function momentsOf(values: readonly number[], size: number): Moments {
-	const all = noMoments();
-	for (let at = 0; at < values.length; at += size) {
-		const block = noMoments();
-		for (const value of values.slice(at, at + size)) addTo(block, value);
-		mergeInto(all, block);
-	}
-	return all;
-}
+import { variance } from "../../src/statistics/index.ts";
+import { momentsOf } from "../statistics/moments-of.ts";
 
 /** b + 0.2, then 500 times b + 0.1 and b + 0.3. */
 const numAcc = (b: number, tenths: (n: number) => number) => [
 	tenths(10 * b + 2),
-	...Array.from({ length: 500 }, () => [
-		tenths(10 * b + 1),
-		tenths(10 * b + 3),
-	]).flat(),
+	...Array.from({ length: 500 }, () => [tenths(10 * b + 1), tenths(10 * b + 3)]).flat(),
 ];
 
 // NIST StRD, univariate summary statistics: itl.nist.gov/div898/strd/univ/data/NumAcc1.dat to NumAcc4.dat (quoted);
@@ -52,8 +33,6 @@ describe.each([
 		);
 		expect(moments.count).toBe(1001);
 		expect(Math.abs(moments.mean / (b + 0.2) - 1)).toBeLessThan(2e-15);
-		expect(Math.abs(Math.sqrt(variance(moments)) - 0.1)).toBeLessThanOrEqual(
-			within,
-		);
+		expect(Math.abs(Math.sqrt(variance(moments)) - 0.1)).toBeLessThanOrEqual(within);
 	});
 });

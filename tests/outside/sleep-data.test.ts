@@ -1,28 +1,15 @@
 import studentQuantile from "@stdlib/stats-base-dists-t-quantile";
 import { describe, expect, test } from "vitest";
-import {
-	addTo,
-	halfWidth,
-	type Moments,
-	noMoments,
-	variance,
-} from "../../src/analysis/index.ts";
 import { gaussLegendre8 } from "../../src/physics/index.ts";
-
-function momentsOf(values: readonly number[]): Moments {
-	const moments = noMoments();
-	for (const value of values) addTo(moments, value);
-	return moments;
-}
+import { halfWidth, variance } from "../../src/statistics/index.ts";
+import { momentsOf } from "../statistics/moments-of.ts";
 
 /** Chance of |t| beyond a value with 9 degrees of freedom; the density Γ(5)/(√(9π)·Γ(9/2))·(1 + t²/9)^−5. */
 function twoSided(t: number): number {
 	const gamma45 = 11.631728396567448; // Γ(9/2) = 105·√π/16
-	const density = (x: number) =>
-		(24 / (Math.sqrt(9 * Math.PI) * gamma45)) * (1 + (x * x) / 9) ** -5;
+	const density = (x: number) => (24 / (Math.sqrt(9 * Math.PI) * gamma45)) * (1 + (x * x) / 9) ** -5;
 	let inside = 0;
-	for (let i = 0; i < 20; i++)
-		inside += gaussLegendre8(density, (t * i) / 20, (t * (i + 1)) / 20);
+	for (let i = 0; i < 20; i++) inside += gaussLegendre8(density, (t * i) / 20, (t * (i + 1)) / 20);
 	return 1 - 2 * inside;
 }
 

@@ -55,8 +55,7 @@ export class WaitingLine {
 		};
 		const arrive = sim.event("arrival", 2, () => {
 			const customer = this.arrivals++;
-			if (desk.busy + desk.waiting < (line.room ?? Number.POSITIVE_INFINITY))
-				request(customer, sim.now);
+			if (desk.busy + desk.waiting < (line.room ?? Number.POSITIVE_INFINITY)) request(customer, sim.now);
 			else this.lost++;
 			next();
 		});

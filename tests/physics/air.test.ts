@@ -1,10 +1,10 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import {
-	asymptote,
 	canHold,
 	depthAfter,
 	depthIntegral,
+	equilibriumDepth,
 	leakFlow,
 	pumpFlow,
 	timeConstant,
@@ -39,8 +39,7 @@ function integrated(law: Air, from: number, minutes: number, steps = 4000) {
 	return { depth, integral };
 }
 
-const between = (min: number, max: number) =>
-	fc.double({ min, max, noNaN: true });
+const between = (min: number, max: number) => fc.double({ min, max, noNaN: true });
 const laws = fc.record({
 	air: between(0.02, 2),
 	flow: fc.oneof(fc.constant(0), between(0.1, 10)),
@@ -50,7 +49,7 @@ const laws = fc.record({
 const depths = between(0, 200);
 
 const approach = (law: Air) => ({
-	towards: law.flow === 0 ? 0 : asymptote(law.flow, law.maxDepth, law.leak),
+	towards: law.flow === 0 ? 0 : equilibriumDepth(law.flow, law.maxDepth, law.leak),
 	tau: timeConstant(law.air, ambient, law.flow, law.maxDepth, law.leak),
 });
 
@@ -61,13 +60,9 @@ describe("air under the drape", () => {
 				const { towards, tau } = approach(law);
 				const minutes = constants * tau;
 				const numeric = integrated(law, from, minutes);
+				expect(Math.abs(depthAfter(minutes, from, towards, tau) - numeric.depth)).toBeLessThan(1e-8);
 				expect(
-					Math.abs(depthAfter(minutes, from, towards, tau) - numeric.depth),
-				).toBeLessThan(1e-8);
-				expect(
-					Math.abs(
-						depthIntegral(minutes, from, towards, tau) - numeric.integral,
-					) / Math.max(minutes, 1),
+					Math.abs(depthIntegral(minutes, from, towards, tau) - numeric.integral) / Math.max(minutes, 1),
 				).toBeLessThan(1e-7);
 			}),
 			{ numRuns: 200, seed: 760 },
@@ -82,9 +77,7 @@ describe("air under the drape", () => {
 				const to = from + share * (towards - from);
 				const time = timeToDepth(from, to, towards, tau);
 				expect(time).toBeGreaterThan(0);
-				expect(
-					Math.abs(depthAfter(time, from, towards, tau) - to),
-				).toBeLessThan(1e-9 * Math.max(1, from, towards));
+				expect(Math.abs(depthAfter(time, from, towards, tau) - to)).toBeLessThan(1e-9 * Math.max(1, from, towards));
 			}),
 			{ numRuns: 500, seed: 125 },
 		);
@@ -94,10 +87,8 @@ describe("air under the drape", () => {
 		fc.assert(
 			fc.property(laws, ({ flow, maxDepth, leak }) => {
 				fc.pre(flow > 0);
-				const depth = asymptote(flow, maxDepth, leak);
-				expect(
-					Math.abs(pumpFlow(flow, maxDepth, depth) - leakFlow(leak, depth)),
-				).toBeLessThan(1e-9);
+				const depth = equilibriumDepth(flow, maxDepth, leak);
+				expect(Math.abs(pumpFlow(flow, maxDepth, depth) - leakFlow(leak, depth))).toBeLessThan(1e-9);
 				expect(canHold(flow, maxDepth, leak, 0.999 * depth)).toBe(true);
 				expect(canHold(flow, maxDepth, leak, 1.001 * depth)).toBe(false);
 			}),
@@ -106,7 +97,7 @@ describe("air under the drape", () => {
 	});
 
 	test("without a leak it runs to the deepest suction of the pump, which then moves nothing", () => {
-		expect(asymptote(8, 250, 0)).toBe(250);
+		expect(equilibriumDepth(8, 250, 0)).toBe(250);
 		expect(pumpFlow(8, 250, 250)).toBe(0);
 		expect(pumpFlow(8, 250, 0)).toBe(8);
 		expect(canHold(8, 250, 0, 250)).toBe(true);

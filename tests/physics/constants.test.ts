@@ -8,8 +8,7 @@ import {
 	sameDimension,
 } from "../../src/physics/index.ts";
 
-const several = (group: string, ...names: string[]) =>
-	names.map((name) => `${group}.${name}`);
+const several = (group: string, ...names: string[]) => names.map((name) => `${group}.${name}`);
 
 /** The names that a scenario may override, as the model lists them. */
 const listed = [
@@ -26,16 +25,7 @@ const listed = [
 	"absent.limit",
 	...several("output", "limit", "window"),
 	"weep.perLeak",
-	...several(
-		"breach",
-		"dry",
-		"wetScale",
-		"wetShape",
-		"age",
-		"overfill",
-		"sizeMedian",
-		"sizeSigma",
-	),
+	...several("breach", "dry", "wetScale", "wetShape", "age", "overfill", "sizeMedian", "sizeSigma"),
 	...several("difficulty", "easy", "ordinary", "awkward"),
 	...several("turn", "held", "wet", "between", "jitter"),
 	...several("transfer", "held", "wet", "between"),
@@ -44,16 +34,7 @@ const listed = [
 	...several("slough", "clean", "ordinary", "heavy"),
 	...several("kink", "rate", "suctionShare"),
 	...several("exudate", "patientCv", "blockCv", "correlation", "block"),
-	...several(
-		"hands",
-		"canister",
-		"source",
-		"kink",
-		"port",
-		"patch",
-		"round",
-		"change",
-	),
+	...several("hands", "canister", "source", "kink", "port", "patch", "round", "change"),
 	"port.pumpOff",
 	...several("round", "canisterAbove", "leakAbove"),
 	"source.hang",
@@ -61,9 +42,7 @@ const listed = [
 	"notice.canister",
 ];
 
-const facts: (readonly [string, ConstantFact])[] = constantNames.map(
-	(name) => [name, constantFacts[name]] as const,
-);
+const facts: (readonly [string, ConstantFact])[] = constantNames.map((name) => [name, constantFacts[name]] as const);
 
 describe("the constants", () => {
 	test("are those of the model, no more and no fewer", () => {
@@ -82,20 +61,14 @@ describe("the constants", () => {
 		});
 
 		test("says where it comes from, and does not claim more", () => {
-			if (fact.provenance === "assumed")
-				expect(fact.source).toBe("placeholder until a site calibrates it");
-			else if (fact.provenance === "common practice")
-				expect(fact.source).toMatch(/^common practice, no source/);
+			if (fact.provenance === "assumed") expect(fact.source).toBe("placeholder until a site calibrates it");
+			else if (fact.provenance === "common practice") expect(fact.source).toMatch(/^common practice, no source/);
 			else expect(fact.source).toMatch(/\d/);
 		});
 	});
 
 	test("are published only where a source is named", () => {
-		expect(
-			facts
-				.filter(([, fact]) => fact.provenance === "published")
-				.map(([name]) => name),
-		).toEqual(["air.ambient"]);
+		expect(facts.filter(([, fact]) => fact.provenance === "published").map(([name]) => name)).toEqual(["air.ambient"]);
 	});
 
 	test("keep shares and chances within 0…1", () => {
@@ -105,8 +78,7 @@ describe("the constants", () => {
 					name,
 				)
 			)
-				if (constantFacts[name].unit === "")
-					expect(constantFacts[name].value, name).toBeLessThanOrEqual(1);
+				if (constantFacts[name].unit === "") expect(constantFacts[name].value, name).toBeLessThanOrEqual(1);
 	});
 
 	test("rank as their names do", () => {
@@ -125,24 +97,12 @@ describe("the constants", () => {
 
 	test("an override changes its own number and no other, and not the defaults", () => {
 		const changed = constantsWith({ "turn.wet": 0.5 });
-		for (const name of constantNames)
-			expect(changed[name]).toBe(
-				name === "turn.wet" ? 0.5 : constantFacts[name].value,
-			);
+		for (const name of constantNames) expect(changed[name]).toBe(name === "turn.wet" ? 0.5 : constantFacts[name].value);
 		expect(constantsWith()["turn.wet"]).toBe(0.1);
 	});
 
 	test("times are in minutes, hours or days, depths in mmHg, volumes in mL or L", () => {
-		const kinds = [
-			"min",
-			"mmHg",
-			"mL",
-			"/d",
-			"mL/min",
-			"L/min/mmHg",
-			"",
-			"mL/min/(L/min/mmHg)",
-		];
+		const kinds = ["min", "mmHg", "mL", "/d", "mL/min", "L/min/mmHg", "", "mL/min/(L/min/mmHg)"];
 		for (const [name, { unit }] of facts)
 			expect(
 				kinds.some((kind) => sameDimension(kind, unit)),

@@ -1,21 +1,12 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import {
-	airToThin,
-	constantsWith,
-	drawdownMin,
-} from "../../src/physics/index.ts";
+import { airToThin, constantsWith, drawdownMin } from "../../src/physics/index.ts";
 
 const constants = constantsWith();
 
 /** Minutes to `depth` by steps of dp/dt = (Patm/Vair)·(f·Q0·(1 − p/pmax) − C·p) (Runge–Kutta, fourth order); null where 3 min are not enough. */
-function byIntegration(
-	share: number,
-	depth: number,
-	airL: number,
-): number | null {
-	const rate = (p: number) =>
-		(760 / airL) * (share * 8 * (1 - p / 250) - 0.0002 * p);
+function byIntegration(share: number, depth: number, airL: number): number | null {
+	const rate = (p: number) => (760 / airL) * (share * 8 * (1 - p / 250) - 0.0002 * p);
 	const step = 1e-4;
 	let p = 0;
 	for (let n = 0; n < 30_000; n++) {
@@ -57,14 +48,10 @@ describe("how long a drawdown takes", () => {
 	test("a canister that holds something leaves less air, and is quicker", () => {
 		const empty = airToThin(constants, 80, 1000, 0);
 		const half = airToThin(constants, 80, 1000, 500);
-		expect(drawdownMin(0.15, 125, half, constants)).toBeLessThan(
-			drawdownMin(0.15, 125, empty, constants),
-		);
+		expect(drawdownMin(0.15, 125, half, constants)).toBeLessThan(drawdownMin(0.15, 125, empty, constants));
 	});
 
 	test("a depth beyond what the share of the pump reaches is never reached", () => {
-		expect(drawdownMin(0.001, 125, 1.2, constants)).toBe(
-			Number.POSITIVE_INFINITY,
-		);
+		expect(drawdownMin(0.001, 125, 1.2, constants)).toBe(Number.POSITIVE_INFINITY);
 	});
 });

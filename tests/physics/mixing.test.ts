@@ -1,12 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import {
-	type Draining,
-	levelAfter,
-	mixDraining,
-	mixLinear,
-	timeToLevel,
-} from "../../src/physics/index.ts";
+import { type Draining, levelAfter, mixDraining, mixLinear, timeToLevel } from "../../src/physics/index.ts";
 
 /** dx/dt = (e/L)(1 − x) − (q/L)x by the classical Runge–Kutta method with many small steps. */
 function integrate(
@@ -52,23 +46,11 @@ describe("mixing", () => {
 					const end = level + (e + q - out) * minutes;
 					fc.pre(end > 1);
 					// Stiff where much runs into little: steps of at most a hundredth of the shortest time constant.
-					const steps = Math.ceil(
-						Math.max(4000, (100 * minutes * (e + q)) / Math.min(level, end)),
-					);
-					const fine = integrate(
-						minutes,
-						(t) => level + (e + q - out) * t,
-						share,
-						e,
-						q,
-						steps,
-					);
+					const steps = Math.ceil(Math.max(4000, (100 * minutes * (e + q)) / Math.min(level, end)));
+					const fine = integrate(minutes, (t) => level + (e + q - out) * t, share, e, q, steps);
 					const closed = mixLinear(minutes, level, end, share, e, q, out);
 					expect(closed.share).toBeCloseTo(fine.share, 8);
-					expect(closed.integral / minutes).toBeCloseTo(
-						fine.integral / minutes,
-						8,
-					);
+					expect(closed.integral / minutes).toBeCloseTo(fine.integral / minutes, 8);
 				},
 			),
 			{ numRuns: 100 },
@@ -79,10 +61,7 @@ describe("mixing", () => {
 			const minutes = 30;
 			const end = 6 + (0.5 - out) * minutes;
 			const closed = mixLinear(minutes, 6, end, 0.2, 0.5, 0, out);
-			expect(closed.share).toBeCloseTo(
-				1 - 0.8 * Math.exp(-(0.5 * minutes) / 6),
-				5,
-			);
+			expect(closed.share).toBeCloseTo(1 - 0.8 * Math.exp(-(0.5 * minutes) / 6), 5);
 		}
 	});
 	// Levels that hardly change, that stand still, that rise and fall a lot; exchanges from next to nothing to many times the content.
@@ -106,9 +85,7 @@ describe("mixing", () => {
 			const end = level + growth * minutes;
 			// x* + (x0 − x*)·(L/L0)^(−(e+q)/growth), and the exponential where the level stands still
 			const left = Math.exp(
-				growth === 0
-					? (-(e + q) * minutes) / level
-					: (-(e + q) / growth) * Math.log1p((growth * minutes) / level),
+				growth === 0 ? (-(e + q) * minutes) / level : (-(e + q) / growth) * Math.log1p((growth * minutes) / level),
 			);
 			const settled = e / (e + q);
 			for (const share of [0, 0.125, 1]) {
@@ -117,15 +94,9 @@ describe("mixing", () => {
 				expect(Math.abs(mixed.share - expected)).toBeLessThan(2e-15);
 				// No exudate is lost: what came in is there or has gone out.
 				const rest = level * share + e * minutes - end * expected;
-				expect(Math.abs(out * mixed.integral - rest)).toBeLessThan(
-					2e-14 * level,
-				);
-				expect(mixed.integral / minutes).toBeGreaterThanOrEqual(
-					Math.min(share, expected) - 1e-15,
-				);
-				expect(mixed.integral / minutes).toBeLessThanOrEqual(
-					Math.max(share, expected) + 1e-15,
-				);
+				expect(Math.abs(out * mixed.integral - rest)).toBeLessThan(2e-14 * level);
+				expect(mixed.integral / minutes).toBeGreaterThanOrEqual(Math.min(share, expected) - 1e-15);
+				expect(mixed.integral / minutes).toBeLessThanOrEqual(Math.max(share, expected) + 1e-15);
 			}
 		},
 	);
@@ -136,10 +107,7 @@ describe("mixing", () => {
 	});
 
 	test("into an empty dressing the mixture comes as it is", () => {
-		expect(mixLinear(2, 0, 160, 1, 20, 60, 0)).toEqual({
-			share: 0.25,
-			integral: 0.5,
-		});
+		expect(mixLinear(2, 0, 160, 1, 20, 60, 0)).toEqual({ share: 0.25, integral: 0.5 });
 	});
 
 	test("without inflow, and in no time, the share stays what it was", () => {
@@ -170,20 +138,11 @@ describe("mixing", () => {
 				fc.double({ min: 0.01, max: 3, noNaN: true }),
 				fc.double({ min: 0, max: 1, noNaN: true }),
 				(d: Draining, minutes, share) => {
-					for (let i = 1; i <= 50; i++)
-						fc.pre(levelAfter((minutes * i) / 50, d) > 4);
-					const fine = integrate(
-						minutes,
-						(t) => levelAfter(t, d),
-						share,
-						d.inflow,
-						0,
-					);
+					for (let i = 1; i <= 50; i++) fc.pre(levelAfter((minutes * i) / 50, d) > 4);
+					const fine = integrate(minutes, (t) => levelAfter(t, d), share, d.inflow, 0);
 					const panels = mixDraining(minutes, d, levelAfter(minutes, d), share);
 					expect(Math.abs(panels.share - fine.share)).toBeLessThan(1e-9);
-					expect(
-						Math.abs(panels.integral - fine.integral) / minutes,
-					).toBeLessThan(1e-9);
+					expect(Math.abs(panels.integral - fine.integral) / minutes).toBeLessThan(1e-9);
 				},
 			),
 			{ numRuns: 300, endOnFailure: true },
@@ -191,18 +150,8 @@ describe("mixing", () => {
 	});
 
 	test("what drains is all exudate where it was, and as it was in no time", () => {
-		const d: Draining = {
-			level: 100,
-			inflow: 1,
-			conductance: 0.5,
-			from: 0,
-			towards: 100,
-			tau: 0.5,
-		};
-		expect(mixDraining(2, d, levelAfter(2, d), 1)).toEqual({
-			share: 1,
-			integral: 2,
-		});
+		const d: Draining = { level: 100, inflow: 1, conductance: 0.5, from: 0, towards: 100, tau: 0.5 };
+		expect(mixDraining(2, d, levelAfter(2, d), 1)).toEqual({ share: 1, integral: 2 });
 		expect(mixDraining(0, d, 100, 0.4)).toEqual({ share: 0.4, integral: 0 });
 	});
 
@@ -215,23 +164,9 @@ describe("mixing", () => {
 	])(
 		"a drain of nearly all there is, while %d mL/min come, from a depth of %d mmHg on, agrees with a fine integration to 1e-10",
 		(inflow, from, tau) => {
-			const d: Draining = {
-				level: 150,
-				inflow,
-				conductance: 1,
-				from,
-				towards: 125,
-				tau,
-			};
+			const d: Draining = { level: 150, inflow, conductance: 1, from, towards: 125, tau };
 			const minutes = timeToLevel(4, d, 10);
-			const fine = integrate(
-				minutes,
-				(t) => levelAfter(t, d),
-				0.1,
-				inflow,
-				0,
-				20_000,
-			);
+			const fine = integrate(minutes, (t) => levelAfter(t, d), 0.1, inflow, 0, 20_000);
 			const mixed = mixDraining(minutes, d, levelAfter(minutes, d), 0.1);
 			expect(Math.abs(mixed.share - fine.share)).toBeLessThan(1e-10);
 			expect(Math.abs(mixed.integral - fine.integral)).toBeLessThan(1e-10);
@@ -239,14 +174,7 @@ describe("mixing", () => {
 	);
 
 	test("a depth that changes slowly is not taken to be at rest", () => {
-		const d: Draining = {
-			level: 100,
-			inflow: 1,
-			conductance: 0.05,
-			from: 0,
-			towards: 100,
-			tau: 20,
-		};
+		const d: Draining = { level: 100, inflow: 1, conductance: 0.05, from: 0, towards: 100, tau: 20 };
 		const fine = integrate(6, (t) => levelAfter(t, d), 0.25, 1, 0);
 		const mixed = mixDraining(6, d, levelAfter(6, d), 0.25);
 		expect(mixed.share).toBeCloseTo(fine.share, 10);
@@ -254,24 +182,10 @@ describe("mixing", () => {
 	});
 
 	test("a drain that goes on long after its depth has come to rest agrees with a fine integration", () => {
-		const d: Draining = {
-			level: 100,
-			inflow: 1,
-			conductance: 0.05,
-			from: 0,
-			towards: 40,
-			tau: 0.05,
-		};
+		const d: Draining = { level: 100, inflow: 1, conductance: 0.05, from: 0, towards: 40, tau: 0.05 };
 		// From 80 time constants on, the rest is a straight line.
 		for (const minutes of [3.9, 4.1, 60]) {
-			const fine = integrate(
-				minutes,
-				(t) => levelAfter(t, d),
-				0.25,
-				1,
-				0,
-				20_000,
-			);
+			const fine = integrate(minutes, (t) => levelAfter(t, d), 0.25, 1, 0, 20_000);
 			const mixed = mixDraining(minutes, d, levelAfter(minutes, d), 0.25);
 			expect(mixed.share).toBeCloseTo(fine.share, 11);
 			expect(mixed.integral / minutes).toBeCloseTo(fine.integral / minutes, 11);

@@ -7,10 +7,7 @@ describe("a bracketed root", () => {
 	const slope = (x: number) => 3 * x * x;
 
 	test("is found from either side, rising or falling", () => {
-		expect(bracketedRoot(cube, slope, 0, 2, 1e-12)).toBeCloseTo(
-			Math.cbrt(2),
-			11,
-		);
+		expect(bracketedRoot(cube, slope, 0, 2, 1e-12)).toBeCloseTo(Math.cbrt(2), 11);
 		expect(
 			bracketedRoot(
 				(x) => -cube(x),
@@ -30,9 +27,7 @@ describe("a bracketed root", () => {
 
 	test("is found where Newton alone would run away or stand still", () => {
 		// arctan sends Newton off from far away; a step has no slope; a wrong slope misleads
-		expect(
-			bracketedRoot(Math.atan, (x) => 1 / (1 + x * x), -1000, 1700, 1e-10),
-		).toBeCloseTo(0, 9);
+		expect(bracketedRoot(Math.atan, (x) => 1 / (1 + x * x), -1000, 1700, 1e-10)).toBeCloseTo(0, 9);
 		const step = (x: number) => (x < 0.3 ? -1 : 1);
 		expect(bracketedRoot(step, () => 0, 0, 1, 1e-10)).toBeCloseTo(0.3, 9);
 		expect(
@@ -44,10 +39,7 @@ describe("a bracketed root", () => {
 				1e-10,
 			),
 		).toBeCloseTo(0, 7);
-		expect(bracketedRoot(cube, () => -1, 0, 2, 1e-10)).toBeCloseTo(
-			Math.cbrt(2),
-			8,
-		);
+		expect(bracketedRoot(cube, () => -1, 0, 2, 1e-10)).toBeCloseTo(Math.cbrt(2), 8);
 	});
 
 	test("stays inside the bracket, and is as near as was asked for", () => {
@@ -57,8 +49,7 @@ describe("a bracketed root", () => {
 				fc.double({ min: 0.05, max: 20, noNaN: true }),
 				(root, tau) => {
 					// the shape that drains have: linear less an exponential
-					const f = (t: number) =>
-						t - root - (tau * (1 - Math.exp(-t / tau))) / 2;
+					const f = (t: number) => t - root - (tau * (1 - Math.exp(-t / tau))) / 2;
 					const found = bracketedRoot(
 						(t) => f(t) - f(root),
 						(t) => 1 - Math.exp(-t / tau) / 2,
@@ -114,11 +105,7 @@ describe("a bracketed root", () => {
 			{ numRuns: 300, seed: 3 },
 		);
 		// No step at all is no answer either.
-		for (const rise of [1, -1])
-			expect(asked(0.3, rise, Number.POSITIVE_INFINITY).found).toBeCloseTo(
-				0.3,
-				10,
-			);
+		for (const rise of [1, -1]) expect(asked(0.3, rise, Number.POSITIVE_INFINITY).found).toBeCloseTo(0.3, 10);
 	});
 
 	test("doubles its digits with every step where the slope is right", () => {
@@ -156,9 +143,7 @@ describe("a bracketed root", () => {
 	});
 
 	test("is refused where the ends do not bracket one", () => {
-		expect(() => bracketedRoot(cube, slope, 2, 3, 1e-9)).toThrow(
-			"no root between 2 and 3: 6, 25",
-		);
+		expect(() => bracketedRoot(cube, slope, 2, 3, 1e-9)).toThrow("no root between 2 and 3: 6, 25");
 		expect(() => bracketedRoot(cube, slope, -3, -2, 1e-9)).toThrow(RangeError);
 	});
 });

@@ -56,28 +56,12 @@ describe("quantities with units", () => {
 	});
 
 	test("a comma is refused and the point offered where only that can be meant", () => {
-		expect(readQuantity("1,5 min", "min")).toEqual({
-			ok: false,
-			fault: "comma",
-			hint: "1.5 min",
-		});
-		expect(readQuantity("1,000.5 mL", "mL")).toEqual({
-			ok: false,
-			fault: "comma",
-			hint: null,
-		});
-		expect(readQuantity("12,25min", "min")).toMatchObject({
-			hint: "12.25 min",
-		});
-		expect(readQuantity("−1,5 mmHg", "mmHg")).toMatchObject({
-			hint: "−1.5 mmHg",
-		});
+		expect(readQuantity("1,5 min", "min")).toEqual({ ok: false, fault: "comma", hint: "1.5 min" });
+		expect(readQuantity("1,000.5 mL", "mL")).toEqual({ ok: false, fault: "comma", hint: null });
+		expect(readQuantity("12,25min", "min")).toMatchObject({ hint: "12.25 min" });
+		expect(readQuantity("−1,5 mmHg", "mmHg")).toMatchObject({ hint: "−1.5 mmHg" });
 		for (const thousands of ["1.000,5 mL", "1,234,567 mL"])
-			expect(readQuantity(thousands, "mL")).toEqual({
-				ok: false,
-				fault: "comma",
-				hint: null,
-			});
+			expect(readQuantity(thousands, "mL")).toEqual({ ok: false, fault: "comma", hint: null });
 	});
 
 	test("a comma outside a number is no number's comma", () => {
@@ -155,10 +139,7 @@ describe("quantities with units", () => {
 	});
 
 	test("a factor below the line divides: a leak per kPa is 7.5 times one per mmHg", () => {
-		expect(convert(1, "L/min/mmHg", "L/min/kPa")).toBeCloseTo(
-			1000 / 133.322387415,
-			12,
-		);
+		expect(convert(1, "L/min/mmHg", "L/min/kPa")).toBeCloseTo(1000 / 133.322387415, 12);
 		expect(convert(6, "1/min", "/s")).toBe(0.1);
 		expect(convert(3, "L/(min·mmHg)", "L/min/mmHg")).toBe(3);
 	});
@@ -169,12 +150,7 @@ describe("quantities with units", () => {
 				fc.double({ min: 1e-6, max: 1e6, noNaN: true }),
 				fc
 					.constantFrom(...dimensionNames)
-					.chain((name) =>
-						fc.tuple(
-							fc.constantFrom(...unitsOf(name)),
-							fc.constantFrom(...unitsOf(name)),
-						),
-					),
+					.chain((name) => fc.tuple(fc.constantFrom(...unitsOf(name)), fc.constantFrom(...unitsOf(name)))),
 				(number, [from, to]) => {
 					const back = convert(convert(number, from, to), to, from);
 					expect(Math.abs(back / number - 1)).toBeLessThan(1e-14);
@@ -231,10 +207,7 @@ describe("quantities with units", () => {
 	test("every constant of the model is kept in a unit that can be read", () => {
 		for (const name of constantNames) {
 			const { value: kept, unit } = constantFacts[name];
-			expect(readQuantity(`${kept} ${unit}`.trim(), unit)).toMatchObject({
-				ok: true,
-				value: kept,
-			});
+			expect(readQuantity(`${kept} ${unit}`.trim(), unit)).toMatchObject({ ok: true, value: kept });
 		}
 	});
 });

@@ -1,21 +1,13 @@
 import { readdirSync, readFileSync } from "node:fs";
-import { asCase, type Case } from "../../src/rehearsal/shift.ts";
-import {
-	type HiddenCause,
-	type RehearsalPlan,
-	readScenario,
-	type Scenario,
-} from "../../src/scenario/index.ts";
+import { asCase, type Case } from "../../src/rehearsal/shift/shift.ts";
+import { type HiddenCause, type RehearsalPlan, readScenario, type Scenario } from "../../src/scenario/index.ts";
 import { withDressing } from "../therapy/example.ts";
 
 const folder = new URL("../../scenarios/", import.meta.url);
 
 /** The case files of the project, by name. */
-export const caseNames = readdirSync(folder).filter((name) =>
-	name.startsWith("rehearse-"),
-);
-export const caseText = (name: string) =>
-	readFileSync(new URL(name, folder), "utf8");
+export const caseNames = readdirSync(folder).filter((name) => name.startsWith("rehearse-"));
+export const caseText = (name: string) => readFileSync(new URL(name, folder), "utf8");
 export const caseFile = (name: string) => readScenario(caseText(name));
 
 const plan: RehearsalPlan = {
@@ -62,5 +54,4 @@ export const small = { perCause: 1, pairs: 1 };
 export const least = { perCause: 0, pairs: 0 };
 
 /** Smaller numbers in the suite, the full ones with LONG=1. */
-export const often = (short: number, long: number) =>
-	process.env.LONG === "1" ? long : short;
+export const often = (short: number, long: number) => (process.env.LONG === "1" ? long : short);

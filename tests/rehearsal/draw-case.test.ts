@@ -1,12 +1,7 @@
 import { describe, expect, test } from "vitest";
-import { wilson } from "../../src/analysis/index.ts";
-import { Stream } from "../../src/engine/index.ts";
-import {
-	causeCounts,
-	drawCase,
-	drawCauses,
-} from "../../src/rehearsal/draw-case.ts";
-import { hazardsOf } from "../../src/rehearsal/hazards.ts";
+import { Substream } from "../../src/engine/index.ts";
+import { causeCounts, drawCase, drawCauses, hazardsOf } from "../../src/rehearsal/shift/draw-case.ts";
+import { wilson } from "../../src/statistics/index.ts";
 import { hiding } from "./cases.ts";
 
 const weightOf = (of: ReturnType<typeof hiding>, cause: string): number =>
@@ -16,19 +11,15 @@ describe("drawn cases", () => {
 	const of = hiding([], { transferMin: 130 });
 	const hazards = hazardsOf(of);
 	const drawn = Array.from({ length: 20_000 }, (_, i) => {
-		const stream = new Stream(`case ${i}`, "draw", 0);
+		const stream = new Substream(`case ${i}`, "draw", 0);
 		return drawCauses(hazards, () => stream.uniform());
 	});
 
 	test("hide none, one or two causes in their shares", () => {
-		[causeCounts.none, causeCounts.one, causeCounts.two].forEach(
-			(share, count) => {
-				const hits = drawn.filter(({ length }) => length === count).length;
-				expect(Math.abs(hits / 20_000 - share)).toBeLessThan(
-					4 * Math.sqrt((share * (1 - share)) / 20_000),
-				);
-			},
-		);
+		[causeCounts.none, causeCounts.one, causeCounts.two].forEach((share, count) => {
+			const hits = drawn.filter(({ length }) => length === count).length;
+			expect(Math.abs(hits / 20_000 - share)).toBeLessThan(4 * Math.sqrt((share * (1 - share)) / 20_000));
+		});
 	});
 
 	test("single causes come by the weights of the model", () => {
@@ -37,24 +28,17 @@ describe("drawn cases", () => {
 		for (const { cause, weight } of hazards) {
 			const hits = single.filter((hidden) => hidden.cause === cause).length;
 			const p = weight / sum;
-			expect(Math.abs(hits / single.length - p), cause).toBeLessThan(
-				4 * Math.sqrt((p * (1 - p)) / single.length),
-			);
+			expect(Math.abs(hits / single.length - p), cause).toBeLessThan(4 * Math.sqrt((p * (1 - p)) / single.length));
 		}
 	});
 
 	test("two causes are never of one kind", () => {
-		for (const hides of drawn)
-			expect(new Set(hides.map(({ cause }) => cause)).size).toBe(hides.length);
+		for (const hides of drawn) expect(new Set(hides.map(({ cause }) => cause)).size).toBe(hides.length);
 	});
 
 	test("a fifth of the kinks free themselves", () => {
-		const kinks = drawn
-			.flat()
-			.filter((hidden) => hidden.cause === "suction-line-kinked");
-		const freed = kinks.filter(
-			(hidden) => "lastsMin" in hidden && Number.isFinite(hidden.lastsMin),
-		).length;
+		const kinks = drawn.flat().filter((hidden) => hidden.cause === "suction-line-kinked");
+		const freed = kinks.filter((hidden) => "lastsMin" in hidden && Number.isFinite(hidden.lastsMin)).length;
 		const { low, high } = wilson(freed, kinks.length);
 		expect(low - 0.02).toBeLessThan(0.2);
 		expect(high + 0.02).toBeGreaterThan(0.2);
@@ -62,9 +46,7 @@ describe("drawn cases", () => {
 
 	test("the same seed draws the same case, another seed another", () => {
 		expect(drawCase(of, "tuesday")).toEqual(drawCase(of, "tuesday"));
-		const some = ["a", "b", "c", "d", "e"].map((seed) =>
-			JSON.stringify(drawCase(of, seed).rehearsal.hides),
-		);
+		const some = ["a", "b", "c", "d", "e"].map((seed) => JSON.stringify(drawCase(of, seed).rehearsal.hides));
 		expect(new Set(some).size).toBeGreaterThan(2);
 	});
 
@@ -78,10 +60,7 @@ describe("the weights of causes follow the model's assumptions", () => {
 	const of = hiding([], { transferMin: 130 });
 
 	test("kinks by their rate, 0.004 /h over 8 h, three fifths of them in the suction line", () => {
-		expect(weightOf(of, "suction-line-kinked")).toBeCloseTo(
-			0.004 * 8 * 0.6,
-			12,
-		);
+		expect(weightOf(of, "suction-line-kinked")).toBeCloseTo(0.004 * 8 * 0.6, 12);
 		expect(weightOf(of, "fill-line-kinked")).toBeCloseTo(0.004 * 8 * 0.4, 12);
 	});
 
@@ -90,22 +69,15 @@ describe("the weights of causes follow the model's assumptions", () => {
 			...of,
 			dressings: of.dressings.map((dressing) => ({
 				...dressing,
-				regimens: dressing.regimens.map((regimen) => ({
-					...regimen,
-					dwellMin: 20,
-				})),
+				regimens: dressing.regimens.map((regimen) => ({ ...regimen, dwellMin: 20 })),
 			})),
 		};
-		expect(weightOf(longer, "seal-breach")).toBeGreaterThan(
-			1.5 * weightOf(of, "seal-breach"),
-		);
+		expect(weightOf(longer, "seal-breach")).toBeGreaterThan(1.5 * weightOf(of, "seal-breach"));
 	});
 
 	test("a transfer of a wet dressing dislodges it fifteen times as often as of a held one", () => {
 		const wet = hiding([], { transferMin: 123 });
-		expect(
-			weightOf(wet, "dressing-dislodged") / weightOf(of, "dressing-dislodged"),
-		).toBeCloseTo(15, 6);
+		expect(weightOf(wet, "dressing-dislodged") / weightOf(of, "dressing-dislodged")).toBeCloseTo(15, 6);
 	});
 
 	test("without a transfer nothing is dislodged, without a fill no source runs out", () => {
@@ -122,7 +94,6 @@ describe("the weights of causes follow the model's assumptions", () => {
 				})),
 			})),
 		};
-		for (const cause of ["source-empty", "fill-line-kinked"])
-			expect(weightOf(dry, cause)).toBe(0);
+		for (const cause of ["source-empty", "fill-line-kinked"]) expect(weightOf(dry, cause)).toBe(0);
 	});
 });

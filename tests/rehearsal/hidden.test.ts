@@ -1,29 +1,16 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { causeFacts } from "../../src/rehearsal/causes.ts";
-import { drawCase } from "../../src/rehearsal/draw-case.ts";
-import {
-	acts,
-	type Place,
-	places,
-	type Rehearsal,
-	startRehearsal,
-} from "../../src/rehearsal/index.ts";
-import type { CauseName, HiddenCause } from "../../src/scenario/index.ts";
+import { type Rehearsal, startRehearsal } from "../../src/rehearsal/index.ts";
+import { causeOf } from "../../src/rehearsal/shift/cause-of.ts";
+import { drawCase } from "../../src/rehearsal/shift/draw-case.ts";
+import type { HiddenCause } from "../../src/scenario/index.ts";
+import { acts, type CauseName, type Place, places } from "../../src/vocabulary/index.ts";
 import { hiding, often, small } from "./cases.ts";
 
 const never = Number.POSITIVE_INFINITY;
 const at = (atMin: number) => ({ atMin, withinMin: 0 });
-const kinked = (atMin: number): HiddenCause => ({
-	cause: "suction-line-kinked",
-	...at(atMin),
-	lastsMin: never,
-});
-const clogged = (atMin: number): HiddenCause => ({
-	cause: "port-clogged",
-	...at(atMin),
-	share: 1,
-});
+const kinked = (atMin: number): HiddenCause => ({ cause: "suction-line-kinked", ...at(atMin), lastsMin: never });
+const clogged = (atMin: number): HiddenCause => ({ cause: "port-clogged", ...at(atMin), share: 1 });
 
 /** Everything a caller can read of a rehearsal without touching it. */
 const readable = (rehearsal: Rehearsal) =>
@@ -50,10 +37,7 @@ const telling: { readonly [C in CauseName]: RegExp } = {
 };
 
 describe("a kinked suction line and a port that is closed look the same", () => {
-	const pair = () =>
-		[kinked, clogged].map((cause) =>
-			startRehearsal(hiding([cause(200)]), "twin", small),
-		);
+	const pair = () => [kinked, clogged].map((cause) => startRehearsal(hiding([cause(200)]), "twin", small));
 
 	test("minute by minute, until somebody looks at line or port", () => {
 		const [line, port] = pair();
@@ -67,8 +51,7 @@ describe("a kinked suction line and a port that is closed look the same", () => 
 		const [line, port] = pair();
 		for (let round = 0; round < 6; round++) {
 			for (const place of places)
-				if (place !== "suction-line" && place !== "port")
-					expect(line.look(place)).toEqual(port.look(place));
+				if (place !== "suction-line" && place !== "port") expect(line.look(place)).toEqual(port.look(place));
 			expect(line.next()).toEqual(port.next());
 		}
 	});
@@ -115,19 +98,13 @@ describe("what is there and what is not look the same as long as nothing can be 
 		const [a, b] = [startRehearsal(hiding([cause]), "twin", small), sound()];
 		while (a.view().atMin < untilMin - 12) {
 			expect(readable(a)).toBe(readable(b));
-			for (const place of places)
-				if (!right.includes(place))
-					expect(a.look(place)).toEqual(b.look(place));
+			for (const place of places) if (!right.includes(place)) expect(a.look(place)).toEqual(b.look(place));
 			expect(a.wait(1)).toEqual(b.wait(1));
 		}
 	});
 
 	test("`next` does not stop where something hidden comes", () => {
-		const a = startRehearsal(
-			hiding([{ cause: "seal-breach", ...at(30), size: 0.01 }]),
-			"twin",
-			small,
-		);
+		const a = startRehearsal(hiding([{ cause: "seal-breach", ...at(30), size: 0.01 }]), "twin", small);
 		expect(a.next()).toEqual(sound().next());
 		expect(a.view().atMin).toBe(120);
 	});
@@ -141,42 +118,35 @@ test("in random rehearsals of drawn cases no cause is named before a look in the
 	);
 	let named = 0;
 	fc.assert(
-		fc.property(
-			fc.string({ minLength: 1, maxLength: 8 }),
-			fc.array(step, { maxLength: 25 }),
-			(seed, steps) => {
-				const of = drawCase(hiding([], { transferMin: 100 }), seed);
-				const rehearsal = startRehearsal(of, seed, small);
-				const looked = new Set<Place>();
-				let tookOff = false;
-				for (const one of steps) {
-					const answer =
-						"place" in one
-							? rehearsal.look(one.place)
-							: "act" in one
-								? rehearsal.act(one.act)
-								: rehearsal.wait(one.minutes);
-					if ("place" in one) looked.add(one.place);
-					// Who takes the dressing off sees the wound; of what else was wrong it still tells nothing.
-					tookOff ||= "act" in one && one.act === "new-dressing";
-					const said = JSON.stringify(answer) + readable(rehearsal);
-					for (const { cause } of of.rehearsal.hides) {
-						// A leak at a loose corner is heard at the edge like any other.
-						if (
-							causeFacts[cause].seenAt.some((place) => looked.has(place)) ||
-							(cause === "bleeding" && tookOff)
-						) {
-							named++;
-							continue;
-						}
-						expect(said).not.toMatch(telling[cause]);
-						// An alarm may be called as its cause is, and says so.
-						if (cause !== "source-empty") expect(said).not.toContain(cause);
-						expect(said).not.toContain(causeFacts[cause].words);
+		fc.property(fc.string({ minLength: 1, maxLength: 8 }), fc.array(step, { maxLength: 25 }), (seed, steps) => {
+			const of = drawCase(hiding([], { transferMin: 100 }), seed);
+			const rehearsal = startRehearsal(of, seed, small);
+			const looked = new Set<Place>();
+			let tookOff = false;
+			for (const one of steps) {
+				const answer =
+					"place" in one
+						? rehearsal.look(one.place)
+						: "act" in one
+							? rehearsal.act(one.act)
+							: rehearsal.wait(one.minutes);
+				if ("place" in one) looked.add(one.place);
+				// Who takes the dressing off sees the wound; of what else was wrong it still tells nothing.
+				tookOff ||= "act" in one && one.act === "new-dressing";
+				const said = JSON.stringify(answer) + readable(rehearsal);
+				for (const { cause } of of.rehearsal.hides) {
+					// A leak at a loose corner is heard at the edge like any other.
+					if (causeOf(cause).sights.some(({ place }) => looked.has(place)) || (cause === "bleeding" && tookOff)) {
+						named++;
+						continue;
 					}
+					expect(said).not.toMatch(telling[cause]);
+					// An alarm may be called as its cause is, and says so.
+					if (cause !== "source-empty") expect(said).not.toContain(cause);
+					expect(said).not.toContain(causeOf(cause).words);
 				}
-			},
-		),
+			}
+		}),
 		{ numRuns: often(1000, 10_000), seed: 4 },
 	);
 	expect(named).toBeGreaterThan(500); // places are looked at, too
@@ -195,12 +165,8 @@ test("the words that tell a cause are those a look finds it in", () => {
 		{ cause: "bleeding", ...at(10), volumeMl: 300, lastsMin: 60 },
 	];
 	for (const cause of causes)
-		for (const place of causeFacts[cause.cause].seenAt) {
-			const rehearsal = startRehearsal(
-				hiding([cause], { transferMin: 10 }),
-				"found",
-				small,
-			);
+		for (const { place } of causeOf(cause.cause).sights) {
+			const rehearsal = startRehearsal(hiding([cause], { transferMin: 10 }), "found", small);
 			const slow = ["canister-full", "source-empty"].includes(cause.cause);
 			if (slow) while (rehearsal.view().alarms.length === 0) rehearsal.next();
 			else rehearsal.wait(30);

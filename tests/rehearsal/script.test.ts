@@ -1,27 +1,18 @@
 import { expect, test } from "vitest";
-import { acts, places } from "../../src/rehearsal/index.ts";
 import { readScript, stepText } from "../../src/rehearsal/script.ts";
 import { sentence } from "../../src/scenario/index.ts";
+import { acts, places } from "../../src/vocabulary/index.ts";
 
 test("a script is one look, act or wait a line, with remarks and empty lines", () => {
 	const { steps, problems } = readScript(
 		"# a start\n\nlook  suction-line # the cheap one\r\nact free-suction-line\nwait 2.5\nnext\nend\n",
 	);
 	expect(problems).toEqual([]);
-	expect(steps.map(stepText)).toEqual([
-		"look suction-line",
-		"act free-suction-line",
-		"wait 2.5",
-		"next",
-		"end",
-	]);
+	expect(steps.map(stepText)).toEqual(["look suction-line", "act free-suction-line", "wait 2.5", "next", "end"]);
 });
 
 test("every look and act can be written and read back", () => {
-	const lines = [
-		...places.map((place) => `look ${place}`),
-		...acts.map((act) => `act ${act}`),
-	];
+	const lines = [...places.map((place) => `look ${place}`), ...acts.map((act) => `act ${act}`)];
 	expect(readScript(lines.join("\n")).steps.map(stepText)).toEqual(lines);
 });
 

@@ -12,9 +12,7 @@ export function closedThroughout(schema: object): object {
 			Object.entries(value).map(([keyword, part]) => [
 				keyword,
 				keyword === "properties" && isObject(part)
-					? Object.fromEntries(
-							Object.entries(part).map(([key, one]) => [key, close(one)]),
-						)
+					? Object.fromEntries(Object.entries(part).map(([key, one]) => [key, close(one)]))
 					: close(part),
 			]),
 		);
@@ -26,30 +24,18 @@ export function closedThroughout(schema: object): object {
 }
 
 /** The data with a key that nobody knows in one of its objects, once for each place that has one; items of a list are one place. */
-export function withStrangers(
-	data: Json,
-): { readonly place: string; readonly data: Json }[] {
+export function withStrangers(data: Json): { readonly place: string; readonly data: Json }[] {
 	const seen = new Set<string>();
-	const visit = (
-		value: Json,
-		place: string,
-		within: (changed: Json) => Json,
-	): { place: string; data: Json }[] => {
+	const visit = (value: Json, place: string, within: (changed: Json) => Json): { place: string; data: Json }[] => {
 		if (Array.isArray(value))
-			return value.flatMap((item, at) =>
-				visit(item, `${place}[]`, (changed) => within(value.with(at, changed))),
-			);
+			return value.flatMap((item, at) => visit(item, `${place}[]`, (changed) => within(value.with(at, changed))));
 		if (!isObject(value)) return [];
-		const here = seen.has(place)
-			? []
-			: [{ place, data: within({ ...value, stranger: 1 }) }];
+		const here = seen.has(place) ? [] : [{ place, data: within({ ...value, stranger: 1 }) }];
 		seen.add(place);
 		return [
 			...here,
 			...Object.entries(value).flatMap(([key, part]) =>
-				visit(part, `${place}.${key}`, (changed) =>
-					within({ ...value, [key]: changed }),
-				),
+				visit(part, `${place}.${key}`, (changed) => within({ ...value, [key]: changed })),
 			),
 		];
 	};

@@ -1,4 +1,4 @@
-import type { DayResult } from "../../src/analysis/day-result.ts";
+import type { DayResult } from "../../src/results/index.ts";
 import { dayResult } from "../charts/fixture.ts";
 
 const markup = `</script></style><img src=x onerror=alert(1)> ]]> "&' `;
@@ -11,16 +11,14 @@ export const readableText = `${markup}\uFFFD\uFFFD\uFFFD`;
 
 /** A result whose every free text is hostile to something that reads it. */
 export function hostileResult(): DayResult {
-	const result = dayResult(
-		[{ id: hostileText, canisterChangesMin: [700] }, { id: "=1+2" }],
-		{ title: hostileText, seed: "@SUM(A1)", solution: "+saline" },
-	);
+	const result = dayResult([{ id: hostileText, canisterChangesMin: [700] }, { id: "=1+2" }], {
+		title: hostileText,
+		seed: "@SUM(A1)",
+		solution: "+saline",
+	});
 	return {
 		...result,
-		scenario: {
-			...result.scenario,
-			supplies: [{ item: "-2+3", p50: 1, p90: 2, packSize: 4, packs: 1 }],
-		},
+		scenario: { ...result.scenario, supplies: [{ item: "-2+3", p50: 1, p90: 2, packSize: 4, packs: 1 }] },
 		cautions: [{ code: "free-text", text: hostileText, dressing: hostileText }],
 		assumptions: [
 			{

@@ -1,18 +1,17 @@
-import type { ScenarioSummary } from "../../src/analysis/day-result.ts";
-import type { MeasureName } from "../../src/analysis/measures.ts";
 import type {
+	ScenarioSummary,
 	SweepAxis,
-	SweepAxisName,
 	SweepMark,
 	SweepPoint,
 	SweepResult,
 	SweepValue,
-} from "../../src/analysis/sweep-result.ts";
+} from "../../src/results/index.ts";
+import type { AxisName, MeasureName } from "../../src/vocabulary/index.ts";
 import { dayResult, type Plan } from "../charts/fixture.ts";
 
 /** Hand-made grids for tests of reports: plausible shapes, invented numbers, nothing simulated. */
 
-const current: { readonly [N in SweepAxisName]: number } = {
+const current: { readonly [N in AxisName]: number } = {
 	dwell: 5,
 	suction: 120,
 	fill: 50,
@@ -21,7 +20,7 @@ const current: { readonly [N in SweepAxisName]: number } = {
 	apart: 0,
 };
 const usual = { ...current, dwell: 10, suction: 210 };
-const units: { readonly [N in SweepAxisName]: string } = {
+const units: { readonly [N in AxisName]: string } = {
 	dwell: "min",
 	suction: "min",
 	fill: "mL",
@@ -30,7 +29,7 @@ const units: { readonly [N in SweepAxisName]: string } = {
 	apart: "min",
 };
 
-type Setting = { readonly [N in SweepAxisName]: number };
+type Setting = { readonly [N in AxisName]: number };
 
 /** What a setting comes to, by rules of thumb. */
 function means({ dwell, suction, fill, depth, start, apart }: Setting): {
@@ -55,10 +54,7 @@ function means({ dwell, suction, fill, depth, start, apart }: Setting): {
 	};
 }
 
-function valuesOf(
-	setting: Setting,
-	measures: readonly MeasureName[],
-): { [N in MeasureName]?: SweepValue } {
+function valuesOf(setting: Setting, measures: readonly MeasureName[]): { [N in MeasureName]?: SweepValue } {
 	const [own, now] = [means(setting), means(current)];
 	return Object.fromEntries(
 		measures.map((measure) => {
@@ -78,7 +74,7 @@ function valuesOf(
 }
 
 export interface SweepPlan {
-	readonly axes?: { readonly [N in SweepAxisName]?: readonly number[] };
+	readonly axes?: { readonly [N in AxisName]?: readonly number[] };
 	readonly measures?: readonly MeasureName[];
 	readonly dressings?: readonly Plan[];
 	readonly scenario?: Partial<ScenarioSummary>;
@@ -87,49 +83,29 @@ export interface SweepPlan {
 	readonly reason?: string;
 }
 
-const mapMeasures: readonly MeasureName[] = [
-	"washes",
-	"meanExudateShare",
-	"breaches",
-	"nightCalls",
-];
-const ofTheClock: readonly MeasureName[] = [
-	"callsIn.handOver",
-	"callsIn.meals",
-	"callsIn.smallHours",
-	"callsTogether",
-];
+const mapMeasures: readonly MeasureName[] = ["washes", "meanExudateShare", "breaches", "nightCalls"];
+const ofTheClock: readonly MeasureName[] = ["callsIn.handOver", "callsIn.meals", "callsIn.smallHours", "callsTogether"];
 
 export function sweep(plan: SweepPlan = {}): SweepResult {
-	const given = plan.axes ?? {
-		dwell: [1, 5, 10, 20, 40],
-		suction: [60, 120, 210, 360],
-	};
-	const axes: SweepAxis[] = (Object.keys(units) as SweepAxisName[]).flatMap(
+	const given = plan.axes ?? { dwell: [1, 5, 10, 20, 40], suction: [60, 120, 210, 360] };
+	const axes: SweepAxis[] = (Object.keys(units) as AxisName[]).flatMap(
 		// the keys of the record above
 		(name) => {
 			const values = given[name];
-			return values === undefined
-				? []
-				: [{ name, unit: units[name], values, current: current[name] }];
+			return values === undefined ? [] : [{ name, unit: units[name], values, current: current[name] }];
 		},
 	);
 	const shown = plan.measures ?? mapMeasures;
 	const measures = [...new Set([...shown, ...mapMeasures, ...ofTheClock])];
-	const base = dayResult(plan.dressings ?? [{}], {
-		title: "Where on the map is the thigh wound?",
-		...plan.scenario,
-	});
+	const base = dayResult(plan.dressings ?? [{}], { title: "Where on the map is the thigh wound?", ...plan.scenario });
 	const grid = axes.reduce<number[][]>(
-		(rows, { values }) =>
-			rows.flatMap((row) => values.map((value) => [...row, value])),
+		(rows, { values }) => rows.flatMap((row) => values.map((value) => [...row, value])),
 		[[]],
 	);
 	const isTimed = given.start !== undefined;
 	const points = grid.map((at): SweepPoint => {
 		const setting = settingOf(axes, at);
-		const is = (other: Setting): boolean =>
-			JSON.stringify(other) === JSON.stringify(setting);
+		const is = (other: Setting): boolean => JSON.stringify(other) === JSON.stringify(setting);
 		const mean = means(setting);
 		return {
 			at,
@@ -138,45 +114,25 @@ export function sweep(plan: SweepPlan = {}): SweepResult {
 			usual: is(usual),
 			outside:
 				setting.dwell > 30
-					? [
-							plan.reason ??
-								"A dwell of 40 min is outside the 1 to 30 min that the defaults were set for.",
-						]
+					? [plan.reason ?? "A dwell of 40 min is outside the 1 to 30 min that the defaults were set for."]
 					: [],
 			kept: plan.plain === true || (mean.nightCalls ?? 0) < 0.08,
 			clock: isTimed
 				? {
-						canisterChanges: [
-							{
-								p10Min: 700,
-								p50Min: 780,
-								p90Min: 850,
-								probabilityWithinHorizon: 0.93,
-							},
-						],
-						alarmBins: Array.from(
-							{ length: 48 },
-							(_, bin) => 0.002 + 0.05 * Math.exp(-(((bin - 26) / 2) ** 2)),
-						),
+						canisterChanges: [{ p10Min: 700, p50Min: 780, p90Min: 850, probabilityWithinHorizon: 0.93 }],
+						alarmBins: Array.from({ length: 48 }, (_, bin) => 0.002 + 0.05 * Math.exp(-(((bin - 26) / 2) ** 2))),
 					}
 				: null,
 		};
 	});
 	const efficient = points.flatMap((point, place) =>
-		point.kept && !points.some((other) => other.kept && betters(other, point))
-			? [place]
-			: [],
+		point.kept && !points.some((other) => other.kept && betters(other, point)) ? [place] : [],
 	);
 	const mark = (name: SweepMark["mark"], setting: Setting): SweepMark => {
 		const place = points.findIndex((point) => point[name]);
 		return {
 			mark: name,
-			regimen: {
-				depthMmHg: setting.depth,
-				fillMl: setting.fill,
-				dwellMin: setting.dwell,
-				suctionMin: setting.suction,
-			},
+			regimen: { depthMmHg: setting.depth, fillMl: setting.fill, dwellMin: setting.dwell, suctionMin: setting.suction },
 			dressings: [],
 			point: place === -1 ? null : place,
 			measures: valuesOf(setting, measures),
@@ -196,14 +152,7 @@ export function sweep(plan: SweepPlan = {}): SweepResult {
 		constraints:
 			plan.plain === true
 				? []
-				: [
-						{
-							measure: "nightCalls",
-							test: "<",
-							limit: 0.08,
-							kept: points.filter(({ kept }) => kept).length,
-						},
-					],
+				: [{ measure: "nightCalls", test: "<", limit: 0.08, kept: points.filter(({ kept }) => kept).length }],
 		efficient:
 			plan.plain === true
 				? null
@@ -220,12 +169,7 @@ export function sweep(plan: SweepPlan = {}): SweepResult {
 				: {
 						axis: first.name,
 						points: points.flatMap(({ at }, place) =>
-							axes.every(
-								({ name, current: own }, index) =>
-									name === first.name || at[index] === own,
-							)
-								? [place]
-								: [],
+							axes.every(({ name, current: own }, index) => name === first.name || at[index] === own) ? [place] : [],
 						),
 					},
 		avoid: {
@@ -241,10 +185,7 @@ export function sweep(plan: SweepPlan = {}): SweepResult {
 	};
 }
 
-const settingOf = (
-	axes: readonly SweepAxis[],
-	at: readonly number[],
-): Setting => ({
+const settingOf = (axes: readonly SweepAxis[], at: readonly number[]): Setting => ({
 	...current,
 	...Object.fromEntries(axes.map(({ name }, index) => [name, at[index]])),
 });

@@ -1,5 +1,4 @@
-const places =
-	"dressing suction-line fill-line canister source port edge unit".split(" ");
+const places = "dressing suction-line fill-line canister source port edge unit".split(" ");
 const mending =
 	"free-suction-line free-fill-line change-canister change-source patch-edge pause resume new-port new-dressing call-help".split(
 		" ",
@@ -7,8 +6,7 @@ const mending =
 const looks = places.map((place) => `look ${place}\n`).join("");
 
 /** A plain rehearsal: to the alarm, a look, what mends the commonest cause, and on. */
-export const acts =
-	"next # to the alarm\nlook suction-line\nact free-suction-line\nlook edge\nwait 60\n";
+export const acts = "next # to the alarm\nlook suction-line\nact free-suction-line\nlook edge\nwait 60\n";
 
 /** What is typed in the rehearsals of every case, by name. */
 export const scripts = {

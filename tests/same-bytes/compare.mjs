@@ -38,14 +38,10 @@ const told = all.flatMap((file) => {
 	if (!news.has(file)) return [`missing: ${file}`];
 	if (!olds.has(file)) return [`new: ${file}`];
 	const [old, now] = [before, after].map((at) => readFileSync(join(at, file)));
-	return old.equals(now)
-		? []
-		: [`differs: ${file}: ${parting(old.toString(), now.toString())}`];
+	return old.equals(now) ? [] : [`differs: ${file}: ${parting(old.toString(), now.toString())}`];
 });
 for (const one of told) console.log(one);
 console.log(
-	told.length === 0
-		? `The same: all ${olds.size} files.`
-		: `Not the same: ${told.length} of ${all.length} files.`,
+	told.length === 0 ? `The same: all ${olds.size} files.` : `Not the same: ${told.length} of ${all.length} files.`,
 );
 process.exit(told.length === 0 ? 0 : 1);

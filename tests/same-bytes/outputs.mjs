@@ -26,9 +26,7 @@ const root = fileURLToPath(new URL("../../", import.meta.url));
 const here = import.meta.dirname;
 const [target, dist = join(root, "dist")] = process.argv.slice(2);
 if (target === undefined || existsSync(target) || !existsSync(dist)) {
-	console.error(
-		"node tests/same-bytes/outputs.mjs AFTER [DIST], where AFTER is not there yet and DIST is built",
-	);
+	console.error("node tests/same-bytes/outputs.mjs AFTER [DIST], where AFTER is not there yet and DIST is built");
 	process.exit(2);
 }
 
@@ -36,8 +34,7 @@ if (target === undefined || existsSync(target) || !existsSync(dist)) {
 const place = realpathSync(mkdtempSync(join(tmpdir(), "slackwater-")));
 const beside = (name) => join(place, "package", name);
 cpSync(dist, beside("dist"), { recursive: true });
-for (const name of ["node_modules", "scenarios", "package.json"])
-	symlinkSync(join(root, name), beside(name));
+for (const name of ["node_modules", "scenarios", "package.json"]) symlinkSync(join(root, name), beside(name));
 cpSync(join(here, "library.mjs"), beside("library.mjs"));
 const { bin } = JSON.parse(readFileSync(beside("package.json"), "utf8"));
 const terminal = pathToFileURL(join(here, "terminal.mjs")).href;
@@ -76,20 +73,15 @@ async function keep({ name, steps, files = {} }, number) {
 	const cwd = join(place, String(number));
 	mkdirSync(cwd);
 	symlinkSync(join(root, "scenarios"), join(cwd, "scenarios"));
-	for (const [file, text] of Object.entries(files))
-		writeFileSync(join(cwd, file), text);
+	for (const [file, text] of Object.entries(files)) writeFileSync(join(cwd, file), text);
 	const kept = join(target, name);
 	let said = "";
 	for (const [i, step] of steps.entries()) {
 		const { words } = step;
-		const told = await ran(
-			{ ...step, words: typeof words === "function" ? words(said) : words },
-			cwd,
-		);
+		const told = await ran({ ...step, words: typeof words === "function" ? words(said) : words }, cwd);
 		said = told.stdout.toString();
 		const before = steps.length === 1 ? "" : `${i + 1}.`;
-		for (const [what, bytes] of Object.entries(told))
-			write(join(kept, `${before}${what}`), bytes);
+		for (const [what, bytes] of Object.entries(told)) write(join(kept, `${before}${what}`), bytes);
 	}
 	for (const entry of readdirSync(cwd, {
 		recursive: true,
@@ -100,10 +92,7 @@ async function keep({ name, steps, files = {} }, number) {
 		if (!entry.isFile() || file in files) continue;
 		const bytes = readFileSync(path);
 		const isPage = file.endsWith(".html");
-		write(
-			join(kept, "files", file),
-			isPage ? ownWords(bytes.toString()) : bytes,
-		);
+		write(join(kept, "files", file), isPage ? ownWords(bytes.toString()) : bytes);
 	}
 	rmSync(cwd, { recursive: true });
 }

@@ -6,9 +6,7 @@ import { wrong } from "./wrong.mjs";
 const folder = new URL("../../scenarios/", import.meta.url);
 const textOf = (name) => readFileSync(new URL(name, folder), "utf8");
 const all = readdirSync(folder, { recursive: true, encoding: "utf8" })
-	.filter(
-		(name) => name.endsWith(".yaml") && /^slackwater:/mu.test(textOf(name)),
-	)
+	.filter((name) => name.endsWith(".yaml") && /^slackwater:/mu.test(textOf(name)))
 	.sort();
 const wards = all.filter((name) => /^ward:/mu.test(textOf(name)));
 const days = all.filter((name) => /^dressings:/mu.test(textOf(name)));
@@ -16,10 +14,7 @@ const drills = days.filter((name) => /^rehearsal:/mu.test(textOf(name)));
 const path = (name) => `scenarios/${name}`;
 
 /** Words as in a shell: blanks part them but within double quotes. */
-const wordsOf = (line) =>
-	[...line.matchAll(/(?:[^\s"]|"[^"]*")+/gu)].map(([word]) =>
-		word.replaceAll('"', ""),
-	);
+const wordsOf = (line) => [...line.matchAll(/(?:[^\s"]|"[^"]*")+/gu)].map(([word]) => word.replaceAll('"', ""));
 /** A name for a folder: the command, and what it was given. */
 const named = (line) =>
 	line
@@ -33,9 +28,7 @@ const of = (line, rest = {}) => ({
 });
 const several = (name, lines, files) => ({
 	name,
-	steps: lines.map((line) =>
-		typeof line === "string" ? { words: wordsOf(line) } : line,
-	),
+	steps: lines.map((line) => (typeof line === "string" ? { words: wordsOf(line) } : line)),
 	files,
 });
 
@@ -45,23 +38,15 @@ const helps = [
 	"--version",
 	"help",
 	"",
-	...[
-		"check",
-		"day",
-		"compare",
-		"sweep",
-		"supply",
-		"gather",
-		"drill",
-		"page",
-	].flatMap((command) => [`${command} --help`, `help ${command}`]),
+	...["check", "day", "compare", "sweep", "supply", "gather", "drill", "page"].flatMap((command) => [
+		`${command} --help`,
+		`help ${command}`,
+	]),
 ].map((line) => ({ ...of(line), name: `help/${line || "no word"}` }));
 
 const checks = [
 	...all.flatMap((name) =>
-		["", " --full", " --json", " --quiet"].map((options) =>
-			of(`check ${path(name)}${options}`),
-		),
+		["", " --full", " --json", " --quiet"].map((options) => of(`check ${path(name)}${options}`)),
 	),
 	...["", " --json", " --quiet"].map((options) => ({
 		...of(`check ${all.map(path).join(" ")}${options}`),
@@ -77,13 +62,7 @@ const dayRuns = [
 		[
 			few,
 			`${few} --json`,
-			...(drills.includes(name)
-				? []
-				: [
-						`${few} --chance off`,
-						`${few} --horizon "48 h"`,
-						`${few} --draw 7`,
-					]),
+			...(drills.includes(name) ? [] : [`${few} --chance off`, `${few} --horizon "48 h"`, `${few} --draw 7`]),
 		].map((options) => of(`day ${path(name)} ${options}`)),
 	),
 	...[
@@ -118,10 +97,7 @@ const compares = [
 		const files = { "compared.yaml": ownCompare(name) };
 		const shown = drills.includes(name) ? ["--json"] : ["", "--json"];
 		return shown.map((options) => ({
-			...of(
-				`compare compared.yaml --replications 30 --rests-on off ${options}`,
-				{ files },
-			),
+			...of(`compare compared.yaml --replications 30 --rests-on off ${options}`, { files }),
 			name: named(`compare ${name} ${options}`),
 		}));
 	}),
@@ -152,9 +128,7 @@ const compares = [
 const grid = '--dwell "3 min, 8 min"';
 const sweeps = [
 	...days.map((name) =>
-		of(
-			`sweep ${path(name)} --replications 6 ${grid} --start "08:00, 20:00"${drills.includes(name) ? " --json" : ""}`,
-		),
+		of(`sweep ${path(name)} --replications 6 ${grid} --start "08:00, 20:00"${drills.includes(name) ? " --json" : ""}`),
 	),
 	...[
 		`${grid} --json`,
@@ -168,14 +142,11 @@ const sweeps = [
 		`${grid} --efficient alarms,nurseMin,instilledMl:lower --chance off`,
 		`${grid} --horizon "48 h" --seed b --workers 2 --quiet`,
 	].map((options) => of(`sweep ${short} --replications 20 ${options}`)),
-	...[
-		'--apart "0 min, 30 min, 60 min"',
-		'--apart "0 min, 30 min" --start "07:00, 10:00" --json',
-	].map((options) => of(`sweep ${twins} --replications 12 ${options}`)),
-	of("sweep scenarios/when-to-begin.yaml --replications 40"),
-	of(
-		"sweep scenarios/sweep-thigh.yaml --replications 12 --keep nightCalls<0.25",
+	...['--apart "0 min, 30 min, 60 min"', '--apart "0 min, 30 min" --start "07:00, 10:00" --json'].map((options) =>
+		of(`sweep ${twins} --replications 12 ${options}`),
 	),
+	of("sweep scenarios/when-to-begin.yaml --replications 40"),
+	of("sweep scenarios/sweep-thigh.yaml --replications 12 --keep nightCalls<0.25"),
 ];
 
 const supplies = wards.flatMap((name) => {
@@ -194,10 +165,7 @@ const supplies = wards.flatMap((name) => {
 		].map((options) => of(`${ward}${options}`)),
 		several(named(`gather parts of ${name}`), [
 			`${ward} --rules-only --out parts`,
-			...["1/3", "3/3", "2/3"].map(
-				(shard) =>
-					`${ward} --rules parts/rules.json --shard ${shard} --out parts`,
-			),
+			...["1/3", "3/3", "2/3"].map((shard) => `${ward} --rules parts/rules.json --shard ${shard} --out parts`),
 			"gather parts/part-3-of-3.json parts/part-1-of-3.json parts/part-2-of-3.json --out whole",
 			"gather parts/part-3-of-3.json parts/part-1-of-3.json parts/part-2-of-3.json --json",
 			"gather parts/part-3-of-3.json parts/part-1-of-3.json parts/part-1-of-3.json parts/rules.json",
@@ -210,9 +178,7 @@ const drillRuns = [
 	...drills.flatMap((name) => {
 		const drill = `drill ${path(name)}`;
 		return [
-			...Object.entries(scripts).map(([as, input]) =>
-				of(drill, { input, as: ` (${as})` }),
-			),
+			...Object.entries(scripts).map(([as, input]) => of(drill, { input, as: ` (${as})` })),
 			of(`${drill} --json`, { input: scripts.looks, as: " (looks)" }),
 			of(`${drill} --out here`, { input: scripts.acts, as: " (acts)" }),
 			of(`${drill} --seed b --script acts.txt --out here --json`, {
@@ -227,10 +193,7 @@ const drillRuns = [
 	}),
 	...days.flatMap((name) => {
 		const drill = `drill ${path(name)} --generate --seed tuesday`;
-		return [
-			of(drill, { input: acts }),
-			of(`${drill} --json`, { input: scripts.looks }),
-		];
+		return [of(drill, { input: acts }), of(`${drill} --json`, { input: scripts.looks })];
 	}),
 ];
 

@@ -1,30 +1,19 @@
 const short = "scenarios/thigh-short-dwell.yaml";
-const bend = (text, ...pairs) =>
-	pairs.reduce((bent, [from, to]) => bent.replace(from, to), text);
+const bend = (text, ...pairs) => pairs.reduce((bent, [from, to]) => bent.replace(from, to), text);
 
 /** Input that cannot be used: lines, with the files and the standard input that they find. */
 export function wrong(textOf) {
 	const day = textOf("thigh-short-dwell.yaml");
 	const ward = textOf("ward/hospital.yaml").replaceAll("../", "scenarios/");
 	const files = {
-		"typos.yaml": bend(
-			day,
-			["tissue:", "tisue:"],
-			[/dwell: .*/u, "dwell: 5"],
-			["slackwater: 1", "slackwater: 9"],
-		),
+		"typos.yaml": bend(day, ["tissue:", "tisue:"], [/dwell: .*/u, "dwell: 5"], ["slackwater: 1", "slackwater: 9"]),
 		"not-yaml.yaml": "a: [1, 2\nb: }",
 		"empty.yaml": "",
 		"list.json": "[1, 2]",
 		"doubled.yaml": `${day}\ntitle: another\n`,
 		"deep.yaml": bend(day, [/depth: .*/u, "depth: 125 mmHg"]),
 		"long.yaml": bend(day, [/horizon: .*/u, "horizon: 90 d"]),
-		"ward.yaml": bend(
-			ward,
-			["units: 10", "units: ten"],
-			["rate:", "rates:"],
-			["foot-awkward-seal", "no-such-file"],
-		),
+		"ward.yaml": bend(ward, ["units: 10", "units: ten"], ["rate:", "rates:"], ["foot-awkward-seal", "no-such-file"]),
 		"part.json": '{ "format": "slackwater/supply-part@1" }',
 		"acts.txt": "look nose\ndance\nwait -3\nact new-port now please\n",
 		"here.txt": "a file",
@@ -74,9 +63,7 @@ export function wrong(textOf) {
 		`check ${short} --full --json`,
 		"check no-such-file.yaml scenarios",
 		"check",
-		...["day", "compare", "sweep", "drill", "supply", "page"].map(
-			(command) => `${command} typos.yaml`,
-		),
+		...["day", "compare", "sweep", "drill", "supply", "page"].map((command) => `${command} typos.yaml`),
 	];
 	return [
 		...lines.map((line) => ({ line, files })),

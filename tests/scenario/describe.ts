@@ -13,6 +13,4 @@ const short = (value: number) => String(Number(value.toFixed(1)));
 
 /** Hours where they come out short, else minutes. */
 const time = (minutes: number) =>
-	minutes >= 60 && Number.isInteger(minutes / 6)
-		? `${minutes / 60} h`
-		: `${short(minutes)} min`;
+	minutes >= 60 && Number.isInteger(minutes / 6) ? `${minutes / 60} h` : `${short(minutes)} min`;

@@ -1,16 +1,10 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { stringify } from "yaml";
-import {
-	checkScenario,
-	expectedEvents,
-	fullScenario,
-	readScenario,
-	sentence,
-} from "../../src/scenario/index.ts";
+import { checkScenario, expectedEvents, fullScenario, readScenario, sentence } from "../../src/scenario/index.ts";
 import { readings } from "../processor-time.ts";
 import { rawScenario } from "./arbitrary.ts";
-import { meaning } from "./meaning.ts";
+import { meaning } from "./meant.ts";
 import { least, type Raw } from "./sample.ts";
 
 /** Whatever a text is, it is read or refused in words, and with little work. */
@@ -18,8 +12,7 @@ function survives(text: string) {
 	const work = readings(() => {
 		const { scenario, problems } = checkScenario(text);
 		expect(scenario === null).toBe(problems.length > 0);
-		for (const problem of problems)
-			expect(sentence(problem)).not.toMatch(/undefined|\[object/u);
+		for (const problem of problems) expect(sentence(problem)).not.toMatch(/undefined|\[object/u);
 	});
 	expect(work).toBeLessThan(1000);
 }
@@ -42,14 +35,8 @@ describe("scenarios at random", () => {
 				const yaml = stringify(raw);
 				const scenario = readScenario(yaml);
 				expect(readScenario(JSON.stringify(raw))).toEqual(scenario);
-				expect(
-					readScenario(stringify(raw, { collectionStyle: "flow" }), {
-						format: "yaml",
-					}),
-				).toEqual(scenario);
-				expect(meaning(readScenario(fullScenario(yaml)))).toEqual(
-					meaning(scenario),
-				);
+				expect(readScenario(stringify(raw, { collectionStyle: "flow" }), { format: "yaml" })).toEqual(scenario);
+				expect(meaning(readScenario(fullScenario(yaml)))).toEqual(meaning(scenario));
 			}),
 			{ numRuns: 60 },
 		);
@@ -137,8 +124,7 @@ describe("scenarios at random", () => {
 				),
 				(edits) => {
 					let text = least;
-					for (const [at, gone, put] of edits)
-						text = text.slice(0, at) + put + text.slice(at + gone);
+					for (const [at, gone, put] of edits) text = text.slice(0, at) + put + text.slice(at + gone);
 					survives(text);
 				},
 			),
@@ -147,10 +133,7 @@ describe("scenarios at random", () => {
 	});
 
 	test("and text that is no scenario at all too", () => {
-		fc.assert(
-			fc.property(fc.string({ unit: "binary", maxLength: 300 }), survives),
-			{ numRuns: 200 },
-		);
+		fc.assert(fc.property(fc.string({ unit: "binary", maxLength: 300 }), survives), { numRuns: 200 });
 		fc.assert(
 			fc.property(
 				fc.array(

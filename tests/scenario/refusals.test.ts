@@ -1,9 +1,5 @@
 import { describe, expect, test } from "vitest";
-import {
-	checkScenario,
-	readScenario,
-	UnusableInput,
-} from "../../src/scenario/index.ts";
+import { checkScenario, readScenario, UnusableInput } from "../../src/scenario/index.ts";
 import { changed, faultOf, faults, least, type Raw } from "./sample.ts";
 
 const regimen = (raw: Raw) => raw.dressings[0].regimen;
@@ -111,11 +107,7 @@ describe("all problems at once", () => {
 			changed((raw) => {
 				raw.colour = "red";
 				raw.start = "2026-13-01T07:00";
-				raw.dressings[0].regimen = {
-					depth: "125 mmHg",
-					fill: 50,
-					suction: "2 h",
-				};
+				raw.dressings[0].regimen = { depth: "125 mmHg", fill: 50, suction: "2 h" };
 				raw.dressings.push({ id: "thigh", wound: { tissue: "bone" } });
 				raw.happenings = [{ at: 5, dressing: "calf", what: "breach" }];
 				raw.compare = { deep: { dressing: "knee" } };
@@ -154,13 +146,8 @@ describe("all problems at once", () => {
 	});
 
 	test("what is missing is placed at the map that misses it", () => {
-		const [problem] = checkScenario(
-			least.replace("dwell: 5 min, ", ""),
-		).problems;
-		expect(problem).toMatchObject({
-			path: "dressings[0].regimen.dwell",
-			line: 7,
-		});
+		const [problem] = checkScenario(least.replace("dwell: 5 min, ", "")).problems;
+		expect(problem).toMatchObject({ path: "dressings[0].regimen.dwell", line: 7 });
 	});
 
 	test("JSON has lines too", () => {

@@ -1,10 +1,5 @@
 import { stringify } from "yaml";
-import {
-	checkScenario,
-	readScenario,
-	type Scenario,
-	sentence,
-} from "../../src/scenario/index.ts";
+import { checkScenario, readScenario, type Scenario, sentence } from "../../src/scenario/index.ts";
 
 /** As little as a scenario may say. */
 export const least = `slackwater: 1
@@ -29,12 +24,7 @@ export function changed(change: (raw: Raw) => void): string {
 				id: "thigh",
 				wound: { tissue: "soft-tissue", exudate: "160 mL/d" },
 				foam: [{ area: "240 cm2", thickness: "1 cm" }],
-				regimen: {
-					depth: "-125 mmHg",
-					fill: "50 mL",
-					dwell: "5 min",
-					suction: "2 h",
-				},
+				regimen: { depth: "-125 mmHg", fill: "50 mL", dwell: "5 min", suction: "2 h" },
 			},
 		],
 	};
@@ -43,13 +33,10 @@ export function changed(change: (raw: Raw) => void): string {
 }
 
 /** The scenario that a change of the least one reads to. */
-export const readChanged = (change: (raw: Raw) => void): Scenario =>
-	readScenario(changed(change));
+export const readChanged = (change: (raw: Raw) => void): Scenario => readScenario(changed(change));
 
 /** The sentences of everything that is wrong with a text. */
-export const faults = (text: string): string[] =>
-	checkScenario(text).problems.map(sentence);
+export const faults = (text: string): string[] => checkScenario(text).problems.map(sentence);
 
 /** The one thing that is wrong after a change; all of them in one where there are more, so that a test fails on it. */
-export const faultOf = (change: (raw: Raw) => void): string =>
-	faults(changed(change)).join("\n");
+export const faultOf = (change: (raw: Raw) => void): string => faults(changed(change)).join("\n");

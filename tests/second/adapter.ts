@@ -30,10 +30,8 @@ export function secondInput(scenario: Scenario): SecondInput {
 			roundsClockMin: [...care.roundsClockMin],
 			turningMin: care.turningMin,
 			nurses: care.nurses,
-			changeEveryMin:
-				change !== null && "everyMin" in change ? change.everyMin : null,
-			changeAtMin:
-				change !== null && "atMin" in change ? [...change.atMin] : [],
+			changeEveryMin: change !== null && "everyMin" in change ? change.everyMin : null,
+			changeAtMin: change !== null && "atMin" in change ? [...change.atMin] : [],
 		},
 		happenings: scenario.happenings.map((happening) => ({ ...happening })),
 		constants: { ...constants },

@@ -1,21 +1,11 @@
 import { readFileSync } from "node:fs";
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import type {
-	DressingDay,
-	Moments,
-	TotalName,
-} from "../../src/analysis/index.ts";
-import {
-	addTo,
-	blockCount,
-	noMoments,
-	ProjectionGathering,
-	runBlocks,
-	traceDay,
-	variance,
-} from "../../src/analysis/index.ts";
+import type { DressingDay } from "../../src/results/index.ts";
 import { readScenario } from "../../src/scenario/index.ts";
+import { addTo, type Moments, noMoments, variance } from "../../src/statistics/index.ts";
+import { blockCount, ProjectionGathering, runBlocks, traceDay } from "../../src/studies/index.ts";
+import type { TotalName } from "../../src/vocabulary/index.ts";
 import { secondInput } from "./adapter.ts";
 import { randomDay } from "./random-day.ts";
 import { type SecondDay, second } from "./second.ts";
@@ -31,13 +21,10 @@ type Rows = readonly (readonly [string, ...number[]])[];
 
 /** Everything that has a time, as rows of a name and its times, in order. */
 function rows(day: DressingDay | SecondDay): Record<string, Rows> {
-	const ordered = (list: Rows) =>
-		[...list].sort((a, b) => a[1] - b[1] || a[0].localeCompare(b[0]));
+	const ordered = (list: Rows) => [...list].sort((a, b) => a[1] - b[1] || a[0].localeCompare(b[0]));
 	return {
 		phases: day.phases.map((p) => [p.phase, p.startMin, p.endMin]),
-		alarms: ordered(
-			day.alarms.map((a) => [spelled(a.condition), a.startMin, a.endMin]),
-		),
+		alarms: ordered(day.alarms.map((a) => [spelled(a.condition), a.startMin, a.endMin])),
 		pauses: ordered(day.pauses.map((p) => [p.reason, p.startMin, p.endMin])),
 		notices: ordered(day.notices.map((n) => [spelled(n.notice), n.atMin])),
 		canisterChanges: day.canisterChanges.map((c) => [c.reason, c.atMin]),
@@ -55,10 +42,7 @@ function expectAgreement(ours: DressingDay, theirs: SecondDay): void {
 		a[list].forEach((row, i) => {
 			for (let j = 1; j < row.length; j++) {
 				const apart = Math.abs((row[j] as number) - (b[list][i][j] as number)); // only the first item is a name
-				expect(
-					apart,
-					`${list} ${i} ${row[0]}: ${row[j]} against ${b[list][i][j]} min`,
-				).toBeLessThan(0.1);
+				expect(apart, `${list} ${i} ${row[0]}: ${row[j]} against ${b[list][i][j]} min`).toBeLessThan(0.1);
 			}
 		});
 	}
@@ -67,10 +51,9 @@ function expectAgreement(ours: DressingDay, theirs: SecondDay): void {
 	for (const [name, value] of Object.entries(theirs.totals)) {
 		const mine = ours.totals[name as keyof typeof ours.totals]; // the second implementation lists a part of the same names
 		const scale = name.endsWith("Ml") ? Math.max(value, moved) : value;
-		expect(
-			Math.abs(mine - value),
-			`${name}: ${mine} against ${value}`,
-		).toBeLessThanOrEqual(0.001 * Math.abs(scale) + 0.05);
+		expect(Math.abs(mine - value), `${name}: ${mine} against ${value}`).toBeLessThanOrEqual(
+			0.001 * Math.abs(scale) + 0.05,
+		);
 	}
 }
 
@@ -78,10 +61,7 @@ describe("a second implementation, written from the model's text alone, with sma
 	test("agrees on every phase, alarm, pause, notice and change within 0.1 min and on totals within 0.1 %, chance off", () => {
 		fc.assert(
 			fc.property(randomDay, (scenario) => {
-				const theirs = second(secondInput(scenario), {
-					dtMin: 0.01,
-					random: () => 0.5,
-				});
+				const theirs = second(secondInput(scenario), { dtMin: 0.01, random: () => 0.5 });
 				expectAgreement(traceDay(scenario).dressings[0], theirs[0]);
 			}),
 			{ numRuns: 60, seed: 20260302 },
@@ -108,10 +88,7 @@ describe("with chance on, in the mean", () => {
 	test.each(["thigh-short-dwell", "abdomen-fistula", "foot-awkward-seal"])(
 		"%s: every total and every alarm agrees within sampling error",
 		(name) => {
-			const scenario = {
-				...readScenario(readFileSync(`scenarios/${name}.yaml`, "utf8")),
-				replications: 6000,
-			};
+			const scenario = { ...readScenario(readFileSync(`scenarios/${name}.yaml`, "utf8")), replications: 6000 };
 			const gathering = new ProjectionGathering(scenario);
 			gathering.add(runBlocks(scenario, 0, blockCount(scenario)));
 			const [ours] = gathering.projection().dressings;
@@ -123,36 +100,21 @@ describe("with chance on, in the mean", () => {
 				addTo(moments, value);
 			};
 			for (let i = 0; i < steps.days; i++) {
-				const [day] = second(secondInput(scenario), {
-					dtMin: steps.dtMin,
-					random,
-				});
+				const [day] = second(secondInput(scenario), { dtMin: steps.dtMin, random });
 				for (const [key, value] of Object.entries(day.totals)) note(key, value);
 				for (const { condition } of ours.alarms)
-					note(
-						condition,
-						day.alarms.filter((a) => spelled(a.condition) === condition).length,
-					);
+					note(condition, day.alarms.filter((a) => spelled(a.condition) === condition).length);
 			}
 			const days = scenario.horizonMin / 1440;
 			for (const [key, moments] of theirs) {
 				const alarm = ours.alarms.find(({ condition }) => condition === key);
 				const total = ours.totals[key as TotalName]; // a name of a total where it is not one of an alarm
 				const mean = alarm === undefined ? total.mean : alarm.meanPerDay * days;
-				const half =
-					alarm === undefined
-						? total.halfWidth95
-						: (alarm.halfWidth95 ?? 0) * days;
-				const error = Math.hypot(
-					(half ?? 0) / 1.96,
-					Math.sqrt(variance(moments) / moments.count),
-				);
+				const half = alarm === undefined ? total.halfWidth95 : (alarm.halfWidth95 ?? 0) * days;
+				const error = Math.hypot((half ?? 0) / 1.96, Math.sqrt(variance(moments) / moments.count));
 				// What is too rare to have been seen at all has no error of its own: one event is allowed.
 				const allowed = 4.5 * error + 0.002 * Math.abs(mean) + 1 / steps.days;
-				expect(
-					Math.abs(mean - moments.mean),
-					`${key}: ${mean} against ${moments.mean}`,
-				).toBeLessThan(allowed);
+				expect(Math.abs(mean - moments.mean), `${key}: ${mean} against ${moments.mean}`).toBeLessThan(allowed);
 			}
 		},
 	);

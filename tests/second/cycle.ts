@@ -1,11 +1,5 @@
 import { exponential, gammaOfTwo } from "./chance.ts";
-import {
-	endAlarm,
-	raiseAlarm,
-	refresh,
-	serveCalls,
-	startPump,
-} from "./mend.ts";
+import { endAlarm, raiseAlarm, refresh, serveCalls, startPump } from "./mend.ts";
 import type { SecondPhase } from "./shape.ts";
 import {
 	ABSENT,
@@ -25,8 +19,7 @@ import {
 /** The phases of a dressing and what takes it from one to the next. */
 
 function closePhase(s: State, now: number) {
-	if (now - s.phaseStartMin > EPS)
-		s.phases.push({ phase: s.phase, startMin: s.phaseStartMin, endMin: now });
+	if (now - s.phaseStartMin > EPS) s.phases.push({ phase: s.phase, startMin: s.phaseStartMin, endMin: now });
 }
 
 function enter(s: State, ward: Ward, phase: SecondPhase) {
@@ -77,8 +70,7 @@ export function beginFill(s: State, ward: Ward) {
 
 /** What withholds a fill, but for an unfinished drain: an alarm, or a reason for which the pump would stand. */
 function isHindered(s: State): boolean {
-	for (let i = 0; i < s.standing.length; i++)
-		if (i !== ABSENT && s.standing[i] >= 0) return true;
+	for (let i = 0; i < s.standing.length; i++) if (i !== ABSENT && s.standing[i] >= 0) return true;
 	return s.off || s.canisterFull || s.roundBusy || s.portStopped;
 }
 
@@ -120,8 +112,7 @@ function endDwell(s: State, ward: Ward) {
 		const loosened = 1 - Math.exp(-s.regimen.dwellMin / k.debrisDwellMin);
 		const slough = s.given.slough;
 		s.debris += gammaOfTwo(random, k.debrisPerDrain * slough * loosened);
-		if (random() < k.clumpChance * slough)
-			s.debris += k.clumpMean * exponential(random);
+		if (random() < k.clumpChance * slough) s.debris += k.clumpMean * exponential(random);
 		addSuctionDebris(s, ward);
 	}
 	enter(s, ward, s.liquidMl > s.retainedMl + EPS ? "drain" : "suction");
@@ -145,14 +136,7 @@ export function startChange(s: State, ward: Ward) {
 	s.suctionKinked = false;
 	s.fillKinked = false;
 	zeroTimers(s);
-	for (const condition of [
-		SUCTION_PATH,
-		FILL_PATH,
-		SEAL_LEAK,
-		LOW_DEPTH,
-		ABSENT,
-		OUTPUT,
-	])
+	for (const condition of [SUCTION_PATH, FILL_PATH, SEAL_LEAK, LOW_DEPTH, ABSENT, OUTPUT])
 		endAlarm(s, ward, condition, now);
 	refresh(s, ward);
 	serveCalls(ward);
@@ -202,7 +186,4 @@ export function passBoundaries(s: State, ward: Ward) {
 
 /** The source has run out in a fill. */
 export const sourceIsOut = (s: State): boolean =>
-	s.phase === "fill" &&
-	s.standing[SOURCE] < 0 &&
-	s.sourceMl <= EPS &&
-	s.fillLeftMl > EPS;
+	s.phase === "fill" && s.standing[SOURCE] < 0 && s.sourceMl <= EPS && s.fillLeftMl > EPS;

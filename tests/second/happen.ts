@@ -23,8 +23,7 @@ export function hourlyOutputMl(s: State, ward: Ward): number {
 }
 
 export function setExudateRate(s: State, ward: Ward) {
-	s.exudateRate =
-		(s.given.exudateMlPerDay / 1440) * s.patientFactor * s.blockFactor;
+	s.exudateRate = (s.given.exudateMlPerDay / 1440) * s.patientFactor * s.blockFactor;
 	for (const bleed of s.bleeds) s.exudateRate += bleed.rate;
 	markOutput(s, ward.nowMin);
 	ward.stirred = true;
@@ -46,10 +45,7 @@ export function nextBlock(s: State, ward: Ward) {
 	const k = ward.k;
 	const draw = normal(ward.random);
 	const kept = k.blockCorrelation;
-	s.blockZ =
-		s.blockCount === 0
-			? draw
-			: kept * s.blockZ + Math.sqrt(1 - kept * kept) * draw;
+	s.blockZ = s.blockCount === 0 ? draw : kept * s.blockZ + Math.sqrt(1 - kept * kept) * draw;
 	s.blockFactor = meanOneFactor(s.blockZ, k.blockCv);
 	s.blockCount++;
 	setExudateRate(s, ward);
@@ -68,9 +64,7 @@ export function burst(s: State, ward: Ward) {
 export function breach(s: State, ward: Ward, size?: number) {
 	if (s.phase === "change") return;
 	const { k, random } = ward;
-	const drawn = ward.input.chance
-		? k.breachMedian * Math.exp(k.breachSigma * normal(random))
-		: k.breachMedian;
+	const drawn = ward.input.chance ? k.breachMedian * Math.exp(k.breachSigma * normal(random)) : k.breachMedian;
 	s.leak += size ?? drawn;
 	s.breaches++;
 	ward.stirred = true;
@@ -104,8 +98,7 @@ export function kink(s: State, ward: Ward, line: "suction" | "fill") {
 
 export function holdRound(s: State, ward: Ward) {
 	const k = ward.k;
-	if (s.canisterMl >= k.roundCanisterShare * s.given.canisterMl - EPS)
-		changeCanister(s, ward, "round");
+	if (s.canisterMl >= k.roundCanisterShare * s.given.canisterMl - EPS) changeCanister(s, ward, "round");
 	if (s.sourceMl < s.regimen.fillMl - EPS) {
 		s.nurseMin += k.handsSourceMin;
 		renewSource(s, ward, "round");
@@ -132,8 +125,7 @@ export function script(s: State, ward: Ward, item: SecondHappening) {
 			breach(s, ward, item.size);
 			return;
 		case "clog":
-			if (s.phase !== "change")
-				addDebris(s, ward, needed(item.share, "share of a clog"));
+			if (s.phase !== "change") addDebris(s, ward, needed(item.share, "share of a clog"));
 			return;
 		case "kink-fill":
 			kink(s, ward, "fill");
@@ -142,10 +134,7 @@ export function script(s: State, ward: Ward, item: SecondHappening) {
 			kink(s, ward, "suction");
 			return;
 		case "off":
-			s.offUntilMin = Math.max(
-				s.offUntilMin,
-				ward.nowMin + needed(item.forMin, "length of an off"),
-			);
+			s.offUntilMin = Math.max(s.offUntilMin, ward.nowMin + needed(item.forMin, "length of an off"));
 			s.off = true;
 			openPause(s, "off", ward.nowMin);
 			refresh(s, ward);

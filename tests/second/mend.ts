@@ -39,11 +39,7 @@ export function refresh(s: State, ward: Ward) {
 	s.conductance = ward.k.conductance * open * open;
 	s.pathOpen = !s.suctionKinked && open > 0;
 	const on =
-		(s.phase === "suction" || s.phase === "drain") &&
-		!s.off &&
-		!s.canisterFull &&
-		!s.roundBusy &&
-		!s.portStopped;
+		(s.phase === "suction" || s.phase === "drain") && !s.off && !s.canisterFull && !s.roundBusy && !s.portStopped;
 	if (on && !s.pumpOn) startPump(s, ward);
 	s.pumpOn = on;
 }
@@ -58,8 +54,7 @@ function handsMin(s: State, ward: Ward, condition: number): number {
 	if (condition === CANISTER) return k.handsCanisterMin;
 	if (condition === SOURCE) return k.handsSourceMin;
 	if (condition === FILL_PATH) return k.handsKinkMin;
-	if (condition === SUCTION_PATH)
-		return s.suctionKinked ? k.handsKinkMin : k.handsPortMin;
+	if (condition === SUCTION_PATH) return s.suctionKinked ? k.handsKinkMin : k.handsPortMin;
 	return k.handsPatchMin;
 }
 
@@ -80,8 +75,7 @@ export function raiseAlarm(s: State, ward: Ward, condition: number) {
 	const median = night ? ward.input.care.nightMin : ward.input.care.dayMin;
 	const spread = ward.input.chance ? ward.input.care.spread : 0;
 	s.callStage[condition] = CALL_DELAY;
-	s.callDueMin[condition] =
-		now + median * Math.exp(spread * normal(ward.random));
+	s.callDueMin[condition] = now + median * Math.exp(spread * normal(ward.random));
 	s.callHandsMin[condition] = handsMin(s, ward, condition);
 	if (condition === SUCTION_PATH) s.newPort = !s.suctionKinked;
 }
@@ -111,8 +105,7 @@ export function serveCalls(ward: Ward) {
 			for (let i = 0; i < 6; i++)
 				if (
 					s.callStage[i] === CALL_QUEUED &&
-					(first === undefined ||
-						s.callDueMin[i] < first.callDueMin[firstCondition])
+					(first === undefined || s.callDueMin[i] < first.callDueMin[firstCondition])
 				) {
 					first = s;
 					firstCondition = i;
@@ -150,11 +143,7 @@ export function finishJob(s: State, ward: Ward, condition: number) {
 	} else closeBreaches(s, ward);
 }
 
-export function emptyCanister(
-	s: State,
-	ward: Ward,
-	reason: "at-capacity" | "round" | "scripted",
-) {
+export function emptyCanister(s: State, ward: Ward, reason: "at-capacity" | "round" | "scripted") {
 	s.canisterChanges.push({ atMin: ward.nowMin, reason });
 	s.canisterMl = 0;
 	s.canisterFull = false;
@@ -169,11 +158,7 @@ export function emptyCanister(
 }
 
 /** A change of canister at a round or by script: with the pump at work it costs the dressing a minute. */
-export function changeCanister(
-	s: State,
-	ward: Ward,
-	reason: "round" | "scripted",
-) {
+export function changeCanister(s: State, ward: Ward, reason: "round" | "scripted") {
 	if (s.roundBusy) return;
 	s.nurseMin += ward.k.handsCanisterMin;
 	if (s.phase !== "suction" && s.phase !== "drain") {
@@ -188,11 +173,7 @@ export function changeCanister(
 	ward.stirred = true;
 }
 
-export function renewSource(
-	s: State,
-	ward: Ward,
-	reason: "empty" | "round" | "expired" | "scripted",
-) {
+export function renewSource(s: State, ward: Ward, reason: "empty" | "round" | "expired" | "scripted") {
 	s.sourceChanges.push({ atMin: ward.nowMin, reason, wastedMl: s.sourceMl });
 	s.solutionWastedMl += s.sourceMl;
 	s.sourceMl = s.given.sourceMl;

@@ -1,12 +1,5 @@
 import { exponential } from "./chance.ts";
-import {
-	addSuctionDebris,
-	beginFill,
-	fillIsDue,
-	passBoundaries,
-	sourceIsOut,
-	startChange,
-} from "./cycle.ts";
+import { addSuctionDebris, beginFill, fillIsDue, passBoundaries, sourceIsOut, startChange } from "./cycle.ts";
 import {
 	breach,
 	burst,
@@ -20,15 +13,7 @@ import {
 	script,
 } from "./happen.ts";
 import type { Laws } from "./laws.ts";
-import {
-	emptyCanister,
-	endAlarm,
-	finishJob,
-	raiseAlarm,
-	renewSource,
-	serveCalls,
-	stopForPort,
-} from "./mend.ts";
+import { emptyCanister, endAlarm, finishJob, raiseAlarm, renewSource, serveCalls, stopForPort } from "./mend.ts";
 import {
 	ABSENT,
 	CALL_DELAY,
@@ -52,14 +37,10 @@ const blockEnd = (s: State, ward: Ward): number =>
 	ward.input.chance ? s.blockCount * ward.k.blockMin : Number.POSITIVE_INFINITY;
 
 const debrisDue = (s: State, ward: Ward): number =>
-	ward.input.chance && s.phase !== "change"
-		? s.debrisAddedMin + ward.k.debrisEveryMin
-		: Number.POSITIVE_INFINITY;
+	ward.input.chance && s.phase !== "change" ? s.debrisAddedMin + ward.k.debrisEveryMin : Number.POSITIVE_INFINITY;
 
 const expiry = (s: State, k: Laws): number =>
-	s.regimen.fillMl > 0 && s.phase !== "fill"
-		? s.sourceHungMin + k.hangMin
-		: Number.POSITIVE_INFINITY;
+	s.regimen.fillMl > 0 && s.phase !== "fill" ? s.sourceHungMin + k.hangMin : Number.POSITIVE_INFINITY;
 
 const changeDue = (s: State, ward: Ward): number =>
 	s.phase === "change" || ward.input.care.changeEveryMin === null
@@ -85,15 +66,12 @@ function nextTime(s: State, ward: Ward): number {
 		s.off ? s.offUntilMin : Number.POSITIVE_INFINITY,
 	);
 	const leaves = s.window.timeMin[s.window.first + 1];
-	if (leaves !== undefined && s.phase !== "change")
-		next = Math.min(next, leaves + ward.k.outputWindowMin);
+	if (leaves !== undefined && s.phase !== "change") next = Math.min(next, leaves + ward.k.outputWindowMin);
 	for (const bleed of s.bleeds) next = Math.min(next, bleed.endMin);
 	for (let i = 0; i < s.callStage.length; i++)
-		if (s.callStage[i] === CALL_DELAY || s.callStage[i] === CALL_WORK)
-			next = Math.min(next, s.callDueMin[i]);
+		if (s.callStage[i] === CALL_DELAY || s.callStage[i] === CALL_WORK) next = Math.min(next, s.callDueMin[i]);
 	if (s.regimen.fillMl === 0)
-		for (const item of s.regimens)
-			if (item.fromMin > ward.nowMin + EPS) next = Math.min(next, item.fromMin);
+		for (const item of s.regimens) if (item.fromMin > ward.nowMin + EPS) next = Math.min(next, item.fromMin);
 	return next;
 }
 
@@ -119,14 +97,12 @@ function due(s: State, ward: Ward, order: number) {
 			return;
 		case 2:
 			for (let i = 0; i < s.callStage.length; i++)
-				if (s.callStage[i] === CALL_WORK && s.callDueMin[i] <= late)
-					finishJob(s, ward, i);
+				if (s.callStage[i] === CALL_WORK && s.callDueMin[i] <= late) finishJob(s, ward, i);
 			if (s.roundUntilMin <= late) emptyCanister(s, ward, s.roundReason);
 			if (s.portStopMin <= late) stopForPort(s, ward);
 			return;
 		case 3:
-			for (; ward.roundsMin[s.roundIndex] <= late; s.roundIndex++)
-				holdRound(s, ward);
+			for (; ward.roundsMin[s.roundIndex] <= late; s.roundIndex++) holdRound(s, ward);
 			if (expiry(s, k) <= late) renewSource(s, ward, "expired");
 			return;
 		case 4:
@@ -134,10 +110,8 @@ function due(s: State, ward: Ward, order: number) {
 			return;
 		case 5:
 			endScripted(s, ward);
-			for (; s.happenings[s.happeningIndex]?.atMin <= late; )
-				script(s, ward, s.happenings[s.happeningIndex++]);
-			for (; s.changeAtMin[s.changeIndex] <= late; s.changeIndex++)
-				if (s.phase !== "change") startChange(s, ward);
+			for (; s.happenings[s.happeningIndex]?.atMin <= late; ) script(s, ward, s.happenings[s.happeningIndex++]);
+			for (; s.changeAtMin[s.changeIndex] <= late; s.changeIndex++) if (s.phase !== "change") startChange(s, ward);
 			if (changeDue(s, ward) <= late) startChange(s, ward);
 			return;
 		case 6:
@@ -173,15 +147,11 @@ function due(s: State, ward: Ward, order: number) {
 			if (sourceIsOut(s)) raiseAlarm(s, ward, SOURCE);
 			if (s.leakMin >= k.leakDelayMin - EPS) raiseAlarm(s, ward, SEAL_LEAK);
 			if (s.lowMin >= k.lowDelayMin - EPS) raiseAlarm(s, ward, LOW_DEPTH);
-			if (
-				s.closedMin >= k.closedLimitMin - EPS ||
-				(s.phase === "drain" && s.drainMin >= drainLimit(s, k) - EPS)
-			)
+			if (s.closedMin >= k.closedLimitMin - EPS || (s.phase === "drain" && s.drainMin >= drainLimit(s, k) - EPS))
 				raiseAlarm(s, ward, SUCTION_PATH);
 			if (s.stallMin >= k.stallLimitMin - EPS) raiseAlarm(s, ward, FILL_PATH);
 			if (s.absentMin >= k.absentLimitMin - EPS) raiseAlarm(s, ward, ABSENT);
-			if (hourlyOutputMl(s, ward) > k.outputLimitMl + EPS)
-				raiseAlarm(s, ward, OUTPUT);
+			if (hourlyOutputMl(s, ward) > k.outputLimitMl + EPS) raiseAlarm(s, ward, OUTPUT);
 			else endAlarm(s, ward, OUTPUT, now);
 			return;
 		case 10:
@@ -195,10 +165,7 @@ function due(s: State, ward: Ward, order: number) {
 			if (fillIsDue(s)) beginFill(s, ward);
 			return;
 		case 12:
-			if (
-				!s.canisterNoticed &&
-				s.canisterMl > k.noticeShare * s.given.canisterMl + EPS
-			) {
+			if (!s.canisterNoticed && s.canisterMl > k.noticeShare * s.given.canisterMl + EPS) {
 				s.canisterNoticed = true;
 				s.notices.push({ notice: "canister above 90 %", atMin: now });
 			}
@@ -213,18 +180,15 @@ function due(s: State, ward: Ward, order: number) {
 }
 
 /** Orders that only a clock on the wall brings about; the others watch levels and timers at every step. */
-const isTimed = (order: number): boolean =>
-	(order >= 2 && order <= 7) || order === 10;
+const isTimed = (order: number): boolean => (order >= 2 && order <= 7) || order === 10;
 
 /** Everything that is due now, in order, until nothing more comes of it. */
 export function settle(ward: Ward) {
 	const { states } = ward;
 	let timed = false;
-	for (let i = 0; i < states.length; i++)
-		if (ward.nowMin >= states[i].nextMin - EPS) timed = true;
+	for (let i = 0; i < states.length; i++) if (ward.nowMin >= states[i].nextMin - EPS) timed = true;
 	for (let pass = 0; ; pass++) {
-		if (pass > 100)
-			throw new Error(`no end of happenings at ${ward.nowMin} min`);
+		if (pass > 100) throw new Error(`no end of happenings at ${ward.nowMin} min`);
 		ward.stirred = false;
 		for (let order = 1; order <= 12; order++) {
 			if (ward.stirred) timed = true;

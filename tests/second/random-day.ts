@@ -1,15 +1,9 @@
 import fc from "fast-check";
 import { constantsWith } from "../../src/physics/index.ts";
-import type {
-	Dressing,
-	Happening,
-	Regimen,
-	Scenario,
-} from "../../src/scenario/index.ts";
+import type { Dressing, Happening, Regimen, Scenario } from "../../src/scenario/index.ts";
 import { reference, shortDwell, thigh } from "../therapy/example.ts";
 
-const tenths = (least: number, most: number) =>
-	fc.integer({ min: least * 10, max: most * 10 }).map((n) => n / 10);
+const tenths = (least: number, most: number) => fc.integer({ min: least * 10, max: most * 10 }).map((n) => n / 10);
 
 const moment = tenths(0, 1400).map((min) => min + 0.0071);
 
@@ -33,29 +27,16 @@ const regimens: fc.Arbitrary<Regimen[]> = fc.oneof(
 	{ weight: 3, arbitrary: regimen.map((r) => [r]) },
 	{
 		weight: 1,
-		arbitrary: fc
-			.tuple(regimen, regimen, tenths(200, 1200))
-			.map(([a, b, fromMin]) => [a, { ...b, fromMin }]),
+		arbitrary: fc.tuple(regimen, regimen, tenths(200, 1200)).map(([a, b, fromMin]) => [a, { ...b, fromMin }]),
 	},
 );
 
 const dressing: fc.Arbitrary<Dressing> = fc
 	.record({
 		exudateMlPerDay: fc.constantFrom(3.1, 41, 162, 403, 1207, 2951),
-		slough: fc.constantFrom<"clean" | "ordinary" | "heavy">(
-			"clean",
-			"ordinary",
-			"heavy",
-		),
-		difficulty: fc.constantFrom<"easy" | "ordinary" | "awkward">(
-			"easy",
-			"ordinary",
-			"awkward",
-		),
-		outflow: fc.constantFrom(null, null, null, {
-			totalMlPerDay: 400,
-			burstsPerDay: 12,
-		}),
+		slough: fc.constantFrom<"clean" | "ordinary" | "heavy">("clean", "ordinary", "heavy"),
+		difficulty: fc.constantFrom<"easy" | "ordinary" | "awkward">("easy", "ordinary", "awkward"),
+		outflow: fc.constantFrom(null, null, null, { totalMlPerDay: 400, burstsPerDay: 12 }),
 		foamVolumeMl: fc.constantFrom(60, 150, 240, 400),
 		canisterMl: fc.constantFrom(300, 500, 1000),
 		sourceMl: fc.constantFrom(130, 230, 500, 1000),
@@ -116,11 +97,7 @@ export const randomDay: fc.Arbitrary<Scenario> = fc
 	.record({
 		dressing,
 		happenings: fc.array(happening, { maxLength: 5 }),
-		roundsClockMin: fc.constantFrom(
-			[],
-			[180, 420, 660, 900, 1140, 1380],
-			[420, 1140],
-		),
+		roundsClockMin: fc.constantFrom([], [180, 420, 660, 900, 1140, 1380], [420, 1140]),
 		nurses: fc.constantFrom(null, null, 1),
 		everyMin: fc.constantFrom(null, null, 2880, 600),
 	})
@@ -129,10 +106,5 @@ export const randomDay: fc.Arbitrary<Scenario> = fc
 		dressings: [one],
 		happenings,
 		constants: constantsWith(),
-		care: {
-			...reference.care,
-			roundsClockMin,
-			nurses,
-			dressingChange: everyMin === null ? null : { everyMin },
-		},
+		care: { ...reference.care, roundsClockMin, nurses, dressingChange: everyMin === null ? null : { everyMin } },
 	}));

@@ -1,11 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { constantsWith } from "../../src/physics/constants.ts";
 import { type SecondDay, type SecondInput, second } from "./second.ts";
-import type {
-	SecondDressing,
-	SecondHappening,
-	SecondRegimen,
-} from "./shape.ts";
+import type { SecondDressing, SecondHappening, SecondRegimen } from "./shape.ts";
 
 /** A small seeded generator for these tests: mulberry32, from memory. */
 function mulberry32(seed: number): () => number {
@@ -66,11 +62,12 @@ const day = (over: Partial<SecondInput> = {}): SecondInput => ({
 	...over,
 });
 
-const at = (
-	atMin: number,
-	what: SecondHappening["what"],
-	over: Partial<SecondHappening> = {},
-): SecondHappening => ({ atMin, what, dressing: "thigh", ...over });
+const at = (atMin: number, what: SecondHappening["what"], over: Partial<SecondHappening> = {}): SecondHappening => ({
+	atMin,
+	what,
+	dressing: "thigh",
+	...over,
+});
 
 const run = (input: SecondInput, dtMin = 0.05, seed = 1): SecondDay[] =>
 	second(input, { dtMin, random: mulberry32(seed) });
@@ -83,14 +80,10 @@ function only(input: SecondInput, dtMin = 0.05): SecondDay {
 }
 
 const starts = (result: SecondDay, phase: string): number[] =>
-	result.phases
-		.filter((item) => item.phase === phase)
-		.map((item) => item.startMin);
+	result.phases.filter((item) => item.phase === phase).map((item) => item.startMin);
 
 const spans = (result: SecondDay, condition: string): number[] =>
-	result.alarms
-		.filter((item) => item.condition === condition)
-		.flatMap((item) => [item.startMin, item.endMin]);
+	result.alarms.filter((item) => item.condition === condition).flatMap((item) => [item.startMin, item.endMin]);
 
 function expectTimes(actual: number[], expected: number[], digits = 2) {
 	expect(actual).toHaveLength(expected.length);
@@ -114,13 +107,7 @@ describe("the model's reference figures", () => {
 	});
 
 	it("10 min with 3.5 h gives 6 fills, 300 mL and a share of 0.759", () => {
-		const result = only(
-			day({
-				dressings: [
-					dressing({ regimens: [regimen({ dwellMin: 10, suctionMin: 210 })] }),
-				],
-			}),
-		);
+		const result = only(day({ dressings: [dressing({ regimens: [regimen({ dwellMin: 10, suctionMin: 210 })] })] }));
 		expect(result.totals.fills).toBe(6);
 		expect(result.totals.instilledMl).toBeCloseTo(300, 9);
 		expect(starts(result, "fill")[0]).toBeCloseTo(210, 6);
@@ -129,9 +116,7 @@ describe("the model's reference figures", () => {
 	});
 
 	it("a breach of 0.025 at 200 min is a seal leak from 201 to 215", () => {
-		const result = only(
-			day({ happenings: [at(200, "breach", { size: 0.025 })] }),
-		);
+		const result = only(day({ happenings: [at(200, "breach", { size: 0.025 })] }));
 		expectTimes(spans(result, "seal leak"), [201, 215], 6);
 		expect(result.alarms).toHaveLength(1);
 	});
@@ -158,12 +143,7 @@ describe("the model's reference figures", () => {
 });
 
 const rounds = [3, 7, 11, 15, 19, 23].map((hour) => hour * 60);
-const busyCare: SecondInput["care"] = {
-	...day().care,
-	roundsClockMin: rounds,
-	turningMin: 240,
-	changeEveryMin: 2880,
-};
+const busyCare: SecondInput["care"] = { ...day().care, roundsClockMin: rounds, turningMin: 240, changeEveryMin: 2880 };
 const fistula = { totalMlPerDay: 450, burstsPerDay: 24 };
 const stepDown = [
 	regimen(),
@@ -174,26 +154,14 @@ const stepDown = [
 /** A dozen days that differ in what goes wrong. */
 const varied: [string, SecondInput][] = [
 	["an ordinary day", day({ care: busyCare })],
-	[
-		"two days to a dressing change, and one after it",
-		day({ horizonMin: 4320, care: busyCare }),
-	],
-	[
-		"a fistula",
-		day({ care: busyCare, dressings: [dressing({ outflow: fistula })] }),
-	],
+	["two days to a dressing change, and one after it", day({ horizonMin: 4320, care: busyCare })],
+	["a fistula", day({ care: busyCare, dressings: [dressing({ outflow: fistula })] })],
 	[
 		"heavy slough under an awkward seal",
 		day({
 			horizonMin: 2880,
 			care: busyCare,
-			dressings: [
-				dressing({
-					slough: 3,
-					difficulty: 1.5,
-					regimens: [regimen({ suctionMin: 30, dwellMin: 15 })],
-				}),
-			],
+			dressings: [dressing({ slough: 3, difficulty: 1.5, regimens: [regimen({ suctionMin: 30, dwellMin: 15 })] })],
 		}),
 	],
 	[
@@ -232,23 +200,14 @@ const varied: [string, SecondInput][] = [
 	],
 	[
 		"a step-down to suction alone and back",
-		day({
-			horizonMin: 2880,
-			care: busyCare,
-			dressings: [dressing({ regimens: stepDown })],
-		}),
+		day({ horizonMin: 2880, care: busyCare, dressings: [dressing({ regimens: stepDown })] }),
 	],
 	[
 		"a day that begins in fill and is off for a while",
 		day({
 			care: busyCare,
 			dressings: [dressing({ regimens: [regimen({ begin: "fill" })] })],
-			happenings: [
-				at(2, "off", { forMin: 12 }),
-				at(60, "off", { forMin: 45 }),
-				at(250, "transfer"),
-				at(254, "turn"),
-			],
+			happenings: [at(2, "off", { forMin: 12 }), at(60, "off", { forMin: 45 }), at(250, "transfer"), at(254, "turn")],
 		}),
 	],
 	[
@@ -280,15 +239,7 @@ const varied: [string, SecondInput][] = [
 				dressing({
 					ageMin: 2400,
 					foamVolumeMl: 600,
-					regimens: [
-						regimen({
-							begin: "fill",
-							depthMmHg: 150,
-							fillMl: 156,
-							suctionMin: 60,
-							drawdown: 0.05,
-						}),
-					],
+					regimens: [regimen({ begin: "fill", depthMmHg: 150, fillMl: 156, suctionMin: 60, drawdown: 0.05 })],
 				}),
 			],
 		}),
@@ -298,9 +249,7 @@ const varied: [string, SecondInput][] = [
 describe("a dozen days with chance on", () => {
 	const results = varied.flatMap(([name, input], i) =>
 		[1, 2, 3].flatMap((replication) =>
-			run({ ...input, chance: true }, 0.05, 100 * i + replication).map(
-				(result) => ({ name, input, result }),
-			),
+			run({ ...input, chance: true }, 0.05, 100 * i + replication).map((result) => ({ name, input, result })),
 		),
 	);
 
@@ -308,9 +257,7 @@ describe("a dozen days with chance on", () => {
 		for (const { name, result } of results) {
 			const t = result.totals;
 			const out = t.toCanisterMl + t.inDressingMl + t.weptMl + t.discardedMl;
-			expect(Math.abs(t.instilledMl + t.exudateMl - out), name).toBeLessThan(
-				1e-6,
-			);
+			expect(Math.abs(t.instilledMl + t.exudateMl - out), name).toBeLessThan(1e-6);
 		}
 	});
 
@@ -352,9 +299,7 @@ describe("a dozen days with chance on", () => {
 				.filter((item) => item.phase === "fill" || item.phase === "dwell")
 				.reduce((sum, item) => sum + item.endMin - item.startMin, 0);
 			expect(t.wetMin, name).toBeCloseTo(wet, 5);
-			expect(t.underSuctionMin + t.wetMin).toBeLessThanOrEqual(
-				input.horizonMin + 1e-6,
-			);
+			expect(t.underSuctionMin + t.wetMin).toBeLessThanOrEqual(input.horizonMin + 1e-6);
 			expect(t.meanExudateShare).toBeGreaterThan(0);
 			expect(t.meanExudateShare).toBeLessThanOrEqual(1);
 			expect(t.woundOutputMl).toBeLessThanOrEqual(t.exudateMl + 1e-6);
@@ -364,9 +309,7 @@ describe("a dozen days with chance on", () => {
 
 	it("between them bring on everything that the balance has to survive", () => {
 		const all = results.map(({ result }) => result);
-		const conditions = new Set(
-			all.flatMap((result) => result.alarms.map((item) => item.condition)),
-		);
+		const conditions = new Set(all.flatMap((result) => result.alarms.map((item) => item.condition)));
 		expect([...conditions].sort()).toEqual([
 			"canister at capacity",
 			"depth not held",
@@ -377,13 +320,9 @@ describe("a dozen days with chance on", () => {
 			"suction absent",
 			"suction path obstructed",
 		]);
-		const reasons = new Set(
-			all.flatMap((result) => result.pauses.map((item) => item.reason)),
-		);
+		const reasons = new Set(all.flatMap((result) => result.pauses.map((item) => item.reason)));
 		expect([...reasons].sort()).toEqual(["canister", "off", "port", "round"]);
-		const phases = new Set(
-			all.flatMap((result) => result.phases.map((item) => item.phase)),
-		);
+		const phases = new Set(all.flatMap((result) => result.phases.map((item) => item.phase)));
 		expect(phases.size).toBe(5);
 		expect(all.some((result) => result.totals.weptMl > 1)).toBe(true);
 		expect(all.some((result) => result.totals.discardedMl > 1)).toBe(true);
@@ -404,11 +343,7 @@ describe("figures worked out by hand from the text", () => {
 		const slope = (0.15 * 8) / 250 + 0.0002;
 		const lowMin = (airL / (760 * slope)) * Math.log(240 / 140);
 		const startMin = 125 + 50 / 60 + lowMin + 6;
-		expectTimes(
-			spans(result, "suction path obstructed"),
-			[startMin, startMin + 4 + 15],
-			3,
-		);
+		expectTimes(spans(result, "suction path obstructed"), [startMin, startMin + 4 + 15], 3);
 		expectTimes(
 			result.pauses.flatMap((item) => [item.startMin, item.endMin]),
 			[startMin + 14, startMin + 19],
@@ -425,8 +360,7 @@ describe("figures worked out by hand from the text", () => {
 	});
 
 	it("an off of 20 min is no suction absent and one of 21 min is", () => {
-		const off = (forMin: number) =>
-			only(day({ happenings: [at(50, "off", { forMin })] }));
+		const off = (forMin: number) => only(day({ happenings: [at(50, "off", { forMin })] }));
 		expect(off(20).alarms).toEqual([]);
 		expectTimes(spans(off(21), "suction absent"), [70, 71], 6);
 		expect(off(21).totals.offSuctionMin).toBeCloseTo(21, 6);
@@ -434,10 +368,7 @@ describe("figures worked out by hand from the text", () => {
 	});
 
 	it("one nurse frees the line only after she has patched the seal", () => {
-		const happenings = [
-			at(50, "breach", { size: 0.025 }),
-			at(52, "kink-suction"),
-		];
+		const happenings = [at(50, "breach", { size: 0.025 }), at(52, "kink-suction")];
 		const care = { ...day().care, nurses: 1 };
 		const result = only(day({ care, happenings }));
 		expectTimes(spans(result, "seal leak"), [51, 65], 6);
@@ -451,20 +382,13 @@ describe("figures worked out by hand from the text", () => {
 		const e = 162 / 1440;
 		const startMin = 50 + (200 - 60 * e) / 10;
 		const endMin = 50 + 60 + 30 - (200 - 60 * e) / 10;
-		expectTimes(
-			spans(result, "large output").slice(0, 2),
-			[startMin, endMin],
-			1,
-		);
+		expectTimes(spans(result, "large output").slice(0, 2), [startMin, endMin], 1);
 		expect(starts(result, "fill")[0]).toBeCloseTo(endMin, 1);
 	});
 
 	it("a dressing change in a fill discards it and begins again in suction", () => {
 		const result = only(day({ happenings: [at(120.5, "dressing-change")] }));
-		expect(result.totals.discardedMl).toBeCloseTo(
-			6.528 + 30 + (0.5 + 30) * (162 / 1440),
-			6,
-		);
+		expect(result.totals.discardedMl).toBeCloseTo(6.528 + 30 + (0.5 + 30) * (162 / 1440), 6);
 		expect(starts(result, "fill")[1]).toBeCloseTo(150.5 + 120, 6);
 		expect(result.totals.nurseMin).toBe(30);
 	});
@@ -479,11 +403,7 @@ describe("figures worked out by hand from the text", () => {
 		// the fill at 371.67 is still the old one's; from 600 on a period of 60 min
 		const fills = starts(result, "fill").slice(0, 5);
 		const cycleMin = 120 + 5 + 50 / 60;
-		expectTimes(
-			fills,
-			[120, 120 + cycleMin, 120 + 2 * cycleMin, 660, 660 + 65 + 50 / 60],
-			6,
-		);
+		expectTimes(fills, [120, 120 + cycleMin, 120 + 2 * cycleMin, 660, 660 + 65 + 50 / 60], 6);
 	});
 
 	it("a source that has hung 24 h is renewed, and what it held is waste", () => {
@@ -509,15 +429,11 @@ describe("the laws of chance", () => {
 	};
 	const daysOf = (constants: Record<string, number>) => {
 		const input = {
-			...day({
-				dressings: [dressing({ regimens: [regimen({ suctionMin: 20 })] })],
-			}),
+			...day({ dressings: [dressing({ regimens: [regimen({ suctionMin: 20 })] })] }),
 			chance: true,
 			constants,
 		};
-		return Array.from({ length: 150 }, (_, i) =>
-			run(input, 0.5, 1000 + i),
-		).flat();
+		return Array.from({ length: 150 }, (_, i) => run(input, 0.5, 1000 + i)).flat();
 	};
 	const sum = (values: number[]) => values.reduce((a, b) => a + b, 0);
 
@@ -529,8 +445,7 @@ describe("the laws of chance", () => {
 			phases.forEach((item, i) => {
 				if (item.phase === "fill") startMin = item.startMin;
 				const next = phases[i + 1]?.phase ?? "suction";
-				if (item.phase !== "suction" && next === "suction")
-					expected += ((item.endMin - startMin) / 5.77) ** 2;
+				if (item.phase !== "suction" && next === "suction") expected += ((item.endMin - startMin) / 5.77) ** 2;
 			});
 		}
 		const seen = sum(results.map((result) => result.totals.breaches));
@@ -542,9 +457,7 @@ describe("the laws of chance", () => {
 		const results = daysOf({ ...quiet, "breach.dry": 0.5 });
 		const suctionMin = sum(
 			results.flatMap((result) =>
-				result.phases
-					.filter((item) => item.phase === "suction")
-					.map((item) => item.endMin - item.startMin),
+				result.phases.filter((item) => item.phase === "suction").map((item) => item.endMin - item.startMin),
 			),
 		);
 		const expected = (0.5 * suctionMin) / 60;
@@ -559,12 +472,7 @@ describe("the laws of chance", () => {
 
 describe("convergence", () => {
 	const rough = day({
-		dressings: [
-			dressing({
-				outflow: fistula,
-				regimens: [regimen({ suctionMin: 47, drawdown: 0.5 })],
-			}),
-		],
+		dressings: [dressing({ outflow: fistula, regimens: [regimen({ suctionMin: 47, drawdown: 0.5 })] })],
 		happenings: [
 			at(30, "clog", { share: 0.6 }),
 			at(90, "bleed", { volumeMl: 120, forMin: 50 }),
@@ -582,30 +490,20 @@ describe("convergence", () => {
 		const errors = [0.4, 0.2, 0.1, 0.05].map((dtMin) => {
 			const coarse = only(rough, dtMin).totals;
 			return numbers(finest).reduce(
-				(sum, [name, fine]) =>
-					sum +
-					Math.abs(coarse[name as keyof typeof coarse] - fine) /
-						Math.max(1, Math.abs(fine)), // entries forget their keys
+				(sum, [name, fine]) => sum + Math.abs(coarse[name as keyof typeof coarse] - fine) / Math.max(1, Math.abs(fine)), // entries forget their keys
 				0,
 			);
 		});
-		for (let i = 1; i < errors.length; i++)
-			expect(errors[i]).toBeLessThan(0.6 * errors[i - 1]);
+		for (let i = 1; i < errors.length; i++) expect(errors[i]).toBeLessThan(0.6 * errors[i - 1]);
 	});
 
 	it("at 0.01 min every boundary is within 0.1 min and every total within 0.1 %", () => {
 		const result = only(rough, 0.01);
-		expect(result.phases.map((item) => item.phase)).toEqual(
-			finest.phases.map((item) => item.phase),
-		);
+		expect(result.phases.map((item) => item.phase)).toEqual(finest.phases.map((item) => item.phase));
 		result.phases.forEach((item, i) => {
-			expect(
-				Math.abs(item.endMin - (finest.phases[i]?.endMin ?? 0)),
-			).toBeLessThan(0.1);
+			expect(Math.abs(item.endMin - (finest.phases[i]?.endMin ?? 0))).toBeLessThan(0.1);
 		});
-		expect(result.alarms.map((item) => item.condition)).toEqual(
-			finest.alarms.map((item) => item.condition),
-		);
+		expect(result.alarms.map((item) => item.condition)).toEqual(finest.alarms.map((item) => item.condition));
 		expect(result.alarms.length).toBeGreaterThan(4);
 		for (const [name, fine] of numbers(finest))
 			expect(

@@ -101,17 +101,14 @@ function begin(s: State, ward: Ward) {
 	} else setExudateRate(s, ward);
 	const outflow = s.given.outflow;
 	if (outflow !== null && outflow.burstsPerDay > 0)
-		s.nextBurstMin =
-			(1440 / outflow.burstsPerDay) *
-			(input.chance ? exponential(random) : 0.5);
+		s.nextBurstMin = (1440 / outflow.burstsPerDay) * (input.chance ? exponential(random) : 0.5);
 	beginTherapy(s, ward);
 }
 
 /** Closes what is open at the horizon. */
 function dayOf(s: State, horizonMin: number): SecondDay {
 	closeLastPhase(s, horizonMin);
-	for (const item of [...s.pauses, ...s.alarms])
-		if (Number.isNaN(item.endMin)) item.endMin = horizonMin;
+	for (const item of [...s.pauses, ...s.alarms]) if (Number.isNaN(item.endMin)) item.endMin = horizonMin;
 	return {
 		id: s.given.id,
 		phases: s.phases,
@@ -145,18 +142,14 @@ function dayOf(s: State, horizonMin: number): SecondDay {
 
 function checkInput(input: SecondInput) {
 	for (const dressing of input.dressings)
-		if (dressing.regimens.length === 0)
-			throw new Error(`dressing ${dressing.id} has no regimen`);
+		if (dressing.regimens.length === 0) throw new Error(`dressing ${dressing.id} has no regimen`);
 	for (const item of input.happenings)
 		if (!input.dressings.some((dressing) => dressing.id === item.dressing))
 			throw new Error(`no dressing ${item.dressing}`);
 }
 
 /** Runs the day of every dressing in steps of at most `dtMin` minutes; `random` is uniform on [0, 1). */
-export function second(
-	input: SecondInput,
-	options: { dtMin: number; random: () => number },
-): SecondDay[] {
+export function second(input: SecondInput, options: { dtMin: number; random: () => number }): SecondDay[] {
 	checkInput(input);
 	const k = lawsOf(input.constants);
 	const ward: Ward = {

@@ -112,20 +112,8 @@ export interface SecondDay {
 	phases: { phase: SecondPhase; startMin: number; endMin: number }[];
 	pauses: { reason: SecondPauseReason; startMin: number; endMin: number }[];
 	notices: { notice: string; atMin: number }[];
-	alarms: {
-		condition: string;
-		priority: "medium" | "high";
-		startMin: number;
-		endMin: number;
-	}[];
-	canisterChanges: {
-		atMin: number;
-		reason: "at-capacity" | "round" | "scripted";
-	}[];
-	sourceChanges: {
-		atMin: number;
-		reason: "empty" | "round" | "expired" | "scripted";
-		wastedMl: number;
-	}[];
+	alarms: { condition: string; priority: "medium" | "high"; startMin: number; endMin: number }[];
+	canisterChanges: { atMin: number; reason: "at-capacity" | "round" | "scripted" }[];
+	sourceChanges: { atMin: number; reason: "empty" | "round" | "expired" | "scripted"; wastedMl: number }[];
 	totals: SecondTotals;
 }

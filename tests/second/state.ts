@@ -1,13 +1,6 @@
 import type { Uniform } from "./chance.ts";
 import type { Laws } from "./laws.ts";
-import type {
-	SecondDay,
-	SecondDressing,
-	SecondInput,
-	SecondPauseReason,
-	SecondPhase,
-	SecondRegimen,
-} from "./shape.ts";
+import type { SecondDay, SecondDressing, SecondInput, SecondPauseReason, SecondPhase, SecondRegimen } from "./shape.ts";
 
 /** Times and volumes nearer than this are equal. */
 export const EPS = 1e-9;
@@ -151,10 +144,7 @@ export function newState(given: SecondDressing, input: SecondInput, k: Laws) {
 		// what comes out
 		phases: [] as SecondDay["phases"],
 		pauses: [] as SecondDay["pauses"],
-		openPause: { off: -1, canister: -1, round: -1, port: -1 } as Record<
-			SecondPauseReason,
-			number
-		>,
+		openPause: { off: -1, canister: -1, round: -1, port: -1 } as Record<SecondPauseReason, number>,
 		notices: [] as SecondDay["notices"],
 		canisterNoticed: false,
 		sourceNoticed: false,
@@ -188,8 +178,7 @@ export const shareOf = (exudateMl: number, liquidMl: number): number =>
 
 export function openPause(s: State, reason: SecondPauseReason, now: number) {
 	if (s.openPause[reason] >= 0) return;
-	s.openPause[reason] =
-		s.pauses.push({ reason, startMin: now, endMin: Number.NaN }) - 1;
+	s.openPause[reason] = s.pauses.push({ reason, startMin: now, endMin: Number.NaN }) - 1;
 }
 
 export function closePause(s: State, reason: SecondPauseReason, now: number) {

@@ -1,27 +1,15 @@
 import type { Laws } from "./laws.ts";
 import { endAlarm } from "./mend.ts";
-import {
-	ABSENT,
-	EPS,
-	FILL_PATH,
-	LOW_DEPTH,
-	SEAL_LEAK,
-	type State,
-	SUCTION_PATH,
-	shareOf,
-	type Ward,
-} from "./state.ts";
+import { ABSENT, EPS, FILL_PATH, LOW_DEPTH, SEAL_LEAK, type State, SUCTION_PATH, shareOf, type Ward } from "./state.ts";
 
 /*
  * A step is short. `shorten` cuts it where a clock runs out or a level is about to be met; `advance` then carries the
  * dressing over it, with everything that is switched (phase, pump, path, leak, rate of exudate) taken as it stands.
  */
 
-const vented = (s: State): boolean =>
-	s.phase === "fill" || s.phase === "dwell" || s.phase === "change";
+const vented = (s: State): boolean => s.phase === "fill" || s.phase === "dwell" || s.phase === "change";
 
-const fillRuns = (s: State): boolean =>
-	s.phase === "fill" && !s.off && !s.fillKinked && s.sourceMl > EPS;
+const fillRuns = (s: State): boolean => s.phase === "fill" && !s.off && !s.fillKinked && s.sourceMl > EPS;
 
 /** Sets where the depth is heading and how fast: dp/dt = (Patm/V)·(f·Q0·(1 − p/pmax) − C·p), or held. */
 function aim(s: State, k: Laws, now: number) {
@@ -45,9 +33,7 @@ function aim(s: State, k: Laws, now: number) {
 
 /** The depth after `min` more minutes. */
 const depthAfter = (s: State, min: number): number =>
-	s.tauMin === Number.POSITIVE_INFINITY
-		? s.p
-		: s.pTarget + (s.p - s.pTarget) * Math.exp(-min / s.tauMin);
+	s.tauMin === Number.POSITIVE_INFINITY ? s.p : s.pTarget + (s.p - s.pTarget) * Math.exp(-min / s.tauMin);
 
 /** The step, cut where the depth would cross `level`. */
 function untilDepth(s: State, level: number, h: number): number {
@@ -58,14 +44,12 @@ function untilDepth(s: State, level: number, h: number): number {
 	return min > EPS && min < h ? min : h;
 }
 
-const until = (mark: number, now: number, h: number): number =>
-	mark > now + EPS && mark - now < h ? mark - now : h;
+const until = (mark: number, now: number, h: number): number => (mark > now + EPS && mark - now < h ? mark - now : h);
 
 /** What the drain or a weeping breach would take in `h` minutes if there were liquid enough. */
 function pullMl(s: State, k: Laws, h: number): number {
 	if (s.pumpOn && s.pathOpen) {
-		const mean =
-			(s.p + 4 * depthAfter(s, h / 2) + depthAfter(s, h)) / 6; /* Simpson */
+		const mean = (s.p + 4 * depthAfter(s, h / 2) + depthAfter(s, h)) / 6; /* Simpson */
 		return s.conductance * mean * h;
 	}
 	if (s.phase === "fill" || s.phase === "dwell" || s.phase === "drain")
@@ -73,8 +57,7 @@ function pullMl(s: State, k: Laws, h: number): number {
 	return 0;
 }
 
-const isLow = (s: State, k: Laws, p: number): boolean =>
-	p < k.lowShare * s.regimen.depthMmHg;
+const isLow = (s: State, k: Laws, p: number): boolean => p < k.lowShare * s.regimen.depthMmHg;
 
 function isOffSuction(s: State, k: Laws, atMin: number, p: number): boolean {
 	if (s.phase === "change") return true;
@@ -87,23 +70,14 @@ function isOffSuction(s: State, k: Laws, atMin: number, p: number): boolean {
 export const drainLimit = (s: State, k: Laws): number =>
 	Math.max(
 		k.drainLimitMin,
-		k.drainFactor *
-			(1 +
-				(s.startLiquidMl - s.retainedMl) /
-					(k.conductance * s.regimen.depthMmHg)),
+		k.drainFactor * (1 + (s.startLiquidMl - s.retainedMl) / (k.conductance * s.regimen.depthMmHg)),
 	);
 
 /** The longest step, up to `h`, in which nothing of note happens to this dressing before its end. */
-export function shorten(
-	s: State,
-	k: Laws,
-	now: number,
-	longest: number,
-): number {
+export function shorten(s: State, k: Laws, now: number, longest: number): number {
 	let h = until(s.nextMin, now, longest);
 	aim(s, k, now);
-	if (fillRuns(s))
-		h = Math.min(h, s.fillLeftMl / k.fillMlPerMin, s.sourceMl / k.fillMlPerMin);
+	if (fillRuns(s)) h = Math.min(h, s.fillLeftMl / k.fillMlPerMin, s.sourceMl / k.fillMlPerMin);
 	if (s.phase === "dwell" && !s.off) h = Math.min(h, s.dwellLeftMin);
 	if (vented(s)) h = until(s.overdueMin, now, h);
 	if (s.pumpOn) {
@@ -122,8 +96,7 @@ export function shorten(
 	const above = s.liquidMl - s.retainedMl;
 	const pull = pullMl(s, k, h);
 	const inflow = s.exudateRate * h;
-	if (s.phase === "drain" && above > EPS && pull - inflow > above)
-		h *= above / (pull - inflow);
+	if (s.phase === "drain" && above > EPS && pull - inflow > above) h *= above / (pull - inflow);
 	if (s.pumpOn && s.pathOpen) {
 		const taken = Math.max(0, Math.min(pull, above + inflow));
 		const room = s.given.canisterMl - s.canisterMl;
@@ -134,21 +107,14 @@ export function shorten(
 	const low = isLow(s, k, p);
 	const stands = s.standing;
 	if (s.pumpOn && s.pathOpen) {
-		if (stands[SEAL_LEAK] < 0 && s.leak * p > k.leakLimit)
-			h = Math.min(h, k.leakDelayMin - s.leakMin);
+		if (stands[SEAL_LEAK] < 0 && s.leak * p > k.leakLimit) h = Math.min(h, k.leakDelayMin - s.leakMin);
 		if (stands[LOW_DEPTH] < 0 && low) h = Math.min(h, k.lowDelayMin - s.lowMin);
-		if (stands[SUCTION_PATH] < 0 && s.phase === "drain" && !low)
-			h = Math.min(h, drainLimit(s, k) - s.drainMin);
+		if (stands[SUCTION_PATH] < 0 && s.phase === "drain" && !low) h = Math.min(h, drainLimit(s, k) - s.drainMin);
 	}
-	if (s.pumpOn && !s.pathOpen && stands[SUCTION_PATH] < 0)
-		h = Math.min(h, k.closedLimitMin - s.closedMin);
+	if (s.pumpOn && !s.pathOpen && stands[SUCTION_PATH] < 0) h = Math.min(h, k.closedLimitMin - s.closedMin);
 	if (s.phase === "fill" && s.fillKinked && !s.off && stands[FILL_PATH] < 0)
 		h = Math.min(h, k.stallLimitMin - s.stallMin);
-	if (
-		s.phase !== "change" &&
-		stands[ABSENT] < 0 &&
-		isOffSuction(s, k, now + h / 2, p)
-	)
+	if (s.phase !== "change" && stands[ABSENT] < 0 && isOffSuction(s, k, now + h / 2, p))
 		h = Math.min(h, k.absentLimitMin - s.absentMin);
 	return Math.max(h, EPS);
 }
@@ -192,14 +158,10 @@ export function advance(s: State, ward: Ward, now: number, h: number) {
 	// mixing, by the midpoint
 	const share = shareOf(s.exudateInMl, s.liquidMl);
 	const middleLiquid = s.liquidMl + (inflow - out) / 2;
-	const middleShare = shareOf(
-		s.exudateInMl + (exudate - share * out) / 2,
-		middleLiquid,
-	);
+	const middleShare = shareOf(s.exudateInMl + (exudate - share * out) / 2, middleLiquid);
 	s.exudateInMl += exudate - middleShare * out;
 	s.liquidMl += inflow - out;
-	s.shareMin +=
-		((share + 4 * middleShare + shareOf(s.exudateInMl, s.liquidMl)) / 6) * h;
+	s.shareMin += ((share + 4 * middleShare + shareOf(s.exudateInMl, s.liquidMl)) / 6) * h;
 	if (driven) {
 		s.toCanisterMl += out;
 		s.canisterMl += out;
@@ -222,8 +184,7 @@ export function advance(s: State, ward: Ward, now: number, h: number) {
 	s.closedMin = s.pumpOn && !s.pathOpen ? s.closedMin + h : 0;
 	if (s.phase !== "drain") s.drainMin = 0;
 	else if (driven && !low) s.drainMin += h;
-	s.stallMin =
-		s.phase === "fill" && s.fillKinked && !s.off ? s.stallMin + h : 0;
+	s.stallMin = s.phase === "fill" && s.fillKinked && !s.off ? s.stallMin + h : 0;
 	const wet = s.phase === "fill" || s.phase === "dwell";
 	if (wet) s.wetMin += h;
 	if (isOffSuction(s, k, middle, pMiddle)) {
@@ -237,8 +198,7 @@ export function advance(s: State, ward: Ward, now: number, h: number) {
 
 	// hazards of the seal
 	if (!ward.input.chance) return;
-	const stress =
-		s.given.difficulty * (1 + k.agePerMin * (middle - s.dressedMin));
+	const stress = s.given.difficulty * (1 + k.agePerMin * (middle - s.dressedMin));
 	if (s.phase === "suction") s.dryHazard += k.dryBreachPerMin * stress * h;
 	else {
 		const since = Math.min(k.wetHeldMin, middle - s.fillStartMin);

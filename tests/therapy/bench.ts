@@ -1,29 +1,28 @@
-import {
-	type EventId,
-	Resource,
-	Simulation,
-	Stream,
-} from "../../src/engine/index.ts";
+import { type EventId, Resource, Simulation, Substream } from "../../src/engine/index.ts";
 import { type Constants, constantsWith } from "../../src/physics/index.ts";
-import type { Care } from "../../src/scenario/index.ts";
-import { Air } from "../../src/therapy/air-state.ts";
-import { Alarms, type Watched } from "../../src/therapy/alarms.ts";
-import { type Condition, conditions } from "../../src/therapy/conditions.ts";
-import { Liquid } from "../../src/therapy/liquid-state.ts";
-import type {
-	Observer,
-	PauseReason,
-	Phase,
-} from "../../src/therapy/observer.ts";
-import type { Whole } from "../../src/therapy/part.ts";
-import type { Cause, PieceKind } from "../../src/therapy/stores.ts";
-import { reference, shortDwell } from "./example.ts";
+import type { Care, Dressing } from "../../src/scenario/index.ts";
+import { Air } from "../../src/therapy/air/air-state.ts";
+import { Alarms, type Watched } from "../../src/therapy/alarms/alarms.ts";
+import type { Observer } from "../../src/therapy/base/observer.ts";
+import { type Purpose, purposeNumber } from "../../src/therapy/base/purposes.ts";
+import type { Endangered } from "../../src/therapy/hazards/hazard.ts";
+import { Liquid } from "../../src/therapy/liquid/liquid-state.ts";
+import { WoundOutput } from "../../src/therapy/parts/wound-output.ts";
+import {
+	type Condition,
+	conditions,
+	type DemandCause,
+	type PauseReason,
+	type Phase,
+	type PieceKind,
+} from "../../src/vocabulary/index.ts";
+import { reference, shortDwell, thigh } from "./example.ts";
 
 /**
  * What a part of a dressing may ask of the whole, for a test of that part alone: clock, air, liquid and alarms are the
  * real ones, the rest is written down, a line each. Depth and phase are what the test says.
  */
-export class Bench implements Whole, Watched {
+export class Bench implements Endangered, Watched {
 	readonly sim = new Simulation();
 	readonly constants: Constants;
 	readonly index = 2;
@@ -32,12 +31,17 @@ export class Bench implements Whole, Watched {
 	readonly liquid: Liquid;
 	readonly nurses: Resource;
 	readonly alarms: Alarms;
+	readonly spec: Dressing;
+	readonly stochastic: boolean;
+	readonly wound: WoundOutput;
+	readonly horizonMin: number;
+	readonly isHeld = true;
+	readonly fillEndsAt = Number.POSITIVE_INFINITY;
 	phase: Phase = "suction";
 	regimen = shortDwell;
 	lineKinked = false;
 	/** What the stores hold, 500 mL each; for what they do not hold nothing is done. */
 	readonly stock = new Set<PieceKind>(["canister", "solution"]);
-	readonly #horizon: number;
 	#anchor = 0;
 
 	constructor({
@@ -46,6 +50,7 @@ export class Bench implements Whole, Watched {
 		nurses = Number.POSITIVE_INFINITY,
 		startClockMin = 420,
 		chance = false,
+		spec = thigh,
 		response = reference.care.response,
 	}: {
 		readonly constants?: Partial<Constants>;
@@ -53,11 +58,14 @@ export class Bench implements Whole, Watched {
 		readonly nurses?: number;
 		readonly startClockMin?: number;
 		readonly chance?: boolean;
+		readonly spec?: Dressing;
 		readonly response?: Care["response"];
 	} = {}) {
 		const k = constantsWith(constants);
 		this.constants = k;
-		this.#horizon = horizon;
+		this.horizonMin = horizon;
+		this.stochastic = chance;
+		this.spec = spec;
 		this.air = new Air(k, 0.08);
 		this.liquid = new Liquid(k, 240);
 		this.nurses = new Resource(nurses, this.sim);
@@ -74,6 +82,11 @@ export class Bench implements Whole, Watched {
 		this.alarms.reset();
 		this.air.reset();
 		this.liquid.reset(1000);
+		this.wound = new WoundOutput(this, false);
+	}
+
+	substream(purpose: Purpose): Substream {
+		return new Substream("bench", "bed 2", purposeNumber(purpose));
 	}
 
 	/** `what` at the time that the clock shows. */
@@ -91,22 +104,14 @@ export class Bench implements Whole, Watched {
 		phase() {},
 		pause() {},
 		breach() {},
-		notice: (dressing, notice, at) =>
-			this.note(`dressing ${dressing} ${notice} at ${at}`),
-		alarmStarts: (dressing, condition, at) =>
-			this.note(`dressing ${dressing} ${condition} from ${at}`),
+		notice: (dressing, notice, at) => this.note(`dressing ${dressing} ${notice} at ${at}`),
+		alarmStarts: (dressing, condition, at) => this.note(`dressing ${dressing} ${condition} from ${at}`),
 		alarmEnds: (dressing, condition, start, end, ending) =>
-			this.note(
-				`dressing ${dressing} ${condition} ${start} to ${end} by ${ending}`,
-			),
-		canisterChange: (dressing, reason, at) =>
-			this.note(`dressing ${dressing} canister changed at ${at} by ${reason}`),
+			this.note(`dressing ${dressing} ${condition} ${start} to ${end} by ${ending}`),
+		canisterChange: (dressing, reason, at) => this.note(`dressing ${dressing} canister changed at ${at} by ${reason}`),
 		sourceChange: (dressing, reason, at, wastedMl) =>
-			this.note(
-				`dressing ${dressing} source changed at ${at} by ${reason}, ${wastedMl} mL wasted`,
-			),
-		offSuction: (dressing, start, end) =>
-			this.note(`dressing ${dressing} off suction ${start} to ${end}`),
+			this.note(`dressing ${dressing} source changed at ${at} by ${reason}, ${wastedMl} mL wasted`),
+		offSuction: (dressing, start, end) => this.note(`dressing ${dressing} off suction ${start} to ${end}`),
 	};
 
 	event(name: string, priority: number, action: () => void): EventId {
@@ -114,7 +119,7 @@ export class Bench implements Whole, Watched {
 	}
 
 	at(event: EventId, time: number): void {
-		if (time < this.#horizon) this.sim.schedule(event, time);
+		if (time < this.horizonMin) this.sim.schedule(event, time);
 		else this.sim.cancel(event);
 	}
 
@@ -131,7 +136,15 @@ export class Bench implements Whole, Watched {
 		this.plans();
 	}
 
-	need(kind: PieceKind, cause: Cause, work: (sizeMl: number) => void): void {
+	levelAt(at: number): number {
+		return this.liquid.levelAfter(at - this.#anchor, this.air);
+	}
+
+	get capacity(): number {
+		return this.liquid.capacity;
+	}
+
+	need(kind: PieceKind, cause: DemandCause, work: (sizeMl: number) => void): void {
 		this.note(`takes ${kind} for ${cause}`);
 		if (this.stock.has(kind)) work(500);
 	}
@@ -146,6 +159,10 @@ export class Bench implements Whole, Watched {
 
 	resume(reason: PauseReason): void {
 		this.note(`resumes from ${reason}`);
+	}
+
+	switchOff(off: boolean): void {
+		this.note(`switched ${off ? "off" : "on"}`);
 	}
 
 	/** Whether the nurse finds something to mend it with. */
@@ -166,6 +183,6 @@ export class Bench implements Whole, Watched {
 }
 
 /** The stream from which the response to a condition is drawn. */
-export function responseStream(condition: Condition): Stream {
-	return new Stream("response", "bench", conditions.indexOf(condition));
+export function responseStream(condition: Condition): Substream {
+	return new Substream("response", "bench", conditions.indexOf(condition));
 }

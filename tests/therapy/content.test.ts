@@ -1,15 +1,14 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { traceDay } from "../../src/analysis/index.ts";
-import { needsOf, supplyItems } from "../../src/analysis/supplies.ts";
+import { needsOf, supplyItems } from "../../src/studies/day/supplies.ts";
+import { traceDay } from "../../src/studies/index.ts";
+import { unobserved } from "../../src/therapy/base/observer.ts";
 import { TherapyDay } from "../../src/therapy/index.ts";
-import { unobserved } from "../../src/therapy/unobserved.ts";
 import { reference, withDressing } from "./example.ts";
 
 /** The reference day with this content at the start. */
 const dayWith = (content: object) =>
-	traceDay(withDressing({ canisterMl: 1000, sourceMl: 1000, ...content }))
-		.dressings[0];
+	traceDay(withDressing({ canisterMl: 1000, sourceMl: 1000, ...content })).dressings[0];
 
 describe("a canister and a source that were in use before the start", () => {
 	const fresh = dayWith({});
@@ -25,15 +24,9 @@ describe("a canister and a source that were in use before the start", () => {
 	test("what reaches the canister is of this day alone, and so is wound output", () => {
 		// A fuller canister leaves less air to thin, so that each drain begins a hair sooner.
 		expect(used.totals.toCanisterMl).toBeCloseTo(fresh.totals.toCanisterMl, 0);
-		expect(used.totals.woundOutputMl).toBeCloseTo(
-			fresh.totals.woundOutputMl,
-			0,
-		);
+		expect(used.totals.woundOutputMl).toBeCloseTo(fresh.totals.woundOutputMl, 0);
 		expect(used.totals.instilledMl).toBe(550);
-		expect(used.curve.canisterMl.at(-1)).toBeCloseTo(
-			120 + used.totals.toCanisterMl,
-			6,
-		);
+		expect(used.curve.canisterMl.at(-1)).toBeCloseTo(120 + used.totals.toCanisterMl, 6);
 	});
 
 	test("the source runs out as if it were of that size", () => {
@@ -48,13 +41,9 @@ describe("a canister and a source that were in use before the start", () => {
 
 	test("the canister is full when what it held and what has come fill it", () => {
 		const nearly = dayWith({ canisterHoldsMl: 600 });
-		const alarm = nearly.alarms.find(
-			({ condition }) => condition === "canister-at-capacity",
-		);
+		const alarm = nearly.alarms.find(({ condition }) => condition === "canister-at-capacity");
 		expect(alarm).toBeDefined();
-		const at = nearly.curve.atMin.findLastIndex(
-			(min) => min <= (alarm?.startMin ?? 0) + 1e-6,
-		);
+		const at = nearly.curve.atMin.findLastIndex((min) => min <= (alarm?.startMin ?? 0) + 1e-6);
 		expect(nearly.curve.canisterMl[at]).toBeCloseTo(1000, 6);
 	});
 
@@ -71,10 +60,7 @@ describe("a canister and a source that were in use before the start", () => {
 	test("a bag counts as hung at the start: it is renewed when it has hung for 24 h from there", () => {
 		const scenario = withDressing({ sourceLeftMl: 900 });
 		const long = traceDay({ ...scenario, horizonMin: 1500 }).dressings[0];
-		expect(long.sourceChanges[0]).toMatchObject({
-			reason: "expired",
-			atMin: 1440,
-		});
+		expect(long.sourceChanges[0]).toMatchObject({ reason: "expired", atMin: 1440 });
 	});
 
 	test("liquid balances whatever they hold at the start", () => {
@@ -87,10 +73,7 @@ describe("a canister and a source that were in use before the start", () => {
 					const apart =
 						totals.instilledMl +
 						totals.exudateMl -
-						(totals.toCanisterMl +
-							totals.inDressingMl +
-							totals.weptMl +
-							totals.discardedMl);
+						(totals.toCanisterMl + totals.inDressingMl + totals.weptMl + totals.discardedMl);
 					expect(Math.abs(apart)).toBeLessThan(1e-6);
 				},
 			),
@@ -103,26 +86,16 @@ describe("a canister and a source that were in use before the start", () => {
 			const scenario = withDressing(content);
 			const day = new TherapyDay(scenario, unobserved);
 			day.run(0, unobserved);
-			return Object.fromEntries(
-				supplyItems(scenario).map((item) => [item.kind, needsOf(item, day)]),
-			);
+			return Object.fromEntries(supplyItems(scenario).map((item) => [item.kind, needsOf(item, day)]));
 		};
 		expect(needs({})).toMatchObject({ canister: 1, source: 1, kit: 1 });
-		expect(needs({ canisterHoldsMl: 120, sourceLeftMl: 640 })).toMatchObject({
-			canister: 0,
-			source: 0,
-			kit: 1,
-		});
-		expect(needs({ canisterHoldsMl: 900, sourceLeftMl: 230 })).toMatchObject({
-			canister: 1,
-			source: 1,
-		});
+		expect(needs({ canisterHoldsMl: 120, sourceLeftMl: 640 })).toMatchObject({ canister: 0, source: 0, kit: 1 });
+		expect(needs({ canisterHoldsMl: 900, sourceLeftMl: 230 })).toMatchObject({ canister: 1, source: 1 });
 	});
 
 	test("a day without them is the reference day", () => {
 		expect(traceDay(reference).trace.hash).toBe(
-			traceDay(withDressing({ canisterHoldsMl: 0, sourceLeftMl: null })).trace
-				.hash,
+			traceDay(withDressing({ canisterHoldsMl: 0, sourceLeftMl: null })).trace.hash,
 		);
 	});
 });

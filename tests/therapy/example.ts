@@ -14,11 +14,7 @@ export const shortDwell: Regimen = {
 	drawdownGiven: false,
 };
 
-export const longDwell: Regimen = {
-	...shortDwell,
-	dwellMin: 10,
-	suctionMin: 210,
-};
+export const longDwell: Regimen = { ...shortDwell, dwellMin: 10, suctionMin: 210 };
 
 export const continuousSuction: Regimen = {
 	...shortDwell,
@@ -78,9 +74,6 @@ export const reference: Scenario = {
 };
 
 /** The reference day with its one dressing altered. */
-export function withDressing(
-	change: Partial<Dressing>,
-	rest: Partial<Scenario> = {},
-): Scenario {
+export function withDressing(change: Partial<Dressing>, rest: Partial<Scenario> = {}): Scenario {
 	return { ...reference, ...rest, dressings: [{ ...thigh, ...change }] };
 }

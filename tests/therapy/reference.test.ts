@@ -1,14 +1,11 @@
 import { describe, expect, test } from "vitest";
-import { traceDay } from "../../src/analysis/trace-day.ts";
 import type { Happening } from "../../src/scenario/index.ts";
+import { traceDay } from "../../src/studies/trace/trace-day.ts";
 import { longDwell, reference, withDressing } from "./example.ts";
 
-const of = (
-	phases: readonly { phase: string; startMin: number; endMin: number }[],
-	phase: string,
-) => phases.filter((p) => p.phase === phase);
-const scripted = (...happenings: Happening[]) =>
-	traceDay({ ...reference, happenings }).dressings[0];
+const of = (phases: readonly { phase: string; startMin: number; endMin: number }[], phase: string) =>
+	phases.filter((p) => p.phase === phase);
+const scripted = (...happenings: Happening[]) => traceDay({ ...reference, happenings }).dressings[0];
 
 describe("reference figures of the model, chance off", () => {
 	test("5 min every 2 h: 11 fills, 550 mL, first fill after the first suction period", () => {
@@ -32,25 +29,12 @@ describe("reference figures of the model, chance off", () => {
 		expect(day.totals.meanExudateShare).toBeCloseTo(0.759, 3);
 	});
 	test("a breach of 0.025 at 200 min is a seal leak from 201 to 215", () => {
-		const day = scripted({
-			atMin: 200,
-			dressing: "thigh",
-			what: "breach",
-			size: 0.025,
-		});
-		expect(day.alarms.map((a) => [a.condition, a.startMin, a.endMin])).toEqual([
-			["seal-leak", 201, 215],
-		]);
+		const day = scripted({ atMin: 200, dressing: "thigh", what: "breach", size: 0.025 });
+		expect(day.alarms.map((a) => [a.condition, a.startMin, a.endMin])).toEqual([["seal-leak", 201, 215]]);
 	});
 	test("a kink of the suction line at 300 min is obstructed from 303 to 308", () => {
-		const day = scripted({
-			atMin: 300,
-			dressing: "thigh",
-			what: "kink-suction",
-		});
-		expect(day.alarms.map((a) => [a.condition, a.startMin, a.endMin])).toEqual([
-			["suction-path-obstructed", 303, 308],
-		]);
+		const day = scripted({ atMin: 300, dressing: "thigh", what: "kink-suction" });
+		expect(day.alarms.map((a) => [a.condition, a.startMin, a.endMin])).toEqual([["suction-path-obstructed", 303, 308]]);
 	});
 	test("a kink of the fill line at 100 min stays unnoticed until the fill", () => {
 		const day = scripted({ atMin: 100, dressing: "thigh", what: "kink-fill" });

@@ -1,11 +1,7 @@
 import { describe, expect, test } from "vitest";
-import {
-	runWardBlocks,
-	SupplyGathering,
-	wardBlocks,
-} from "../../src/analysis/index.ts";
 import type { WardScenario } from "../../src/scenario/index.ts";
-import type { OrderRule } from "../../src/therapy/index.ts";
+import { runWardBlocks, SupplyGathering, wardBlocks } from "../../src/studies/index.ts";
+import type { OrderRule } from "../../src/ward/index.ts";
 import { type Raw, wardWith } from "./sample.ts";
 
 /** Chance off, nobody makes rounds, nothing is turned: only what the model's equations say. */
@@ -19,20 +15,14 @@ const calm = (raw: Raw) => {
 function dailyDemand(
 	ward: WardScenario,
 	name: string,
-	rules: readonly OrderRule[] = ward.stores.map(() => ({
-		reorder: 0,
-		upTo: 1,
-	})),
+	rules: readonly OrderRule[] = ward.stores.map(() => ({ reorder: 0, upTo: 1 })),
 ): { readonly demand: readonly number[]; readonly onHand: readonly number[] } {
 	const gathered = new SupplyGathering(ward);
 	gathered.add(runWardBlocks(ward, rules, 0, wardBlocks(ward)));
 	const at = ward.stores.findIndex((item) => item.name === name);
 	const places = gathered.layout.items[at];
 	const { days } = gathered.layout;
-	return {
-		demand: gathered.series(places.demand.days, days).p50,
-		onHand: gathered.series(places.onHand, days).p50,
-	};
+	return { demand: gathered.series(places.demand.days, days).p50, onHand: gathered.series(places.onHand, days).p50 };
 }
 
 const counted = (days: number, timesMin: readonly number[]): number[] => {
@@ -55,12 +45,7 @@ describe("with chance off and a constant census", () => {
 				{ item: "kit", stock: "unlimited" },
 				{ item: "port", stock: "unlimited" },
 			];
-			raw.ward.beds = starts.map((start) => ({
-				id: `bed ${start}`,
-				kind: "thigh",
-				start: `${start} d`,
-				end: "28 d",
-			}));
+			raw.ward.beds = starts.map((start) => ({ id: `bed ${start}`, kind: "thigh", start: `${start} d`, end: "28 d" }));
 		});
 		const perMin = 600 / 1440;
 		// What suction leaves in 240 mL of foam: 0.08 of 0.34 of it.
@@ -78,9 +63,7 @@ describe("with chance off and a constant census", () => {
 			}
 		});
 		expect(times.length).toBeGreaterThan(100);
-		expect(dailyDemand(ward, "canister 500 mL").demand).toEqual(
-			counted(28, times),
-		);
+		expect(dailyDemand(ward, "canister 500 mL").demand).toEqual(counted(28, times));
 	});
 
 	test("sources are one at the start and one every 24 h, lines one a patient", () => {
@@ -97,13 +80,9 @@ describe("with chance off and a constant census", () => {
 		] as const;
 		const wanted = counted(
 			28,
-			spans.flatMap(([from, to]) =>
-				Array.from({ length: to - from }, (_, i) => (from + i) * 1440),
-			),
+			spans.flatMap(([from, to]) => Array.from({ length: to - from }, (_, i) => (from + i) * 1440)),
 		);
-		expect(dailyDemand(ward, "the prescribed solution 1000 mL").demand).toEqual(
-			wanted,
-		);
+		expect(dailyDemand(ward, "the prescribed solution 1000 mL").demand).toEqual(wanted);
 		expect(dailyDemand(ward, "fill line").demand).toEqual(
 			counted(
 				28,
@@ -118,11 +97,8 @@ describe("with chance off and a constant census", () => {
 			raw.care.dressingChange = "48 h";
 		});
 		const one = [0];
-		for (let n = 1; n * 2880 + (n - 1) * 30 < 28 * 1440; n++)
-			one.push(n * 2880 + (n - 1) * 30);
-		expect(dailyDemand(ward, "dressing kit").demand).toEqual(
-			counted(28, [...one, ...one, ...one, ...one]),
-		);
+		for (let n = 1; n * 2880 + (n - 1) * 30 < 28 * 1440; n++) one.push(n * 2880 + (n - 1) * 30);
+		expect(dailyDemand(ward, "dressing kit").demand).toEqual(counted(28, [...one, ...one, ...one, ...one]));
 	});
 
 	test("the stock at the end of each day is that of a table worked out by hand", () => {
@@ -130,13 +106,7 @@ describe("with chance off and a constant census", () => {
 			calm(raw);
 			raw.horizon = "14 d";
 			raw.ward.beds = raw.ward.beds.slice(0, 2);
-			Object.assign(raw.stores[1], {
-				stock: 8,
-				pack: 5,
-				lead: "2 d",
-				reorder: 4,
-				upTo: 10,
-			});
+			Object.assign(raw.stores[1], { stock: 8, pack: 5, lead: "2 d", reorder: 4, upTo: 10 });
 		});
 		// Two sources at 07:00 of every day. At 4 (day 1, day 6, day 11) two packs of 5 are ordered, since 10 − 4 = 6 takes
 		// two; they come 48 h later, just after that morning's two were taken.

@@ -1,7 +1,7 @@
 import { expect, test } from "vitest";
-import { Stream, Trace } from "../../src/engine/index.ts";
+import { Substream, Trace } from "../../src/engine/index.ts";
 import type { StoreItem, WardScenario } from "../../src/scenario/index.ts";
-import { type OrderRule, WardRun } from "../../src/therapy/index.ts";
+import { type OrderRule, WardRun } from "../../src/ward/index.ts";
 import { dressingsOf, silentWard, wardWith } from "./sample.ts";
 
 const wards = 2000;
@@ -25,13 +25,9 @@ const base = wardWith((raw) => {
 });
 
 /** A small ward that lacks everything now and then. */
-function randomWard(stream: Stream): {
-	readonly ward: WardScenario;
-	readonly rules: readonly OrderRule[];
-} {
+function randomWard(stream: Substream): { readonly ward: WardScenario; readonly rules: readonly OrderRule[] } {
 	const u = () => stream.uniform();
-	const whole = (from: number, to: number) =>
-		from + Math.floor(u() * (to - from + 1));
+	const whole = (from: number, to: number) => from + Math.floor(u() * (to - from + 1));
 	const stores = base.stores.map((item, i): StoreItem => {
 		const limited = u() < 0.85;
 		return {
@@ -43,8 +39,7 @@ function randomWard(stream: Stream): {
 			orderDays: u() < 0.5 ? null : [whole(0, 3), whole(4, 6)],
 			cutOffClockMin: whole(0, 1439),
 			reviewMin: u() < 0.5 ? null : 60 + 2000 * u(),
-			substitute:
-				item.kind === "canister" && u() < 0.5 ? (i === 0 ? 5 : 0) : null,
+			substitute: item.kind === "canister" && u() < 0.5 ? (i === 0 ? 5 : 0) : null,
 		};
 	});
 	const rules = stores.map(() => {
@@ -75,7 +70,7 @@ function randomWard(stream: Stream): {
 }
 
 test(`in ${wards} random wards, at every event: opening + received = used + expired + on hand, and every patient who came has left, waits, is in a bed or is treated elsewhere`, () => {
-	const stream = new Stream("random wards", "ward", 0);
+	const stream = new Substream("random wards", "ward", 0);
 	stream.reset(0);
 	let events = 0;
 	let shortages = 0;
@@ -101,8 +96,7 @@ test(`in ${wards} random wards, at every event: opening + received = used + expi
 			const { arrived, left, turnedAway } = run.flow;
 			if (arrived !== left + turnedAway + run.inBed + run.waiting)
 				broken ||= `ward ${n}, ${where}: ${arrived} ≠ ${left} + ${turnedAway} + ${run.inBed} + ${run.waiting}`;
-			if (run.inBed > (ward.units ?? 0))
-				broken ||= `ward ${n}, ${where}: ${run.inBed} in bed`;
+			if (run.inBed > (ward.units ?? 0)) broken ||= `ward ${n}, ${where}: ${run.inBed} in bed`;
 		};
 		class Watch extends Trace {
 			override note(time: number, hashed: number, name: string): void {

@@ -1,7 +1,7 @@
 import { expect, test } from "vitest";
-import { runWardBlocks } from "../../src/analysis/index.ts";
 import { readWard, type WardScenario } from "../../src/scenario/index.ts";
-import { WardRun } from "../../src/therapy/index.ts";
+import { runWardBlocks } from "../../src/studies/index.ts";
+import { WardRun } from "../../src/ward/index.ts";
 import { dressingsOf, silentWard, wardWith } from "./sample.ts";
 import { smallWard } from "./small-ward.ts";
 
@@ -30,15 +30,12 @@ test("a day of a dressing takes as many events in a ward of 100 beds as alone", 
 	expect(Math.abs(many.events / alone.events - 1)).toBeLessThan(0.06);
 });
 
-test.runIf(process.env.LONG !== undefined)(
-	"and about as long in one of 1,000 beds",
-	() => {
-		perDressingDay(1, 364); // warms the machine up
-		const [alone, many] = [perDressingDay(1, 364), perDressingDay(1000, 7)];
-		console.log("µs a dressing-day", alone.micros, many.micros);
-		expect(many.micros / alone.micros).toBeLessThan(2);
-	},
-);
+test.runIf(process.env.LONG !== undefined)("and about as long in one of 1,000 beds", () => {
+	perDressingDay(1, 364); // warms the machine up
+	const [alone, many] = [perDressingDay(1, 364), perDressingDay(1000, 7)];
+	console.log("µs a dressing-day", alone.micros, many.micros);
+	expect(many.micros / alone.micros).toBeLessThan(2);
+});
 
 test("what is kept does not grow with replications but for the sums of their blocks", () => {
 	const base = readWard(smallWard());

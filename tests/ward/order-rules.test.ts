@@ -1,18 +1,12 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import {
-	findRules,
-	RuleSearch,
-	searchBlocks,
-	Tally,
-	tryShelf,
-	wardBlocks,
-} from "../../src/analysis/index.ts";
-import { Reach } from "../../src/analysis/reach.ts";
-import { evenly, groupOf } from "../../src/analysis/rule-part.ts";
-import { supplyCautions } from "../../src/analysis/supply-cautions.ts";
-import { exponential, Stream } from "../../src/engine/index.ts";
+import { exponential, Substream } from "../../src/engine/index.ts";
 import { readWard, type StoreItem } from "../../src/scenario/index.ts";
+import { FrequencyTable } from "../../src/statistics/index.ts";
+import { findRules, RuleSearch, searchBlocks, tryShelf, wardBlocks } from "../../src/studies/index.ts";
+import { supplyCautions } from "../../src/studies/supply/cautions.ts";
+import { ReadyRates } from "../../src/studies/supply/rules/ready-rates.ts";
+import { evenly, groupOf } from "../../src/studies/supply/rules/rule-part.ts";
 import { type Raw, wardWith } from "./sample.ts";
 import { smallResult } from "./small-result.ts";
 import { smallWard } from "./small-ward.ts";
@@ -30,13 +24,7 @@ const ward = (change: (raw: Raw) => void) =>
 		raw.care = { rounds: ["07:00"], turning: "none", dressingChange: "72 h" };
 		raw.stores = [
 			{ item: "canister", size: "1000 mL", stock: "unlimited" },
-			{
-				item: "kit",
-				stock: 20,
-				lead: "4 d",
-				leadSpread: 0.3,
-				service: "95 %",
-			},
+			{ item: "kit", stock: 20, lead: "4 d", leadSpread: 0.3, service: "95 %" },
 			{ item: "port", stock: "unlimited" },
 		];
 		change(raw);
@@ -87,11 +75,7 @@ describe("the search for reorder points", () => {
 			});
 			const { plan } = new RuleSearch({ ...one, replications: 100 });
 			const part = searchBlocks(one, plan, 0, wardBlocks(one));
-			return {
-				net: part.net.flat(2).length,
-				courses: part.courses.length,
-				blocks: part.cost.length,
-			};
+			return { net: part.net.flat(2).length, courses: part.courses.length, blocks: part.cost.length };
 		};
 		const [few, many] = [kept(100), kept(400)];
 		expect(many.net).toBeLessThan(2 * few.net);
@@ -115,8 +99,7 @@ describe("the search for reorder points", () => {
 		const points = seeds.map(({ reorder }) => reorder);
 		expect(Math.max(...points) - Math.min(...points)).toBeGreaterThanOrEqual(3);
 		const held = seeds.filter(
-			({ low95, high95 }) =>
-				(low95 ?? 0) <= truth.reorder && truth.reorder <= (high95 ?? 0),
+			({ low95, high95 }) => (low95 ?? 0) <= truth.reorder && truth.reorder <= (high95 ?? 0),
 		).length;
 		expect(held).toBeGreaterThanOrEqual(34);
 		for (const { reorder, low95, high95, reached } of seeds) {
@@ -128,10 +111,7 @@ describe("the search for reorder points", () => {
 		const said = seeds.reduce((sum, { reached }) => sum + reached.mean, 0) / 40;
 		const meant =
 			seeds.reduce((sum, { reorder }) => {
-				const at = [...truth.ladder].sort(
-					(a, b) =>
-						Math.abs(a.reorder - reorder) - Math.abs(b.reorder - reorder),
-				)[0];
+				const at = [...truth.ladder].sort((a, b) => Math.abs(a.reorder - reorder) - Math.abs(b.reorder - reorder))[0];
 				return sum + (at?.service ?? 0);
 			}, 0) / 40;
 		expect(Math.abs(said - meant)).toBeLessThan(0.015);
@@ -149,13 +129,7 @@ describe("the search for reorder points", () => {
 				}),
 			),
 		);
-		expect(given).toMatchObject({
-			origin: "given",
-			reorder: 6,
-			upTo: 20,
-			low95: null,
-			otherHalf: null,
-		});
+		expect(given).toMatchObject({ origin: "given", reorder: 6, upTo: 20, low95: null, otherHalf: null });
 		expect(given.reached.onOtherHalf).toBe(false);
 		// Blocks take turns.
 		expect([0, 1, 2, 3, 32].map(groupOf)).toEqual([0, 16, 1, 17, 0]);
@@ -186,10 +160,7 @@ const item: StoreItem = {
 test("one trial with a reorder point of 0 tells of every other what a trial of its own tells", () => {
 	const someItem = fc.record({
 		pack: fc.integer({ min: 1, max: 7 }),
-		lead: fc.record({
-			medianMin: fc.integer({ min: 0, max: 9000 }),
-			spread: fc.constantFrom(0, 0.4),
-		}),
+		lead: fc.record({ medianMin: fc.integer({ min: 0, max: 9000 }), spread: fc.constantFrom(0, 0.4) }),
 		orderDays: fc.constantFrom(null, [0], [0, 3], [1, 2, 4]),
 		reviewMin: fc.constantFrom(null, 1440, 5000),
 	});
@@ -201,7 +172,7 @@ test("one trial with a reorder point of 0 tells of every other what a trial of i
 			fc.integer({ min: 0, max: 25 }),
 			fc.integer({ min: 0, max: 1000 }),
 			(change, quantity, reorder, draw) => {
-				const stream = new Stream("demand", "piece", 0);
+				const stream = new Substream("demand", "piece", 0);
 				stream.reset(draw);
 				const timesMin: number[] = [];
 				const endMin = 60 * 1440;
@@ -210,7 +181,7 @@ test("one trial with a reorder point of 0 tells of every other what a trial of i
 					if (at >= endMin) break;
 					timesMin.push(at);
 				}
-				const net = new Tally();
+				const net = new FrequencyTable();
 				const play = (r: number, watch?: (n: number, s: number) => void) =>
 					tryShelf(
 						{ ...item, ...change, stock: r + quantity },
@@ -220,17 +191,11 @@ test("one trial with a reorder point of 0 tells of every other what a trial of i
 						"leads",
 						watch === undefined
 							? {}
-							: {
-									net: (pieces, from, to) =>
-										watch(pieces, Math.round(to * 60) - Math.round(from * 60)),
-								},
+							: { net: (pieces, from, to) => watch(pieces, Math.round(to * 60) - Math.round(from * 60)) },
 					);
 				play(0, (pieces, seconds) => net.add(pieces, seconds));
-				const reach = new Reach([net.parts()], [endMin * 60], null);
-				expect(reach.share([0], reorder).mean).toBeCloseTo(
-					play(reorder).ready,
-					4,
-				);
+				const ready = new ReadyRates([net.parts()], [endMin * 60], null);
+				expect(ready.share([0], reorder).mean).toBeCloseTo(play(reorder).ready, 4);
 			},
 		),
 		{ seed: 1963, numRuns: 200 },
@@ -258,9 +223,7 @@ test("where pieces expire before they are used, every reorder point has a trial 
 describe("a caution stands", () => {
 	const small = readWard(smallWard());
 	const result = smallResult();
-	const codesWith = (
-		change: (store: Raw) => void,
-	): { code: string; text: string }[] => {
+	const codesWith = (change: (store: Raw) => void): { code: string; text: string }[] => {
 		const changed: Raw = structuredClone(result);
 		for (const one of changed.items) {
 			one.store.rule.reached.mean = one.store.rule.service;
@@ -274,12 +237,7 @@ describe("a caution stands", () => {
 		[
 			"where a rule reaches less than what was asked for",
 			"service-missed",
-			(store) =>
-				Object.assign(store.rule.reached, {
-					mean: 0.942,
-					low95: 0.93,
-					high95: 0.954,
-				}),
+			(store) => Object.assign(store.rule.reached, { mean: 0.942, low95: 0.93, high95: 0.954 }),
 			/canister 1000 mL 94\.2 % \(93 to 95\.4 %\) instead of 99 %/,
 		],
 		[
@@ -289,8 +247,7 @@ describe("a caution stands", () => {
 			/canister 1000 mL 97\.1 % instead of 99 %/,
 		],
 	])("%s", (_, code, change, words) => {
-		const said = (how: typeof change) =>
-			codesWith(how).filter((one) => one.code === code);
+		const said = (how: typeof change) => codesWith(how).filter((one) => one.code === code);
 		expect(said(() => {})).toEqual([]);
 		expect(said(change)).toHaveLength(1);
 		expect(said(change)[0]?.text).toMatch(words);

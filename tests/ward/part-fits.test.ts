@@ -1,6 +1,7 @@
 import { readFileSync } from "node:fs";
 import { describe, expect, test } from "vitest";
 import { parse, stringify } from "yaml";
+import { readWard } from "../../src/scenario/index.ts";
 import {
 	findRules,
 	foundFits,
@@ -9,9 +10,8 @@ import {
 	partFits,
 	runWardBlocks,
 	wardBlocks,
-} from "../../src/analysis/index.ts";
-import { supplyLayout } from "../../src/analysis/supply-layout.ts";
-import { readWard } from "../../src/scenario/index.ts";
+} from "../../src/studies/index.ts";
+import { supplyLayout } from "../../src/studies/supply/run/layout.ts";
 import { besideScenarios, changedWard, type Raw } from "./sample.ts";
 import { smallWard } from "./small-ward.ts";
 
@@ -23,8 +23,7 @@ const small = (change: (raw: Raw) => void): string => {
 };
 const hospital = () => {
 	const raw = parse(readFileSync("scenarios/ward/hospital.yaml", "utf8"));
-	for (const kind of raw.ward.kinds)
-		if (kind.file !== undefined) kind.file = kind.file.replace("../", "");
+	for (const kind of raw.ward.kinds) if (kind.file !== undefined) kind.file = kind.file.replace("../", "");
 	return stringify({ ...raw, horizon: "1 w", replications: 6 });
 };
 
@@ -38,8 +37,7 @@ describe("what a ward's blocks come to fits that ward", () => {
 		[
 			"that lacks everything",
 			small((raw) => {
-				for (const store of raw.stores)
-					Object.assign(store, { stock: 0, lead: "6 d" });
+				for (const store of raw.stores) Object.assign(store, { stock: 0, lead: "6 d" });
 			}),
 		],
 		["where nothing is left to chance", small((raw) => (raw.chance = "off"))],
@@ -51,10 +49,7 @@ describe("what a ward's blocks come to fits that ward", () => {
 				for (const store of raw.stores) delete store.price;
 			}),
 		],
-		[
-			"where hardly anybody comes",
-			small((raw) => (raw.ward.arrivals.rate = "0.01 /d")),
-		],
+		["where hardly anybody comes", small((raw) => (raw.ward.arrivals.rate = "0.01 /d"))],
 		["that many wait for", small((raw) => (raw.ward.arrivals.rate = "3 /d"))],
 		["that sends patients away", small((raw) => (raw.ward.full = "away"))],
 	])("%s", (_, text) => {
@@ -85,31 +80,17 @@ describe("what no search can find does not fit", () => {
 	test.each<readonly [string, (found: Raw) => void]>([
 		["a rule too few", (found) => found.rules.pop()],
 		["a share above one", (found) => (found.rules[0].reached.mean = 1.1)],
-		[
-			"an interval beside its point",
-			(found) => (found.rules[0].high95 = found.rules[0].reorder - 1),
-		],
-		[
-			"an interval of a point that was given",
-			(found) => Object.assign(found.rules[3], { low95: 0, high95: 9 }),
-		],
-		[
-			"an order of an item of another ward",
-			(found) => (found.orders[0].item = "x"),
-		],
+		["an interval beside its point", (found) => (found.rules[0].high95 = found.rules[0].reorder - 1)],
+		["an interval of a point that was given", (found) => Object.assign(found.rules[3], { low95: 0, high95: 9 })],
+		["an order of an item of another ward", (found) => (found.orders[0].item = "x")],
 		["half a pack", (found) => (found.orders[0].packs = 0.5)],
 		["a cost beside the price", (found) => (found.orders[0].cost += 1)],
 		[
 			"a chance that an order makes greater",
-			(found) =>
-				(found.orders[0].with.probability =
-					found.orders[0].without.probability + 0.01),
+			(found) => (found.orders[0].with.probability = found.orders[0].without.probability + 0.01),
 		],
 		["orders in no order", (found) => found.orders.reverse()],
-		[
-			"an order after the end",
-			(found) => (found.orders.at(-1).atMin = ward.horizonMin),
-		],
+		["an order after the end", (found) => (found.orders.at(-1).atMin = ward.horizonMin)],
 		["pieces of no item", (found) => found.plenty.used.push({})],
 		["a cost that is no number", (found) => (found.plenty.cost.p50 = null)],
 		["no word on what is needed", (found) => (found.plenty = null)],
@@ -131,34 +112,13 @@ describe("what no run can come to does not fit", () => {
 	const whole = mergedPart(ward, [ran], 0);
 	const { replications } = whole;
 	test.each<readonly [string, (part: Raw) => void]>([
-		[
-			"a day on which an item was out twice",
-			(part) => (part.tallies[item.outOnDay] = [2, replications]),
-		],
-		[
-			"more pieces short than were asked for",
-			(part) => (part.tallies[item.short] = [1e6, replications]),
-		],
-		[
-			"more patients who waited than who began",
-			(part) => (part.tallies[layout.waited] = [1e6, replications]),
-		],
-		[
-			"fewer than no pieces",
-			(part) => (part.tallies[item.used] = [-1, replications]),
-		],
-		[
-			"a replication too many",
-			(part) => (part.tallies[item.used] = [1, replications + 1]),
-		],
-		[
-			"a mean outside of what was seen",
-			(part) => (part.sums[0][item.ready].mean = 2),
-		],
-		[
-			"a value in another's bin",
-			(part) => (part.measures[item.ready].bins[0].bin -= 1),
-		],
+		["a day on which an item was out twice", (part) => (part.tallies[item.outOnDay] = [2, replications])],
+		["more pieces short than were asked for", (part) => (part.tallies[item.short] = [1e6, replications])],
+		["more patients who waited than who began", (part) => (part.tallies[layout.waited] = [1e6, replications])],
+		["fewer than no pieces", (part) => (part.tallies[item.used] = [-1, replications])],
+		["a replication too many", (part) => (part.tallies[item.used] = [1, replications + 1])],
+		["a mean outside of what was seen", (part) => (part.sums[0][item.ready].mean = 2)],
+		["a value in another's bin", (part) => (part.measures[item.ready].bins[0].bin -= 1)],
 		["no number", (part) => (part.sums[0][item.ready].squares = null)],
 	])("%s", (_, change) => {
 		const part: Raw = read(whole);

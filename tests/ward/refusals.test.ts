@@ -86,8 +86,6 @@ describe("a kind may be taken from another file", () => {
 		const faults = wardFaults((raw) => {
 			raw.ward.kinds[0] = { id: "thigh", file: "two-dressings.yaml" };
 		});
-		expect(faults.join("\n")).toMatch(
-			/^ward\.kinds\[0\]\.dressing .*the id of a dressing of that file/u,
-		);
+		expect(faults.join("\n")).toMatch(/^ward\.kinds\[0\]\.dressing .*the id of a dressing of that file/u);
 	});
 });

@@ -1,23 +1,14 @@
 import { readFileSync } from "node:fs";
 import { stringify } from "yaml";
-import {
-	checkWard,
-	type Load,
-	readWard,
-	sentence,
-	type WardScenario,
-} from "../../src/scenario/index.ts";
-import type { WardObserver } from "../../src/therapy/index.ts";
+import { checkWard, type Load, readWard, sentence, type WardScenario } from "../../src/scenario/index.ts";
+import type { WardObserver } from "../../src/ward/index.ts";
 
 // biome-ignore lint/suspicious/noExplicitAny: raw data of a file, shaped at will by the tests
 export type Raw = any;
 
 /** Looks for a file beside the scenarios of the project. */
 export const besideScenarios: Load = (file) => ({
-	text: readFileSync(
-		new URL(`../../scenarios/${file}`, import.meta.url),
-		"utf8",
-	),
+	text: readFileSync(new URL(`../../scenarios/${file}`, import.meta.url), "utf8"),
 });
 
 /** As little as a ward may say: four beds of one kind for four weeks, with stores that lack nothing. */
@@ -34,20 +25,10 @@ export const leastWard = (): Raw => ({
 				id: "thigh",
 				wound: { tissue: "soft-tissue", exudate: "160 mL/d" },
 				foam: [{ area: "240 cm2", thickness: "1 cm" }],
-				regimen: {
-					depth: "-125 mmHg",
-					fill: "50 mL",
-					dwell: "5 min",
-					suction: "2 h",
-				},
+				regimen: { depth: "-125 mmHg", fill: "50 mL", dwell: "5 min", suction: "2 h" },
 			},
 		],
-		beds: [1, 2, 3, 4].map((n) => ({
-			id: `bed ${n}`,
-			kind: "thigh",
-			start: "0 d",
-			end: "28 d",
-		})),
+		beds: [1, 2, 3, 4].map((n) => ({ id: `bed ${n}`, kind: "thigh", start: "0 d", end: "28 d" })),
 	},
 	stores: [
 		{ item: "canister", size: "1000 mL", stock: "unlimited" },
@@ -72,8 +53,7 @@ export const wardWith = (change: (raw: Raw) => void = () => {}): WardScenario =>
 export const wardFaults = (change: (raw: Raw) => void): string[] =>
 	checkWard(changedWard(change), besideScenarios).problems.map(sentence);
 
-export const dressingsOf = (ward: WardScenario) =>
-	ward.kinds.map(({ dressing }) => dressing);
+export const dressingsOf = (ward: WardScenario) => ward.kinds.map(({ dressing }) => dressing);
 
 /** Looks on and does nothing. */
 export const silentWard: WardObserver = {

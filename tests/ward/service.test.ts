@@ -6,7 +6,7 @@ import {
 	SupplyGathering,
 	supplyResult,
 	wardBlocks,
-} from "../../src/analysis/index.ts";
+} from "../../src/studies/index.ts";
 import { wardWith } from "./sample.ts";
 
 /** Small canisters, so that one more or less on the shelf is a small step. */
@@ -27,14 +27,7 @@ const ward = (seed: string, replications: number) =>
 		kind.regimen = { depth: "-125 mmHg", fill: "none" };
 		kind.unit = { canister: "200 mL" };
 		raw.stores = [
-			{
-				item: "canister",
-				size: "200 mL",
-				stock: 90,
-				pack: 2,
-				lead: "5 d",
-				service: "98 %",
-			},
+			{ item: "canister", size: "200 mL", stock: 90, pack: 2, lead: "5 d", service: "98 %" },
 			{ item: "kit", stock: "unlimited" },
 			{ item: "port", stock: "unlimited" },
 		];

@@ -1,13 +1,13 @@
+import type { SupplyResult } from "../../src/results/index.ts";
+import { readWard } from "../../src/scenario/index.ts";
 import {
 	findRules,
 	orderRules,
 	runWardBlocks,
 	SupplyGathering,
-	type SupplyResult,
 	supplyResult,
 	wardBlocks,
-} from "../../src/analysis/index.ts";
-import { readWard } from "../../src/scenario/index.ts";
+} from "../../src/studies/index.ts";
 import { smallWard } from "./small-ward.ts";
 
 let made: SupplyResult | null = null;

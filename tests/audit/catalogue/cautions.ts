@@ -1,9 +1,6 @@
-import type { Caution, DressingDay } from "../../../src/analysis/day-result.ts";
-import type {
-	Dressing,
-	Scenario,
-	Tissue,
-} from "../../../src/scenario/index.ts";
+import type { Caution, DressingDay } from "../../../src/results/index.ts";
+import type { Dressing, Scenario } from "../../../src/scenario/index.ts";
+import type { Tissue } from "../../../src/vocabulary/index.ts";
 import type { Fault } from "../check.ts";
 import type { Clock } from "../clock.ts";
 import { asWritten, fixed, isFixed } from "../holes.ts";
@@ -41,64 +38,53 @@ const depths: { readonly [T in Tissue]: readonly [number, number] } = {
 
 /** Of the settings of one dressing, each said once. */
 function ofSettings({ scenario, dressing }: Run): Said[] {
-	const foamMl = dressing.foam.reduce(
-		(sum, { areaCm2, thicknessCm }) => sum + areaCm2 * thicknessCm,
-		0,
-	);
+	const foamMl = dressing.foam.reduce((sum, { areaCm2, thicknessCm }) => sum + areaCm2 * thicknessCm, 0);
 	const takesMl = scenario.constants["foam.capacity"] * foamMl;
 	const [least, most] = depths[dressing.tissue];
-	const all = dressing.regimens.flatMap(
-		({ depthMmHg, fillMl, dwellMin, suctionMin }): Said[] => [
-			...(depthMmHg < least || depthMmHg > most
-				? [
-						[
-							"A depth of {mmHg} is outside the −{n} to {mmHg} that are common practice for {text} (no source; local practice varies). Check the prescription.",
-							depthMmHg,
-							least,
-							most,
-							tissueName(dressing.tissue),
-						] as const,
-					]
-				: []),
-			...(fillMl > takesMl
-				? [
-						[
-							"A fill of {n} mL is above the {n} mL that this foam takes without pooling under the drape.",
-							tenth(fillMl),
-							tenth(takesMl),
-						] as const,
-					]
-				: []),
-			...(fillMl > 0 && (dwellMin < 1 || dwellMin > 30)
-				? [
-						[
-							"A dwell of {n} min is outside the 1 to 30 min that the defaults were set for.",
-							tenth(dwellMin),
-						] as const,
-					]
-				: []),
-			...(fillMl > 0 && (suctionMin < 60 || suctionMin > 480)
-				? [
-						[
-							"A suction period of {n} min is outside the 60 to 480 min that the defaults were set for.",
-							tenth(suctionMin),
-						] as const,
-					]
-				: []),
-			...(fillMl > 0 && dwellMin > suctionMin / 2
-				? [
-						[
-							"A dwell of {n} min stands against {n} min of suction: the wound would lie wet and without suction for {n} % of the time or more. Suction for most of a cycle is common practice (no source). Check the prescription.",
-							tenth(dwellMin),
-							tenth(suctionMin),
-							tenth((100 * dwellMin) / (dwellMin + suctionMin)),
-						] as const,
-					]
-				: []),
-		],
-	);
-	const perArea =
-		dressing.areaCm2 === null ? 0 : dressing.exudateMlPerDay / dressing.areaCm2;
+	const all = dressing.regimens.flatMap(({ depthMmHg, fillMl, dwellMin, suctionMin }): Said[] => [
+		...(depthMmHg < least || depthMmHg > most
+			? [
+					[
+						"A depth of {mmHg} is outside the −{n} to {mmHg} that are common practice for {text} (no source; local practice varies). Check the prescription.",
+						depthMmHg,
+						least,
+						most,
+						tissueName(dressing.tissue),
+					] as const,
+				]
+			: []),
+		...(fillMl > takesMl
+			? [
+					[
+						"A fill of {n} mL is above the {n} mL that this foam takes without pooling under the drape.",
+						tenth(fillMl),
+						tenth(takesMl),
+					] as const,
+				]
+			: []),
+		...(fillMl > 0 && (dwellMin < 1 || dwellMin > 30)
+			? [["A dwell of {n} min is outside the 1 to 30 min that the defaults were set for.", tenth(dwellMin)] as const]
+			: []),
+		...(fillMl > 0 && (suctionMin < 60 || suctionMin > 480)
+			? [
+					[
+						"A suction period of {n} min is outside the 60 to 480 min that the defaults were set for.",
+						tenth(suctionMin),
+					] as const,
+				]
+			: []),
+		...(fillMl > 0 && dwellMin > suctionMin / 2
+			? [
+					[
+						"A dwell of {n} min stands against {n} min of suction: the wound would lie wet and without suction for {n} % of the time or more. Suction for most of a cycle is common practice (no source). Check the prescription.",
+						tenth(dwellMin),
+						tenth(suctionMin),
+						tenth((100 * dwellMin) / (dwellMin + suctionMin)),
+					] as const,
+				]
+			: []),
+	]);
+	const perArea = dressing.areaCm2 === null ? 0 : dressing.exudateMlPerDay / dressing.areaCm2;
 	const wet: Said[] =
 		perArea > 5
 			? [
@@ -115,11 +101,7 @@ function ofSettings({ scenario, dressing }: Run): Said[] {
 						],
 					]
 				: [];
-	return [
-		...new Map(
-			[...all, ...wet].map((one) => [JSON.stringify(one), one]),
-		).values(),
-	];
+	return [...new Map([...all, ...wet].map((one) => [JSON.stringify(one), one])).values()];
 }
 
 /** The most minutes off suction in 24 h that the day may have had: all of them, or an even part. */
@@ -132,12 +114,9 @@ function ofRun(run: Run): readonly (readonly [said: Said, sure: boolean])[] {
 	const { scenario, dressing, day, notReturnedMl } = run;
 	const limit = scenario.constants["off.caution"];
 	const [least, most] = offSuction(run);
-	const inside =
-		dressing.tissue === "open-abdomen" || dressing.tissue === "exposed-organ";
+	const inside = dressing.tissue === "open-abdomen" || dressing.tissue === "exposed-organ";
 	const goesIn = day.totals.instilledMl > 0;
-	const large =
-		dressing.outflow !== null ||
-		day.alarms.some(({ condition }) => condition === "large-output");
+	const large = dressing.outflow !== null || day.alarms.some(({ condition }) => condition === "large-output");
 	return [
 		...ofSettings(run).map((said) => [said, true] as const),
 		...(most > limit
@@ -170,9 +149,7 @@ function ofRun(run: Run): readonly (readonly [said: Said, sure: boolean])[] {
 						[
 							"Up to {n} mL of solution (P90) do not come back to the canister: in {text} ask where it stays, and count it in the fluid balance.",
 							tenth(notReturnedMl),
-							dressing.tissue === "open-abdomen"
-								? "an open abdomen"
-								: "a wound with exposed organs",
+							dressing.tissue === "open-abdomen" ? "an open abdomen" : "a wound with exposed organs",
 						],
 						true,
 					] as const,
@@ -206,9 +183,7 @@ const ofAll = (scenario: Scenario, dressings: readonly Dressing[]): Said[] => [
 	[
 		"For planning and teaching, not for setting a device or treating a patient. The prescription, the maker's instructions and local policy come first.",
 	],
-	[
-		"Bleeding, exposed vessels or organs, unexplained pain or a large sudden output need a clinician now.",
-	],
+	["Bleeding, exposed vessels or organs, unexplained pain or a large sudden output need a clinician now."],
 	[
 		"Nothing here has been validated on patients; numbers marked assumed are placeholders until a site calibrates them.",
 	],
@@ -220,16 +195,9 @@ const ofAll = (scenario: Scenario, dressings: readonly Dressing[]): Said[] => [
 			]
 		: []),
 	...(scenario.chance && scenario.replications < 100
-		? [
-				[
-					"Only {n} replications were run: probabilities and ranges are coarse.",
-					scenario.replications,
-				] as const,
-			]
+		? [["Only {n} replications were run: probabilities and ranges are coarse.", scenario.replications] as const]
 		: []),
-	...(dressings.some(({ regimens }) =>
-		regimens.some(({ fillMl }) => fillMl > 0),
-	)
+	...(dressings.some(({ regimens }) => regimens.some(({ fillMl }) => fillMl > 0))
 		? [
 				[
 					"How long an opened source may hang, and which solution may dwell in a wound, follow the solution's label, the prescription and local policy.",
@@ -242,40 +210,25 @@ interface Held extends Warned {
 	readonly sure: boolean;
 }
 
-function hold(
-	cautions: readonly Caution[],
-	derived: readonly Held[],
-	clock: Clock,
-): Fault[] {
+function hold(cautions: readonly Caution[], derived: readonly Held[], clock: Clock): Fault[] {
 	const document = "cautions";
 	const left = [...derived];
 	const faults: Fault[] = [];
 	for (const { text, dressing = "" } of cautions) {
-		const at = left.findIndex(
-			(one) =>
-				(one.dressing ?? "") === dressing && isSaidBy(text, one.said, clock),
-		);
+		const at = left.findIndex((one) => (one.dressing ?? "") === dressing && isSaidBy(text, one.said, clock));
 		if (at === -1)
 			faults.push({
 				document,
 				where: dressing,
 				said: text,
 				derived:
-					left
-						.filter(({ said }) => said[0].slice(0, 12) === text.slice(0, 12))
-						.map(({ said }) => shown([said]))[0] ??
+					left.filter(({ said }) => said[0].slice(0, 12) === text.slice(0, 12)).map(({ said }) => shown([said]))[0] ??
 					"no caution of the catalogue",
 			});
 		else left.splice(at, 1);
 	}
 	for (const { said, dressing = "", sure } of left)
-		if (sure)
-			faults.push({
-				document,
-				where: dressing,
-				said: "nothing",
-				derived: shown([said]),
-			});
+		if (sure) faults.push({ document, where: dressing, said: "nothing", derived: shown([said]) });
 	return faults;
 }
 
@@ -285,17 +238,13 @@ export const checkDayCautions = (scope: DayScope): Fault[] => {
 	return hold(
 		result.cautions,
 		[
-			...ofAll(scenario, scenario.dressings).map((said) => ({
-				said,
-				sure: true,
-			})),
+			...ofAll(scenario, scenario.dressings).map((said) => ({ said, sure: true })),
 			...scenario.dressings.flatMap((dressing, i) =>
 				ofRun({
 					scenario,
 					dressing,
 					day: placed(result.dressings, i),
-					notReturnedMl: placed(result.projection.dressings, i).totals
-						.notReturnedMl.p90,
+					notReturnedMl: placed(result.projection.dressings, i).totals.notReturnedMl.p90,
 					sharesKnown: true,
 				}).map(([said, sure]) => ({ said, sure, dressing: dressing.id })),
 			),
@@ -307,19 +256,14 @@ export const checkDayCautions = (scope: DayScope): Fault[] => {
 /** Every caution of a comparison: those of every regimen once, those of some with the names of these. */
 export function checkCompareCautions(
 	scope: CompareScope,
-	arms: readonly {
-		readonly name: string;
-		readonly dressings: readonly Dressing[];
-	}[],
+	arms: readonly { readonly name: string; readonly dressings: readonly Dressing[] }[],
 ): Fault[] {
 	const { scenario, result, drawings } = scope;
 	const ofArm = arms.map(({ name, dressings }, arm): Held[] => [
 		...ofAll(scenario, dressings).map((said) => ({ said, sure: true })),
 		...dressings.flatMap((dressing, i) => {
 			const own = placed(
-				(result.regimens[arm]?.dressings ?? []).filter(
-					({ id }) => id === dressing.id,
-				),
+				(result.regimens[arm]?.dressings ?? []).filter(({ id }) => id === dressing.id),
 				0,
 			);
 			return ofRun({
@@ -337,12 +281,9 @@ export function checkCompareCautions(
 			if (isFixed(value)) return asWritten(value.value, value.decimals);
 			// A number between bounds: to the tenth that these leave.
 			const [least, most] = Array.isArray(value) ? value : [];
-			return typeof least === "number" && typeof most === "number"
-				? asWritten((least + most) / 2, 1)
-				: value;
+			return typeof least === "number" && typeof most === "number" ? asWritten((least + most) / 2, 1) : value;
 		});
-	const everywhere = (one: Held): boolean =>
-		ofArm.every((some) => some.some((other) => key(other) === key(one)));
+	const everywhere = (one: Held): boolean => ofArm.every((some) => some.some((other) => key(other) === key(one)));
 	const rare = result.differences.filter(({ kind }) => kind === "too-rare");
 	return hold(
 		result.cautions,
@@ -351,14 +292,7 @@ export function checkCompareCautions(
 			...ofArm.flatMap((some, arm) =>
 				some
 					.filter((one) => !everywhere(one))
-					.map((one) => ({
-						...one,
-						said: [
-							"Regimen {text}: {said}",
-							placed(arms, arm).name,
-							one.said,
-						] as const,
-					})),
+					.map((one) => ({ ...one, said: ["Regimen {text}: {said}", placed(arms, arm).name, one.said] as const })),
 			),
 			{
 				said: [
@@ -368,9 +302,7 @@ export function checkCompareCautions(
 			},
 			...arms.flatMap(({ name, dressings }, arm): Held[] => {
 				const set = JSON.stringify(dressings);
-				const before = arms.findIndex(
-					(one) => JSON.stringify(one.dressings) === set,
-				);
+				const before = arms.findIndex((one) => JSON.stringify(one.dressings) === set);
 				return before === arm
 					? []
 					: [

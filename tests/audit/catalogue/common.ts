@@ -8,9 +8,7 @@ export const cautionsOfAll = <S extends Whole>(first: string): Entry<S>[] => [
 	fixedWords(
 		"For planning and teaching, not for setting a device or treating a patient: the prescription, the maker's instructions and local policy come first.",
 	),
-	fixedWords(
-		"Bleeding, exposed vessels or organs, unexplained pain or a large sudden output need a clinician now.",
-	),
+	fixedWords("Bleeding, exposed vessels or organs, unexplained pain or a large sudden output need a clinician now."),
 	fixedWords(
 		"Nothing here has been validated on patients, and numbers marked assumed are placeholders until a site calibrates them.",
 	),
@@ -21,18 +19,12 @@ export const cautionsOfAll = <S extends Whole>(first: string): Entry<S>[] => [
 export const raisedCautions = <S extends Whole>(): Entry<S>[] => [
 	entry("{text}", ({ result }) =>
 		result.cautions
-			.filter(
-				({ code, dressing }) =>
-					!standing.includes(code) && dressing === undefined,
-			)
+			.filter(({ code, dressing }) => !standing.includes(code) && dressing === undefined)
 			.map(({ text }) => [text]),
 	),
 	entry("Dressing {text}: {text}", ({ result }) =>
 		result.cautions
-			.filter(
-				({ code, dressing }) =>
-					!standing.includes(code) && dressing !== undefined,
-			)
+			.filter(({ code, dressing }) => !standing.includes(code) && dressing !== undefined)
 			.map(({ text, dressing }) => [dressing, text]),
 	),
 ];
@@ -45,9 +37,7 @@ export const sourcesWords = <S extends Whole>(): Entry<S>[] => [
 	fixedWords("Replications"),
 	fixedWords("Version"),
 	entry("{text}", ({ scenario }) => [[scenario.seed]]),
-	entry("slackwater {text}, {text}", ({ result }) => [
-		["1.2.3", result.format],
-	]),
+	entry("slackwater {text}, {text}", ({ result }) => [["1.2.3", result.format]]),
 	entry(
 		"{n} numbers were taken for granted: {n} given by the scenario, {n} by default.",
 		({ result: { assumptions } }) => [
@@ -58,39 +48,25 @@ export const sourcesWords = <S extends Whole>(): Entry<S>[] => [
 			],
 		],
 	),
-	entry(
-		"{n} are assumed: placeholders until a site calibrates them.",
-		({ result: { assumptions } }) => [
-			[assumptions.filter(({ provenance }) => provenance === "assumed").length],
-		],
-	),
-	fixedWords(
-		"Assumptions and defaults; those that the scenario gave come first.",
-	),
+	entry("{n} are assumed: placeholders until a site calibrates them.", ({ result: { assumptions } }) => [
+		[assumptions.filter(({ provenance }) => provenance === "assumed").length],
+	]),
+	fixedWords("Assumptions and defaults; those that the scenario gave come first."),
 ];
 
 export const assumptionsTable = <S extends Whole>(): TableEntry<S> => ({
 	id: /^assumptions$/u,
-	columns: () => [
-		"Name",
-		"Meaning",
-		"Value",
-		"Unit",
-		"Provenance",
-		"Given by",
-		"Source",
-	],
+	columns: () => ["Name", "Meaning", "Value", "Unit", "Provenance", "Given by", "Source"],
 	rows: ({ result: { assumptions } }) =>
-		[
-			...assumptions.filter(({ defaulted }) => !defaulted),
-			...assumptions.filter(({ defaulted }) => defaulted),
-		].map(({ name, meaning, value, unit, provenance, defaulted, source }) => [
-			name,
-			meaning,
-			String(value),
-			unit,
-			provenance,
-			defaulted ? "default" : "scenario",
-			source,
-		]),
+		[...assumptions.filter(({ defaulted }) => !defaulted), ...assumptions.filter(({ defaulted }) => defaulted)].map(
+			({ name, meaning, value, unit, provenance, defaulted, source }) => [
+				name,
+				meaning,
+				String(value),
+				unit,
+				provenance,
+				defaulted ? "default" : "scenario",
+				source,
+			],
+		),
 });

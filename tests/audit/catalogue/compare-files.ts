@@ -6,9 +6,7 @@ import { assumptionsCsv } from "./day-files.ts";
 import type { CompareScope } from "./differences.ts";
 
 /** The CSV files of a comparison; how a regimen is set is read from the scenario, not from the result. */
-export function compareFiles({ scenario, result }: CompareScope): {
-	readonly [file: string]: CsvSaid;
-} {
+export function compareFiles({ scenario, result }: CompareScope): { readonly [file: string]: CsvSaid } {
 	const { restsOn } = result;
 	return {
 		"differences.csv": {
@@ -85,9 +83,7 @@ export function compareFiles({ scenario, result }: CompareScope): {
 					const shared = <T>(of: (dressing: Dressing) => T): T | null => {
 						const first = of(placed(all, 0));
 						const key = JSON.stringify(first);
-						return all.every((one) => JSON.stringify(of(one)) === key)
-							? first
-							: null;
+						return all.every((one) => JSON.stringify(of(one)) === key) ? first : null;
 					};
 					const first = shared(({ regimens }) => placed(regimens, 0));
 					const fills = first !== null && first.fillMl > 0;

@@ -1,26 +1,11 @@
-import type { Difference } from "../../../src/analysis/compare-result.ts";
-import type {
-	Dressing,
-	Regimen,
-	RegimenPatch,
-} from "../../../src/scenario/index.ts";
-import {
-	type Catalogue,
-	type CellSaid,
-	type Entry,
-	entry,
-	fixedWords,
-} from "../check.ts";
+import type { Difference } from "../../../src/results/index.ts";
+import type { Dressing, Regimen, RegimenPatch } from "../../../src/scenario/index.ts";
+import { type Catalogue, type CellSaid, type Entry, entry, fixedWords } from "../check.ts";
 import { asWritten, fixed } from "../holes.ts";
 import { measureOf, ofMean } from "../measures.ts";
 import { listed, type Said } from "../pattern.ts";
 import { placed } from "../scope.ts";
-import {
-	assumptionsTable,
-	cautionsOfAll,
-	raisedCautions,
-	sourcesWords,
-} from "./common.ts";
+import { assumptionsTable, cautionsOfAll, raisedCautions, sourcesWords } from "./common.ts";
 import { waterLineLabels, waterLineWords } from "./day-charts.ts";
 import {
 	asked,
@@ -52,8 +37,7 @@ export function treated(dressing: Dressing, patch: RegimenPatch): Dressing {
 		regimens: patch.regimens[dressing.id] ?? dressing.regimens,
 		canisterMl: (meant ? patch.canisterMl : null) ?? dressing.canisterMl,
 		sourceMl: (meant ? patch.sourceMl : null) ?? dressing.sourceMl,
-		canisterHoldsMl:
-			(meant ? patch.canisterHoldsMl : null) ?? dressing.canisterHoldsMl,
+		canisterHoldsMl: (meant ? patch.canisterHoldsMl : null) ?? dressing.canisterHoldsMl,
 		sourceLeftMl: (meant ? patch.sourceLeftMl : null) ?? dressing.sourceLeftMl,
 	};
 }
@@ -65,14 +49,11 @@ export const armsOf = ({ scenario }: CompareScope) =>
 		dressings: scenario.dressings.map((dressing) => treated(dressing, patch)),
 	}));
 
-const several = ({ scenario }: CompareScope): boolean =>
-	scenario.dressings.length > 1;
+const several = ({ scenario }: CompareScope): boolean => scenario.dressings.length > 1;
 
 /** Every difference that stands in a table or a chart. */
 const allAsked = (scope: CompareScope): Difference[] =>
-	pairsOf(scope).flatMap((pair) =>
-		ownersOf(scope).flatMap((owner) => asked(scope, pair, owner)),
-	);
+	pairsOf(scope).flatMap((pair) => ownersOf(scope).flatMap((owner) => asked(scope, pair, owner)));
 
 /** A number of a difference with the digits that its interval supports. */
 const of = (one: Difference, value: number) => fixed(value, digits(one));
@@ -82,15 +63,11 @@ function meanOf({ result }: CompareScope, one: Difference, side: "a" | "b") {
 	const own = result.regimens
 		.find(({ name }) => name === one[side])
 		?.dressings.findLast(({ id }) => id === one.dressing);
-	return fixed(
-		side === "a" ? one.meanA : one.meanB,
-		ofMean(one.measure, own?.measures[one.measure]),
-	);
+	return fixed(side === "a" ? one.meanA : one.meanB, ofMean(one.measure, own?.measures[one.measure]));
 }
 
 /** An end of an interval that leaves nought out: where it would be written as nought, what it is. */
-const isNought = (one: Difference, value: number): boolean =>
-	value !== 0 && asWritten(value, digits(one)) === 0;
+const isNought = (one: Difference, value: number): boolean => value !== 0 && asWritten(value, digits(one)) === 0;
 
 /** What is found of a difference, in words. */
 function verdictSaid(scope: CompareScope, one: Difference): Said {
@@ -109,9 +86,7 @@ function verdictSaid(scope: CompareScope, one: Difference): Said {
 					own,
 					one.variance.paired === 0 ? "every" : "nearly every",
 				];
-			const ends = [Math.abs(one.low95), Math.abs(one.high95)].toSorted(
-				(a, b) => a - b,
-			);
+			const ends = [Math.abs(one.low95), Math.abs(one.high95)].toSorted((a, b) => a - b);
 			const near = placed(ends, 0);
 			return [
 				"{text}: {n}[[ {text}]] ([[{text}]][[{n}]] to {n})",
@@ -148,11 +123,7 @@ function verdictSaid(scope: CompareScope, one: Difference): Said {
 	}
 }
 
-const meanSaid = (
-	scope: CompareScope,
-	one: Difference,
-	side: "a" | "b",
-): Said => [
+const meanSaid = (scope: CompareScope, one: Difference, side: "a" | "b"): Said => [
 	"{n}[[ {text}]]",
 	meanOf(scope, one, side),
 	unit(scope, one) || undefined,
@@ -167,13 +138,7 @@ const drawnRow = (scope: CompareScope, one: Difference): CellSaid[] => [
 	mainVerdict(scope)(one),
 ];
 
-const drawnColumns = ({ a, b }: Pair): string[] => [
-	"measure",
-	a,
-	b,
-	`more with ${b} more with ${a}`,
-	"verdict",
-];
+const drawnColumns = ({ a, b }: Pair): string[] => ["measure", a, b, `more with ${b} more with ${a}`, "verdict"];
 
 /** Whether a difference that was found is lost or turned round at half or twice something merely assumed. */
 const isFragile = ({ result }: CompareScope, one: Difference): boolean =>
@@ -186,9 +151,7 @@ const isFragile = ({ result }: CompareScope, one: Difference): boolean =>
 			provenance === "assumed" &&
 			effects.some(
 				(effect) =>
-					(effect.turns || effect.hangs) &&
-					effect.dressing === one.dressing &&
-					effect.measure === one.measure,
+					(effect.turns || effect.hangs) && effect.dressing === one.dressing && effect.measure === one.measure,
 			),
 	);
 
@@ -201,19 +164,10 @@ const mainVerdict =
 	];
 
 /** How the regimens of a dressing draw down, with the seconds of the result. */
-const drawdownsOf = (
-	{ result }: CompareScope,
-	arm: number,
-	id: string,
-): readonly Drawdown[] =>
+const drawdownsOf = ({ result }: CompareScope, arm: number, id: string): readonly Drawdown[] =>
 	result.regimens[arm]?.dressings.find((one) => one.id === id)?.regimens ?? [];
 
-const sizesOf = ({
-	canisterMl,
-	canisterHoldsMl,
-	sourceMl,
-	sourceLeftMl,
-}: Dressing): unknown[] => [
+const sizesOf = ({ canisterMl, canisterHoldsMl, sourceMl, sourceLeftMl }: Dressing): unknown[] => [
 	canisterMl,
 	canisterHoldsMl,
 	sourceMl,
@@ -222,11 +176,7 @@ const sizesOf = ({
 
 /** Whether the regimens come with other canisters or bags than each other. */
 const isSized = (scope: CompareScope): boolean =>
-	new Set(
-		armsOf(scope).map(({ dressings }) =>
-			JSON.stringify(dressings.map(sizesOf)),
-		),
-	).size > 1;
+	new Set(armsOf(scope).map(({ dressings }) => JSON.stringify(dressings.map(sizesOf)))).size > 1;
 
 /** How a regimen is set on each dressing: a line for all where it is the same on all, else one for each. */
 function regimenLines(scope: CompareScope): unknown[][] {
@@ -235,10 +185,7 @@ function regimenLines(scope: CompareScope): unknown[][] {
 		const said = dressings.map(
 			(dressing): Said => [
 				"{said}[[; {said}, {said}]]",
-				regimensSaid(
-					dressing.regimens,
-					common ? null : drawdownsOf(scope, arm, dressing.id),
-				),
+				regimensSaid(dressing.regimens, common ? null : drawdownsOf(scope, arm, dressing.id)),
 				isSized(scope) ? canisterSaid(dressing) : undefined,
 				isSized(scope) ? bagSaid(dressing) : undefined,
 			],
@@ -246,36 +193,26 @@ function regimenLines(scope: CompareScope): unknown[][] {
 		// Seconds that are written alike are alike.
 		const lines = said.map((one) => [undefined, one]);
 		const alike = new Set(said.map((one) => JSON.stringify(one))).size === 1;
-		return alike
-			? lines.slice(0, 1)
-			: dressings.map(({ id }, i) => [id, said[i]]);
+		return alike ? lines.slice(0, 1) : dressings.map(({ id }, i) => [id, said[i]]);
 	});
 }
 
 function commonDrawdown(scope: CompareScope): number | null {
 	const all = new Set(
 		armsOf(scope).flatMap(({ dressings }) =>
-			dressings.flatMap(({ regimens }) =>
-				regimens.map(({ drawdown }) => drawdown),
-			),
+			dressings.flatMap(({ regimens }) => regimens.map(({ drawdown }) => drawdown)),
 		),
 	);
 	return all.size === 1 ? placed([...all], 0) : null;
 }
 
-const washSaid = (
-	{ fillMl, dwellMin, suctionMin }: Regimen,
-	first: boolean,
-): Said =>
+const washSaid = ({ fillMl, dwellMin, suctionMin }: Regimen, first: boolean): Said =>
 	fillMl === 0
 		? ["suction alone"]
 		: first
 			? [
 					"{text} {duration} dwell every {duration}",
-					/^(?:8|11|18)(?:\D|$)/u.test(String(Math.round(dwellMin))) &&
-					dwellMin < 60
-						? "an"
-						: "a",
+					/^(?:8|11|18)(?:\D|$)/u.test(String(Math.round(dwellMin))) && dwellMin < 60 ? "an" : "a",
 					dwellMin,
 					suctionMin,
 				]
@@ -284,11 +221,9 @@ const washSaid = (
 /** How two settings of a dressing are told apart, a phrase for each setting. */
 function phrases(x: Dressing, y: Dressing): (readonly [Said, Said])[] {
 	const [a, b] = [placed(x.regimens, 0), placed(y.regimens, 0)];
-	if ((a.fillMl === 0) !== (b.fillMl === 0))
-		return [[washSaid(a, true), washSaid(b, true)]];
+	if ((a.fillMl === 0) !== (b.fillMl === 0)) return [[washSaid(a, true), washSaid(b, true)]];
 	const pairs: (readonly [Said, Said])[] = [];
-	if (a.dwellMin !== b.dwellMin || a.suctionMin !== b.suctionMin)
-		pairs.push([washSaid(a, true), washSaid(b, false)]);
+	if (a.dwellMin !== b.dwellMin || a.suctionMin !== b.suctionMin) pairs.push([washSaid(a, true), washSaid(b, false)]);
 	if (a.fillMl !== b.fillMl)
 		pairs.push([
 			["fills of {ml}", a.fillMl],
@@ -318,15 +253,12 @@ function phrases(x: Dressing, y: Dressing): (readonly [Said, Said])[] {
 }
 
 /** How the first two regimens are told apart, each phrase with the dressings that it is about where it is not about all; null where they are set alike. */
-function questionSaid(
-	scope: CompareScope,
-): readonly (readonly Said[])[] | null {
+function questionSaid(scope: CompareScope): readonly (readonly Said[])[] | null {
 	const [one, two] = armsOf(scope);
 	if (one === undefined || two === undefined) return null;
 	const apart = scope.scenario.dressings.flatMap(({ id }, i) => {
 		const [x, y] = [placed(one.dressings, i), placed(two.dressings, i)];
-		const set = ({ regimens, canisterMl, sourceMl }: Dressing) =>
-			JSON.stringify([regimens, canisterMl, sourceMl]);
+		const set = ({ regimens, canisterMl, sourceMl }: Dressing) => JSON.stringify([regimens, canisterMl, sourceMl]);
 		return set(x) === set(y) ? [] : [{ id, pairs: phrases(x, y) }];
 	});
 	if (apart.length === 0) return null;
@@ -335,33 +267,19 @@ function questionSaid(
 		.filter((_, i) => keys.indexOf(placed(keys, i)) === i)
 		.flatMap(({ pairs }, _, groups) => {
 			const key = JSON.stringify(pairs);
-			const ids = apart
-				.filter((_one, i) => keys[i] === key)
-				.map(({ id }): Said => ["{text}", id]);
-			const where =
-				ids.length === scope.scenario.dressings.length
-					? undefined
-					: listed(ids, ", ", " and ");
+			const ids = apart.filter((_one, i) => keys[i] === key).map(({ id }): Said => ["{text}", id]);
+			const where = ids.length === scope.scenario.dressings.length ? undefined : listed(ids, ", ", " and ");
 			return groups.length === 0
 				? []
-				: pairs.map((pair) =>
-						pair.map((own): Said => ["{said}[[ ({said})]]", own, where]),
-					);
+				: pairs.map((pair) => pair.map((own): Said => ["{said}[[ ({said})]]", own, where]));
 		});
-	return said.length > 4
-		? [[], []]
-		: [
-				said.map((pair) => placed(pair, 0)),
-				said.map((pair) => placed(pair, 1)),
-			];
+	return said.length > 4 ? [[], []] : [said.map((pair) => placed(pair, 0)), said.map((pair) => placed(pair, 1))];
 }
 
 /** 'fills of 50 mL' are many. */
-const isOfFills = ([, own]: Said): boolean =>
-	Array.isArray(own) && String(own[0]).startsWith("fills");
+const isOfFills = ([, own]: Said): boolean => Array.isArray(own) && String(own[0]).startsWith("fills");
 
-const wound = (scope: CompareScope): string =>
-	several(scope) ? "For these wounds" : "For this wound";
+const wound = (scope: CompareScope): string => (several(scope) ? "For these wounds" : "For this wound");
 
 const headings = [
 	"The regimens",
@@ -407,19 +325,14 @@ function firstHours(scope: CompareScope) {
 			name: several(scope) ? `${patch.name}, ${dressing.id}` : patch.name,
 			dressing: treated(dressing, patch),
 			day: placed(
-				(first.days[place]?.dressings ?? []).filter(
-					({ id }) => id === dressing.id,
-				),
+				(first.days[place]?.dressings ?? []).filter(({ id }) => id === dressing.id),
 				0,
 			),
 		}));
 	});
 }
 
-const sharedDays = (scope: CompareScope) => [
-	...drawnDays(scope),
-	...firstHours(scope),
-];
+const sharedDays = (scope: CompareScope) => [...drawnDays(scope), ...firstHours(scope)];
 
 const firstHoursWords: Entry<CompareScope>[] = [
 	fixedWords("The first hours", hasFirst),
@@ -446,25 +359,20 @@ const firstHoursWords: Entry<CompareScope>[] = [
 	}),
 	entry(
 		"Drawn is replication {n}, the first on which the two part in these hours.",
-		({ drawings: { firstHours: first } }) =>
-			first === null ? [] : [[first.replication]],
+		({ drawings: { firstHours: first } }) => (first === null ? [] : [[first.replication]]),
 	),
 	fixedWords(
 		"Enlarged is the time when suction first returns after a dwell: a seal that a move has loosened shows there.",
 		hasFirst,
 	),
-	entry("First hours of {text}", (scope) =>
-		firstHours(scope).map(({ name }) => [name]),
-	),
+	entry("First hours of {text}", (scope) => firstHours(scope).map(({ name }) => [name])),
 	entry("From {clock} to {clock}.", ({ drawings: { firstHours: first } }) =>
 		first === null ? [] : [[0, first.spanMin]],
 	),
 	entry(
 		"{count:fill} in this time.",
 		(scope) =>
-			firstHours(scope).map(({ day }) => [
-				fixed(day.phases.filter(({ phase }) => phase === "fill").length, 0),
-			]),
+			firstHours(scope).map(({ day }) => [fixed(day.phases.filter(({ phase }) => phase === "fill").length, 0)]),
 		true,
 	),
 ];
@@ -483,114 +391,70 @@ export const compareCatalogue: Catalogue<CompareScope, never> = {
 		...headings.map((heading) => fixedWords<CompareScope>(heading)),
 		fixedWords(
 			"Whether either clogs more: nobody has measured those rates, so no verdict on clogging is given.",
-			({ result }) =>
-				result.differences.some(({ kind }) => kind === "not-judged"),
+			({ result }) => result.differences.some(({ kind }) => kind === "not-judged"),
 		),
-		entry(
-			"What [[{text}]][[{duration} come]] to under each",
-			({ scenario: { horizonMin } }) => [
-				horizonMin === 1440
-					? ["a day comes", undefined]
-					: [undefined, horizonMin],
-			],
-		),
+		entry("What [[{text}]][[{duration} come]] to under each", ({ scenario: { horizonMin } }) => [
+			horizonMin === 1440 ? ["a day comes", undefined] : [undefined, horizonMin],
+		]),
 		entry("{text}: a comparison", ({ scenario }) => [[scenario.title]]),
 		entry("{text}", ({ scenario }) => [
 			[scenario.title],
 			[/[.?!…]$/u.test(scenario.title) ? scenario.title : `${scenario.title}.`],
 		]),
-		entry(
-			"{text}, what {text} {said} buy and cost against {said}?",
-			(scope) => {
-				const said = questionSaid(scope);
-				const [own = [], other = []] = said ?? [];
-				return own.length === 0
-					? []
-					: [
-							[
-								wound(scope),
-								own.length > 1 || isOfFills(placed(own, 0)) ? "do" : "does",
-								listed(own, ", ", " and "),
-								listed(other, ", ", " and "),
-							],
-						];
-			},
-		),
+		entry("{text}, what {text} {said} buy and cost against {said}?", (scope) => {
+			const said = questionSaid(scope);
+			const [own = [], other = []] = said ?? [];
+			return own.length === 0
+				? []
+				: [
+						[
+							wound(scope),
+							own.length > 1 || isOfFills(placed(own, 0)) ? "do" : "does",
+							listed(own, ", ", " and "),
+							listed(other, ", ", " and "),
+						],
+					];
+		}),
 		entry("{text}, what does {text} buy and cost against {text}?", (scope) => {
 			const said = questionSaid(scope);
 			const [a, b] = scope.scenario.compare;
-			return said !== null && said[0]?.length === 0
-				? [[wound(scope), a?.name, b?.name]]
-				: [];
+			return said !== null && said[0]?.length === 0 ? [[wound(scope), a?.name, b?.name]] : [];
 		}),
-		entry(
-			"{text}, do {text} and {text}, which are set alike, differ at all?",
-			(scope) => {
-				const [a, b] = scope.scenario.compare;
-				return questionSaid(scope) === null
-					? [[wound(scope), a?.name, b?.name]]
-					: [];
-			},
-		),
-		entry(
-			"From {date} {time} for {duration}, until {clock}.",
-			({ scenario: { horizonMin } }) => [[0, 0, horizonMin, horizonMin]],
-		),
-		entry(
-			"{count:replication}, chance {text}, the same patients under each regimen.",
-			({ scenario }) => [
-				[fixed(scenario.replications, 0), scenario.chance ? "on" : "off"],
-			],
-		),
-		entry("{text}", ({ scenario }) => [
-			...scenario.compare.map(({ name }) => [name]),
-			[scenario.solution.name],
+		entry("{text}, do {text} and {text}, which are set alike, differ at all?", (scope) => {
+			const [a, b] = scope.scenario.compare;
+			return questionSaid(scope) === null ? [[wound(scope), a?.name, b?.name]] : [];
+		}),
+		entry("From {date} {time} for {duration}, until {clock}.", ({ scenario: { horizonMin } }) => [
+			[0, 0, horizonMin, horizonMin],
 		]),
+		entry("{count:replication}, chance {text}, the same patients under each regimen.", ({ scenario }) => [
+			[fixed(scenario.replications, 0), scenario.chance ? "on" : "off"],
+		]),
+		entry("{text}", ({ scenario }) => [...scenario.compare.map(({ name }) => [name]), [scenario.solution.name]]),
 		entry("[[{text}: ]]{said}.", regimenLines),
 		entry("[[{text}: ]]{said}[[; {said} under every regimen]].", (scope) =>
 			scope.scenario.dressings.map((dressing) => [
 				several(scope) ? dressing.id : undefined,
-				dressingSaid(
-					dressing,
-					scope.scenario.constants["foam.capacity"],
-					!isSized(scope),
-				),
+				dressingSaid(dressing, scope.scenario.constants["foam.capacity"], !isSized(scope)),
 				commonDrawdown(scope) === null
 					? undefined
-					: sharedDrawdownSaid(
-							scope.scenario.compare.flatMap((_, arm) =>
-								drawdownsOf(scope, arm, dressing.id),
-							),
-						),
+					: sharedDrawdownSaid(scope.scenario.compare.flatMap((_, arm) => drawdownsOf(scope, arm, dressing.id))),
 			]),
 		),
 		entry("{text} against {text}: what differs most", (scope) => {
 			const { a, b } = placed(pairsOf(scope), 0);
 			return [[a, b]];
 		}),
-		entry("{text} against {text}", (scope) =>
-			pairsOf(scope).map(({ a, b }) => [a, b]),
-		),
+		entry("{text} against {text}", (scope) => pairsOf(scope).map(({ a, b }) => [a, b])),
 		fixedWords(
 			"All dressings together: counts, times, volumes and cost added up, of shares the mean, of first canisters the soonest.",
 			several,
 		),
-		entry(
-			"All dressings together.",
-			(scope) => (several(scope) ? [[]] : []),
-			true,
-		),
-		entry("Dressing {text}.", (scope) =>
-			several(scope) ? scope.scenario.dressings.map(({ id }) => [id]) : [],
-		),
-		fixedWords(
-			"The measures that were asked for, in that order.",
-			(scope) => mainOnes(scope).largest === null,
-		),
-		entry(
-			"No difference was found in any of {n} measures; shown are the first that were looked at.",
-			(scope) =>
-				mainOnes(scope).largest === 0 ? [[mainOnes(scope).many]] : [],
+		entry("All dressings together.", (scope) => (several(scope) ? [[]] : []), true),
+		entry("Dressing {text}.", (scope) => (several(scope) ? scope.scenario.dressings.map(({ id }) => [id]) : [])),
+		fixedWords("The measures that were asked for, in that order.", (scope) => mainOnes(scope).largest === null),
+		entry("No difference was found in any of {n} measures; shown are the first that were looked at.", (scope) =>
+			mainOnes(scope).largest === 0 ? [[mainOnes(scope).many]] : [],
 		),
 		entry(
 			"Of {n} measures, {word} differ[[s{?}]]; shown [[{text}]][[are the {word}]] that differ[[s{?}]] most in proportion, at most one of each matter (washing, leaks, canisters and so on)[[, then {word} in which none was found]]. The order is not a ranking of worth.",
@@ -624,38 +488,16 @@ export const compareCatalogue: Catalogue<CompareScope, never> = {
 				]),
 			true,
 		),
-		entry(
-			"{text}",
-			(scope) =>
-				scope.result.measures.map((measure) => [measureOf(measure).label]),
-			true,
-		),
-		entry(
-			"{said}",
-			(scope) => allAsked(scope).map((one) => [mainVerdict(scope)(one)]),
-			true,
-		),
+		entry("{text}", (scope) => scope.result.measures.map((measure) => [measureOf(measure).label]), true),
+		entry("{said}", (scope) => allAsked(scope).map((one) => [mainVerdict(scope)(one)]), true),
 		entry(
 			"Means of {count:replication}, the difference {text} less {text} with its 95 % interval, and the share of replications in which either has more and in which {text} does better (empty where more is neither better nor worse).",
-			(scope) =>
-				pairsOf(scope).map(({ a, b }) => [
-					fixed(scope.result.replications, 0),
-					a,
-					b,
-					a,
-				]),
+			(scope) => pairsOf(scope).map(({ a, b }) => [fixed(scope.result.replications, 0), a, b, a]),
 		),
-		entry("The same day under {text}", ({ scenario }) =>
-			scenario.compare.slice(2).map(({ name }) => [name]),
-		),
+		entry("The same day under {text}", ({ scenario }) => scenario.compare.slice(2).map(({ name }) => [name])),
 		entry(
 			"Drawn is replication {n}, of the first {count:replication} the one whose courses of canister content, exudate and alarms, all taken together, lie nearest the median.",
-			({ result }) => [
-				[
-					result.trace.replication,
-					fixed(Math.min(400, result.replications), 0),
-				],
-			],
+			({ result }) => [[result.trace.replication, fixed(Math.min(400, result.replications), 0)]],
 		),
 		fixedWords(
 			"It is the same patient with the same thresholds, turns and nurses under each regimen, on one time axis.",
@@ -663,18 +505,11 @@ export const compareCatalogue: Catalogue<CompareScope, never> = {
 		fixedWords("Liquid stands above the line, hatched suction hangs below it."),
 		fixedWords("Shaded: night shift."),
 		entry("{text}", (scope) => drawnDays(scope).map(({ name }) => [name])),
-		entry("Water line of {text}", (scope) =>
-			drawnDays(scope).map(({ name }) => [name]),
-		),
-		entry("Water line: {text}", (scope) =>
-			drawnDays(scope).map(({ name }) => [name]),
-		),
+		entry("Water line of {text}", (scope) => drawnDays(scope).map(({ name }) => [name])),
+		entry("Water line: {text}", (scope) => drawnDays(scope).map(({ name }) => [name])),
 		...waterLineWords<CompareScope>(
 			(scope) => sharedDays(scope).map(({ day }) => day),
-			(scope) =>
-				drawnDays(scope).map(({ dressing }) =>
-					regimenSaid(placed(dressing.regimens, 0)),
-				),
+			(scope) => drawnDays(scope).map(({ dressing }) => regimenSaid(placed(dressing.regimens, 0))),
 			({ scenario }) => scenario.horizonMin,
 		).map((one) => ({ ...one, optional: true })),
 		...firstHoursWords,
@@ -694,19 +529,11 @@ export const compareCatalogue: Catalogue<CompareScope, never> = {
 		entry(
 			"An interval of 95 % misses the true difference of the model about once in twenty; among {n} of them, [[about {n}]][[{text}]] may.",
 			(scope) => {
-				const many = asked(
-					scope,
-					placed(pairsOf(scope), 0),
-					placed(ownersOf(scope), 0),
-				).filter(({ low95 }) => low95 !== null).length;
+				const many = asked(scope, placed(pairsOf(scope), 0), placed(ownersOf(scope), 0)).filter(
+					({ low95 }) => low95 !== null,
+				).length;
 				const missed = Math.round(many / 20);
-				return [
-					[
-						many,
-						missed <= 1 ? undefined : missed,
-						missed <= 1 ? "one" : undefined,
-					],
-				];
+				return [[many, missed <= 1 ? undefined : missed, missed <= 1 ? "one" : undefined]];
 			},
 		),
 		entry(
@@ -716,15 +543,10 @@ export const compareCatalogue: Catalogue<CompareScope, never> = {
 				return [[a, b, several(scope) ? "all dressings together" : undefined]];
 			},
 		),
-		fixedWords(
-			"So many times more replications would be needed without pairing.",
-		),
-		entry(
-			"{n}, chance {text}; intervals stand in the tables above",
-			({ result, scenario }) => [
-				[result.replications, scenario.chance ? "on" : "off"],
-			],
-		),
+		fixedWords("So many times more replications would be needed without pairing."),
+		entry("{n}, chance {text}; intervals stand in the tables above", ({ result, scenario }) => [
+			[result.replications, scenario.chance ? "on" : "off"],
+		]),
 	],
 	part: [],
 	labels: [
@@ -732,15 +554,9 @@ export const compareCatalogue: Catalogue<CompareScope, never> = {
 		fixedWords("measure"),
 		fixedWords("verdict"),
 		fixedWords("0"),
-		entry("{text}", ({ scenario }) =>
-			scenario.compare.map(({ name }) => [name]),
-		),
-		entry("more with {text}", ({ scenario }) =>
-			scenario.compare.map(({ name }) => [name]),
-		),
-		entry("{text}", (scope) =>
-			scope.result.measures.map((measure) => [measureOf(measure).label]),
-		),
+		entry("{text}", ({ scenario }) => scenario.compare.map(({ name }) => [name])),
+		entry("more with {text}", ({ scenario }) => scenario.compare.map(({ name }) => [name])),
+		entry("{text}", (scope) => scope.result.measures.map((measure) => [measureOf(measure).label])),
 		entry("{said}", (scope) =>
 			allAsked(scope).flatMap((one) => [
 				[meanSaid(scope, one, "a")],
@@ -750,12 +566,7 @@ export const compareCatalogue: Catalogue<CompareScope, never> = {
 			]),
 		),
 		entry("{text} {said}, {text} {said}", (scope) =>
-			allAsked(scope).map((one) => [
-				one.a,
-				meanSaid(scope, one, "a"),
-				one.b,
-				meanSaid(scope, one, "b"),
-			]),
+			allAsked(scope).map((one) => [one.a, meanSaid(scope, one, "a"), one.b, meanSaid(scope, one, "b")]),
 		),
 		entry("{text}: {said}", (scope) =>
 			allAsked(scope).flatMap((one) => [
@@ -766,11 +577,7 @@ export const compareCatalogue: Catalogue<CompareScope, never> = {
 		// Ends of a scale: as wide as the interval and the dot ask for, and no wider than five times that.
 		entry("{within}[[ {text}]]", (scope) =>
 			allAsked(scope).flatMap((one) => {
-				const far = Math.max(
-					Math.abs(one.mean),
-					Math.abs(one.low95 ?? 0),
-					Math.abs(one.high95 ?? 0),
-				);
+				const far = Math.max(Math.abs(one.mean), Math.abs(one.low95 ?? 0), Math.abs(one.high95 ?? 0));
 				const wide = far === 0 ? [1, 1] : [far * 0.999, far * 5];
 				return [
 					[wide, unit(scope, one) || undefined],
@@ -805,15 +612,10 @@ export const compareCatalogue: Catalogue<CompareScope, never> = {
 				const drain = day.phases.find(({ phase }) => phase === "drain");
 				return drain === undefined
 					? [["The first minutes", [0, Math.min(15, first.spanMin)]]]
-					: ["Suction returns after the first dwell", "The same minutes"].map(
-							(heading) => [
-								heading,
-								[
-									Math.max(0, drain.startMin - 8),
-									Math.min(first.spanMin, drain.startMin + 12),
-								],
-							],
-						);
+					: ["Suction returns after the first dwell", "The same minutes"].map((heading) => [
+							heading,
+							[Math.max(0, drain.startMin - 8), Math.min(first.spanMin, drain.startMin + 12)],
+						]);
 			});
 		}),
 	],
@@ -828,14 +630,9 @@ export const compareCatalogue: Catalogue<CompareScope, never> = {
 			},
 			rows: (scope) =>
 				pairsOf(scope).flatMap((pair) =>
-					ownersOf(scope).flatMap((owner) =>
-						asked(scope, pair, owner).map((one) => differenceRow(scope, one)),
-					),
+					ownersOf(scope).flatMap((owner) => asked(scope, pair, owner).map((one) => differenceRow(scope, one))),
 				),
-			columnsOf: (scope) =>
-				pairsOf(scope).flatMap(({ a, b }) =>
-					ownersOf(scope).map(() => differenceColumns(a, b)),
-				),
+			columnsOf: (scope) => pairsOf(scope).flatMap(({ a, b }) => ownersOf(scope).map(() => differenceColumns(a, b))),
 		},
 		{
 			id: /^main-differences-rows$/u,
@@ -845,30 +642,20 @@ export const compareCatalogue: Catalogue<CompareScope, never> = {
 		{
 			id: /^pair-\d+-\d+-rows$/u,
 			columns: (scope) => drawnColumns(placed(pairsOf(scope), 0)),
-			columnsOf: (scope) =>
-				pairsOf(scope).flatMap((pair) =>
-					ownersOf(scope).map(() => drawnColumns(pair)),
-				),
+			columnsOf: (scope) => pairsOf(scope).flatMap((pair) => ownersOf(scope).map(() => drawnColumns(pair))),
 			rows: (scope) =>
 				pairsOf(scope).flatMap((pair) =>
-					ownersOf(scope).flatMap((owner) =>
-						asked(scope, pair, owner).map((one) => drawnRow(scope, one)),
-					),
+					ownersOf(scope).flatMap((owner) => asked(scope, pair, owner).map((one) => drawnRow(scope, one))),
 				),
 		},
 		{
 			id: /^quantities-\d+$/u,
-			columns: ({ scenario }) => [
-				"Measure",
-				"Unit",
-				...scenario.compare.map(({ name }) => name),
-			],
+			columns: ({ scenario }) => ["Measure", "Unit", ...scenario.compare.map(({ name }) => name)],
 			rows: (scope) =>
 				scope.scenario.dressings.flatMap(({ id }) =>
 					scope.result.measures.flatMap((measure) => {
 						const spreads = scope.result.regimens.map(
-							({ dressings }) =>
-								dressings.find((one) => one.id === id)?.measures[measure],
+							({ dressings }) => dressings.find((one) => one.id === id)?.measures[measure],
 						);
 						return spreads.every((spread) => spread === undefined)
 							? []
@@ -891,56 +678,37 @@ export const compareCatalogue: Catalogue<CompareScope, never> = {
 			id: /^pairing$/u,
 			columns: () => ["Measure", "Half-width", "Unit", "Pairing saved"],
 			rows: (scope) =>
-				asked(scope, placed(pairsOf(scope), 0), placed(ownersOf(scope), 0)).map(
-					(one): CellSaid[] => {
-						const { low95, high95, variance, measure } = one;
-						const half =
-							low95 === null || high95 === null ? null : (high95 - low95) / 2;
-						return [
-							measureOf(measure).label,
-							half === null
-								? "none given"
-								: ["{n}", fixed(half, twoFigures(half))],
-							unit(scope, one),
-							variance.independent < 1e-18
-								? "nothing varies"
-								: variance.paired < 1e-18
-									? "all of it"
-									: [
-											"{n} ×",
-											fixed(
-												variance.independent / variance.paired,
-												variance.independent / variance.paired < 10 ? 1 : 0,
-											),
-										],
-						];
-					},
-				),
+				asked(scope, placed(pairsOf(scope), 0), placed(ownersOf(scope), 0)).map((one): CellSaid[] => {
+					const { low95, high95, variance, measure } = one;
+					const half = low95 === null || high95 === null ? null : (high95 - low95) / 2;
+					return [
+						measureOf(measure).label,
+						half === null ? "none given" : ["{n}", fixed(half, twoFigures(half))],
+						unit(scope, one),
+						variance.independent < 1e-18
+							? "nothing varies"
+							: variance.paired < 1e-18
+								? "all of it"
+								: [
+										"{n} ×",
+										fixed(variance.independent / variance.paired, variance.independent / variance.paired < 10 ? 1 : 0),
+									],
+					];
+				}),
 		},
 	],
 	partTables: [],
 };
 
 const twoFigures = (value: number): number =>
-	value === 0
-		? 0
-		: Math.min(5, Math.max(0, Math.ceil(Math.log10(10 / value) - 1e-12)));
+	value === 0 ? 0 : Math.min(5, Math.max(0, Math.ceil(Math.log10(10 / value) - 1e-12)));
 
 /** '11.4 (11 to 12)'; one number where all of the middle is written alike. */
-function spreadSaid(
-	mean: number,
-	p10: number,
-	p90: number,
-	decimals: number,
-): Said {
+function spreadSaid(mean: number, p10: number, p90: number, decimals: number): Said {
 	const written = (value: number): number => asWritten(value, decimals);
-	const [m, low, high] = [mean, p10, p90].map((value) =>
-		fixed(value, decimals),
-	);
+	const [m, low, high] = [mean, p10, p90].map((value) => fixed(value, decimals));
 	if (written(p10) !== written(p90)) return ["{n} ({n} to {n})", m, low, high];
-	return written(mean) === written(p10)
-		? ["{n}", m]
-		: ["{n} (mostly {n})", m, low];
+	return written(mean) === written(p10) ? ["{n}", m] : ["{n} (mostly {n})", m, low];
 }
 
 const differenceColumns = (a: string, b: string): string[] => [
@@ -957,14 +725,12 @@ const differenceColumns = (a: string, b: string): string[] => [
 ];
 
 function differenceRow(scope: CompareScope, one: Difference): CellSaid[] {
-	const number = (value: number | null): CellSaid =>
-		value === null ? "none given" : ["{n}", of(one, value)];
+	const number = (value: number | null): CellSaid => (value === null ? "none given" : ["{n}", of(one, value)]);
 	const end = (value: number | null): CellSaid =>
 		value !== null && one.kind === "differs" && isNought(one, value)
 			? `just ${value > 0 ? "over" : "under"} 0`
 			: number(value);
-	const share = (value: number | null): CellSaid =>
-		value === null ? "" : ["{percent}", value];
+	const share = (value: number | null): CellSaid => (value === null ? "" : ["{percent}", value]);
 	return [
 		measureOf(one.measure).label,
 		unit(scope, one),

@@ -16,33 +16,22 @@ import {
 } from "./day-words.ts";
 import { regimenSaid } from "./regimen.ts";
 
-const many = ({ result }: DressingScope): number =>
-	result.projection.replications;
-const hasFill = ({ dressing }: DressingScope): boolean =>
-	dressing.regimens.some(({ fillMl }) => fillMl > 0);
+const many = ({ result }: DressingScope): number => result.projection.replications;
+const hasFill = ({ dressing }: DressingScope): boolean => dressing.regimens.some(({ fillMl }) => fillMl > 0);
 
 const least = 0.05;
 const nearlyAll = 0.95;
 
 const firstNeed = ({ projection }: DressingScope) => {
 	const [need] = projection.canisterNeeds;
-	return need === undefined || need.probabilityWithinHorizon < least
-		? null
-		: need;
+	return need === undefined || need.probabilityWithinHorizon < least ? null : need;
 };
 
 /** A need told in its three ways: certain, likely, or on some days only. */
-function needTold(
-	scope: DressingScope,
-	way: "sure" | "likely" | "some",
-): unknown[][] {
+function needTold(scope: DressingScope, way: "sure" | "likely" | "some"): unknown[][] {
 	const need = firstNeed(scope);
 	if (need === null) return [];
-	const own = !varies(scope)
-		? "sure"
-		: need.probabilityWithinHorizon >= nearlyAll
-			? "likely"
-			: "some";
+	const own = !varies(scope) ? "sure" : need.probabilityWithinHorizon >= nearlyAll ? "likely" : "some";
 	return own !== way
 		? []
 		: [
@@ -62,11 +51,7 @@ const canister: Entry<DressingScope>[] = [
 			const { p10Ml, p50Ml, p90Ml } = scope.projection.canisterAtEnd;
 			const sure = !varies(scope);
 			// One that is listed comes all the same.
-			const further = listingsOf(scope).some(
-				({ what }) => what === "canister-change",
-			)
-				? "further "
-				: "";
+			const further = listingsOf(scope).some(({ what }) => what === "canister-change") ? "further " : "";
 			return [
 				[
 					sure ? `no ${further}change` : undefined,
@@ -80,16 +65,10 @@ const canister: Entry<DressingScope>[] = [
 			];
 		},
 	),
-	entry("Canister: needs changing {range}[[, likeliest {said}]].", (scope) =>
-		needTold(scope, "sure"),
-	),
-	entry(
-		"Canister: likely to need changing {range}[[, likeliest {said}]].",
-		(scope) => needTold(scope, "likely"),
-	),
-	entry(
-		"Canister: may need changing ({percent}); if so, {range}[[, likeliest {said}]].",
-		(scope) => needTold(scope, "some"),
+	entry("Canister: needs changing {range}[[, likeliest {said}]].", (scope) => needTold(scope, "sure")),
+	entry("Canister: likely to need changing {range}[[, likeliest {said}]].", (scope) => needTold(scope, "likely")),
+	entry("Canister: may need changing ({percent}); if so, {range}[[, likeliest {said}]].", (scope) =>
+		needTold(scope, "some"),
 	),
 	entry("Over the whole time {between} changes.", (scope) => {
 		const { p10, p90 } = scope.projection.totals.canisterChanges;
@@ -112,15 +91,10 @@ const solution: Entry<DressingScope>[] = [
 	}),
 ];
 
-function solutionValues(
-	scope: DressingScope,
-	way: "good" | "renewed",
-): unknown[][] {
+function solutionValues(scope: DressingScope, way: "good" | "renewed"): unknown[][] {
 	if (!hasFill(scope)) return [];
 	const { instilledMl, fills, sourceChanges } = scope.projection.totals;
-	const first = scope.projection.sourceChanges.find(
-		({ ordinal }) => ordinal === 1,
-	);
+	const first = scope.projection.sourceChanges.find(({ ordinal }) => ordinal === 1);
 	const chance = first?.probabilityWithinHorizon ?? 0;
 	if (chance < least !== (way === "good")) return [];
 	const { sourceMl, sourceLeftMl } = scope.dressing;
@@ -154,19 +128,13 @@ const start: Entry<DressingScope>[] = [
 		"The canister is taken to be empty and the bag full at the start.",
 		(scope) => isFresh(scope) && hasFill(scope),
 	),
-	fixedWords(
-		"The canister is taken to be empty at the start.",
-		(scope) => isFresh(scope) && !hasFill(scope),
-	),
+	fixedWords("The canister is taken to be empty at the start.", (scope) => isFresh(scope) && !hasFill(scope)),
 	entry(
 		"The day starts with [[{ml} in the canister]][[{text}]][[ and {ml} left in the bag]][[ and a {text}]].",
 		(scope) => {
 			if (isFresh(scope)) return [];
 			const { canisterHoldsMl: holds, sourceMl, sourceLeftMl } = scope.dressing;
-			const left =
-				hasFill(scope) && sourceLeftMl !== null && sourceLeftMl < sourceMl
-					? sourceLeftMl
-					: undefined;
+			const left = hasFill(scope) && sourceLeftMl !== null && sourceLeftMl < sourceMl ? sourceLeftMl : undefined;
 			return [
 				[
 					holds === 0 ? undefined : holds,
@@ -182,38 +150,32 @@ const start: Entry<DressingScope>[] = [
 /** An empty canister and, where one is used, a full bag. */
 function isFresh(scope: DressingScope): boolean {
 	const { canisterHoldsMl, sourceMl, sourceLeftMl } = scope.dressing;
-	return (
-		canisterHoldsMl === 0 &&
-		(!hasFill(scope) || sourceLeftMl === null || sourceLeftMl >= sourceMl)
-	);
+	return canisterHoldsMl === 0 && (!hasFill(scope) || sourceLeftMl === null || sourceLeftMl >= sourceMl);
 }
 
 const planned: Entry<DressingScope>[] = [
-	entry(
-		"From the scenario: {said}[[; and {n} more on the clock below]].",
-		(scope) => {
-			const all = listingsOf(scope);
-			return all.length === 0
-				? []
-				: [
-						[
-							listed(
-								all.slice(0, 4).map((one): Said => {
-									const sounds = soundsAt(scope, one);
-									return [
-										"{clock} {said}[[, {said}]]",
-										one.atMin,
-										listingSaid(one),
-										sounds === null ? undefined : soundsSaid(sounds),
-									];
-								}),
-								"; ",
-							),
-							all.length > 4 ? all.length - 4 : undefined,
-						],
-					];
-		},
-	),
+	entry("From the scenario: {said}[[; and {n} more on the clock below]].", (scope) => {
+		const all = listingsOf(scope);
+		return all.length === 0
+			? []
+			: [
+					[
+						listed(
+							all.slice(0, 4).map((one): Said => {
+								const sounds = soundsAt(scope, one);
+								return [
+									"{clock} {said}[[, {said}]]",
+									one.atMin,
+									listingSaid(one),
+									sounds === null ? undefined : soundsSaid(sounds),
+								];
+							}),
+							"; ",
+						),
+						all.length > 4 ? all.length - 4 : undefined,
+					],
+				];
+	}),
 	fixedWords(
 		"Alarms that these bring are not counted as chance.",
 		(scope) =>
@@ -223,57 +185,37 @@ const planned: Entry<DressingScope>[] = [
 	),
 	entry(
 		"Set for {clock}, {said} takes over at {clock}: the cycle that runs at its time is finished first, and is supplied for.",
-		(scope) =>
-			late(scope).map(({ regimen, atMin }) => [
-				regimen.fromMin,
-				regimenSaid(regimen),
-				atMin,
-			]),
+		(scope) => late(scope).map(({ regimen, atMin }) => [regimen.fromMin, regimenSaid(regimen), atMin]),
 	),
-	entry(
-		"That is {duration} after going home: bring it forward, or send solution along.",
-		(scope) => {
-			const { home } = scope.scenario;
-			return home === null
-				? []
-				: late(scope)
-						.filter(({ atMin }) => atMin > home.fromMin)
-						.map(({ atMin }) => [atMin - home.fromMin]);
-		},
-	),
+	entry("That is {duration} after going home: bring it forward, or send solution along.", (scope) => {
+		const { home } = scope.scenario;
+		return home === null
+			? []
+			: late(scope)
+					.filter(({ atMin }) => atMin > home.fromMin)
+					.map(({ atMin }) => [atMin - home.fromMin]);
+	}),
 ];
 
 /** Regimens that take over later than they are set for. */
 const late = (scope: DressingScope) =>
 	scope.dressing.regimens.flatMap((regimen, i) => {
 		const atMin = i === 0 ? null : takeoverOf(scope, i);
-		return atMin === null || !isLate(regimen, atMin)
-			? []
-			: [{ regimen, atMin }];
+		return atMin === null || !isLate(regimen, atMin) ? [] : [{ regimen, atMin }];
 	});
 
 /** Windows in which chance brings an alarm with more than 5 % in a half-hour: derived from the half-hours themselves. */
 function windowsOf({ projection }: DressingScope) {
 	return projection.alarms
 		.flatMap(({ condition, bins }) => {
-			const windows: {
-				condition: string;
-				startMin: number;
-				endMin: number;
-				peak: number;
-			}[] = [];
+			const windows: { condition: string; startMin: number; endMin: number; peak: number }[] = [];
 			let open = false;
 			for (const { startMin, endMin, chance } of bins) {
 				const last = windows.at(-1);
 				const isLikely = chance > 0.05;
 				if (isLikely && open && last !== undefined)
-					windows[windows.length - 1] = {
-						...last,
-						endMin,
-						peak: Math.max(last.peak, chance),
-					};
-				else if (isLikely)
-					windows.push({ condition, startMin, endMin, peak: chance });
+					windows[windows.length - 1] = { ...last, endMin, peak: Math.max(last.peak, chance) };
+				else if (isLikely) windows.push({ condition, startMin, endMin, peak: chance });
 				open = isLikely;
 			}
 			return windows;
@@ -283,15 +225,9 @@ function windowsOf({ projection }: DressingScope) {
 
 export const alarmWindows = windowsOf;
 
-const byChance = (scope: DressingScope): string | undefined =>
-	listingsOf(scope).length > 0 ? "by chance" : undefined;
+const byChance = (scope: DressingScope): string | undefined => (listingsOf(scope).length > 0 ? "by chance" : undefined);
 
-const windowSaid = ({
-	condition,
-	startMin,
-	endMin,
-	peak,
-}: ReturnType<typeof windowsOf>[number]): Said => [
+const windowSaid = ({ condition, startMin, endMin, peak }: ReturnType<typeof windowsOf>[number]): Said => [
 	"{range}: {text}, up to {percent} in a half-hour",
 	[startMin, endMin],
 	conditionName(condition),
@@ -301,60 +237,40 @@ const windowSaid = ({
 const perDay = (value: number) => fixed(value, value < 1 ? 2 : 1);
 
 const alarms: Entry<DressingScope>[] = [
-	entry(
-		"An alarm[[ {text}]] is likeliest {said}[[; then {said}]].",
-		(scope) => {
-			const [peak, next] = windowsOf(scope);
-			return !varies(scope) || peak === undefined
-				? []
-				: [
-						[
-							byChance(scope),
-							windowSaid(peak),
-							next !== undefined && next.peak >= peak.peak / 2
-								? windowSaid(next)
-								: undefined,
-						],
-					];
-		},
-	),
+	entry("An alarm[[ {text}]] is likeliest {said}[[; then {said}]].", (scope) => {
+		const [peak, next] = windowsOf(scope);
+		return !varies(scope) || peak === undefined
+			? []
+			: [
+					[
+						byChance(scope),
+						windowSaid(peak),
+						next !== undefined && next.peak >= peak.peak / 2 ? windowSaid(next) : undefined,
+					],
+				];
+	}),
 	entry("No alarm came[[ {text}]] in any of {count:replication}.", (scope) =>
-		varies(scope) && commonest(scope) === null
-			? [[byChance(scope), fixed(many(scope), 0)]]
-			: [],
+		varies(scope) && commonest(scope) === null ? [[byChance(scope), fixed(many(scope), 0)]] : [],
 	),
-	entry(
-		"No time stands out for alarms[[ {text}]]: no half-hour passes 5 %.",
-		(scope) =>
-			varies(scope) &&
-			windowsOf(scope).length === 0 &&
-			commonest(scope) !== null
-				? [[byChance(scope)]]
-				: [],
+	entry("No time stands out for alarms[[ {text}]]: no half-hour passes 5 %.", (scope) =>
+		varies(scope) && windowsOf(scope).length === 0 && commonest(scope) !== null ? [[byChance(scope)]] : [],
 	),
-	entry(
-		"The commonest is {text}, [[about {n} in 24 h ({between})]][[{n} in 24 h]].",
-		(scope) => {
-			const one = commonest(scope);
-			if (!varies(scope) || windowsOf(scope).length > 0 || one === null)
-				return [];
-			const { meanPerDay: mean, halfWidth95: half } = one.byChance;
-			return [
-				half === null
-					? [conditionName(one.condition), undefined, undefined, perDay(mean)]
-					: [
-							conditionName(one.condition),
-							perDay(mean),
-							[perDay(Math.max(0, mean - half)), perDay(mean + half)],
-							undefined,
-						],
-			];
-		},
-	),
-	fixedWords(
-		"No alarm comes.",
-		(scope) => !varies(scope) && scope.day.alarms.length === 0,
-	),
+	entry("The commonest is {text}, [[about {n} in 24 h ({between})]][[{n} in 24 h]].", (scope) => {
+		const one = commonest(scope);
+		if (!varies(scope) || windowsOf(scope).length > 0 || one === null) return [];
+		const { meanPerDay: mean, halfWidth95: half } = one.byChance;
+		return [
+			half === null
+				? [conditionName(one.condition), undefined, undefined, perDay(mean)]
+				: [
+						conditionName(one.condition),
+						perDay(mean),
+						[perDay(Math.max(0, mean - half)), perDay(mean + half)],
+						undefined,
+					],
+		];
+	}),
+	fixedWords("No alarm comes.", (scope) => !varies(scope) && scope.day.alarms.length === 0),
 	entry("[[{text}]][[{word}]] {text}: {said}[[ and {word} more]].", (scope) => {
 		const { alarms: all } = scope.day;
 		if (varies(scope) || all.length === 0) return [];
@@ -367,13 +283,7 @@ const alarms: Entry<DressingScope>[] = [
 				listed(
 					all
 						.slice(0, 3)
-						.map(
-							({ startMin, condition }): Said => [
-								"{clock} {text}",
-								startMin,
-								conditionName(condition),
-							],
-						),
+						.map(({ startMin, condition }): Said => ["{clock} {text}", startMin, conditionName(condition)]),
 				),
 				all.length > 3 ? all.length - 3 : undefined,
 			],
@@ -383,9 +293,7 @@ const alarms: Entry<DressingScope>[] = [
 
 /** The condition that chance brings most often; null where it brings none. */
 function commonest({ projection }: DressingScope) {
-	const [most] = projection.alarms.toSorted(
-		(a, b) => b.byChance.meanPerDay - a.byChance.meanPerDay,
-	);
+	const [most] = projection.alarms.toSorted((a, b) => b.byChance.meanPerDay - a.byChance.meanPerDay);
 	return most === undefined || most.byChance.meanPerDay === 0 ? null : most;
 }
 
@@ -395,14 +303,8 @@ export const dayAnswers: Entry<DressingScope>[] = [
 		"Chance is off: nothing fails by itself and nothing varies, so there are no ranges.",
 		({ scenario }) => !scenario.chance,
 	),
-	fixedWords(
-		"One replication only: there are no ranges.",
-		(scope) => scope.scenario.chance && many(scope) === 1,
-	),
-	fixedWords(
-		"Run more to see them.",
-		(scope) => scope.scenario.chance && many(scope) === 1,
-	),
+	fixedWords("One replication only: there are no ranges.", (scope) => scope.scenario.chance && many(scope) === 1),
+	fixedWords("Run more to see them.", (scope) => scope.scenario.chance && many(scope) === 1),
 	entry("Only {count:replication}: the ranges are rough.", (scope) =>
 		varies(scope) && many(scope) < 50 ? [[fixed(many(scope), 0)]] : [],
 	),
@@ -415,11 +317,8 @@ export const dayAnswers: Entry<DressingScope>[] = [
 		"Off suction outside fills and dwells: hardly at all.",
 		({ projection }) => projection.totals.offSuctionMin.p90 < 0.05,
 	),
-	entry(
-		"Off suction outside fills and dwells: {duration}{durationspread}.",
-		({ projection }) => {
-			const { p10, p50, p90 } = projection.totals.offSuctionMin;
-			return p90 < 0.05 ? [] : [[p50, [p10, p90]]];
-		},
-	),
+	entry("Off suction outside fills and dwells: {duration}{durationspread}.", ({ projection }) => {
+		const { p10, p50, p90 } = projection.totals.offSuctionMin;
+		return p90 < 0.05 ? [] : [[p50, [p10, p90]]];
+	}),
 ];

@@ -1,11 +1,5 @@
-import type { ChangeTime } from "../../../src/analysis/day-result.ts";
-import {
-	type CellSaid,
-	type Entry,
-	entry,
-	fixedWords,
-	type TableEntry,
-} from "../check.ts";
+import type { ChangeTime } from "../../../src/results/index.ts";
+import { type CellSaid, type Entry, entry, fixedWords, type TableEntry } from "../check.ts";
 import type { OnDay } from "../holes.ts";
 import { listed, type Said } from "../pattern.ts";
 import { type DressingScope, placed } from "../scope.ts";
@@ -68,10 +62,7 @@ const takeoverRows = (scope: DressingScope): Row[] =>
 						what: ["Regimen changes: {said}", regimenSaid(regimen)],
 						volume: "",
 						look: isLate(regimen, atMin)
-							? [
-									"set for {clock}; the cycle that runs then is finished first",
-									regimen.fromMin,
-								]
+							? ["set for {clock}; the cycle that runs then is finished first", regimen.fromMin]
 							: ["settings of the unit against the prescription"],
 					},
 				];
@@ -79,9 +70,7 @@ const takeoverRows = (scope: DressingScope): Row[] =>
 
 const listingRows = (scope: DressingScope): Row[] =>
 	listingsOf(scope)
-		.filter(
-			({ what }) => what !== "source-change" && what !== "dressing-change",
-		)
+		.filter(({ what }) => what !== "source-change" && what !== "dressing-change")
 		.map((one) => {
 			const sounds = soundsAt(scope, one);
 			return {
@@ -128,18 +117,14 @@ const roundRows = (scope: DressingScope): Row[] =>
 		};
 	});
 
-const hasFill = ({ dressing }: DressingScope): boolean =>
-	dressing.regimens.some(({ fillMl }) => fillMl > 0);
+const hasFill = ({ dressing }: DressingScope): boolean => dressing.regimens.some(({ fillMl }) => fillMl > 0);
 
-const oftenEnough = ({ probabilityWithinHorizon }: ChangeTime): boolean =>
-	probabilityWithinHorizon >= 0.3;
+const oftenEnough = ({ probabilityWithinHorizon }: ChangeTime): boolean => probabilityWithinHorizon >= 0.3;
 
 const canisterRows = ({ projection, scenario, result }: DressingScope): Row[] =>
 	projection.canisterNeeds.filter(oftenEnough).map((need) => {
 		const { p10Min, p90Min } = need;
-		const instant =
-			Math.round(scenario.startClockMin + p10Min) ===
-			Math.round(scenario.startClockMin + p90Min);
+		const instant = Math.round(scenario.startClockMin + p10Min) === Math.round(scenario.startClockMin + p90Min);
 		return {
 			atMin: p10Min,
 			what: [
@@ -150,10 +135,7 @@ const canisterRows = ({ projection, scenario, result }: DressingScope): Row[] =>
 				rareness(need),
 			],
 			volume: "",
-			look: [
-				"[[likeliest {said}; ]]new canister at hand",
-				likeliestSaid(need, scenario),
-			],
+			look: ["[[likeliest {said}; ]]new canister at hand", likeliestSaid(need, scenario)],
 		};
 	});
 
@@ -176,21 +158,15 @@ function movedSaid(
 	scope: DressingScope,
 ): Said | undefined {
 	const time = times[index];
-	if (time === undefined)
-		return most <= times.length ? ["not reached as simulated"] : undefined;
+	if (time === undefined) return most <= times.length ? ["not reached as simulated"] : undefined;
 	const { p10Min, p90Min, probabilityWithinHorizon: share } = time;
 	const often = share >= 0.95;
 	const far = Math.max(Math.abs(p10Min - atMin), Math.abs(p90Min - atMin));
 	if (far <= 5) return often ? undefined : ["on {percent} of the days", share];
 	const { startClockMin } = scope.scenario;
 	const range: [number, number] = [p10Min, p90Min];
-	const isInstant =
-		Math.round(startClockMin + p10Min) === Math.round(startClockMin + p90Min);
-	if (often)
-		return [
-			isInstant ? "as simulated {range}" : "eight days in ten {range}",
-			range,
-		];
+	const isInstant = Math.round(startClockMin + p10Min) === Math.round(startClockMin + p90Min);
+	if (often) return [isInstant ? "as simulated {range}" : "eight days in ten {range}", range];
 	return [
 		isInstant
 			? "on {percent} of the days, as simulated {range}"
@@ -209,13 +185,7 @@ function bagRows(scope: DressingScope): Row[] {
 				atMin,
 				what: [
 					"New bag of solution[[; {said}]]",
-					movedSaid(
-						atMin,
-						simulated,
-						i,
-						scope.projection.totals.sourceChanges.p90,
-						scope,
-					),
+					movedSaid(atMin, simulated, i, scope.projection.totals.sourceChanges.p90, scope),
 				],
 				volume: "",
 				look: ["{text}; new bag at hand", bagReasons[reason]],
@@ -227,10 +197,7 @@ function bagRows(scope: DressingScope): Row[] {
 			.map(
 				(change): Row => ({
 					atMin: change.p10Min,
-					what: [
-						"Solution likely to be renewed[[ ({percent})]]",
-						rareness(change),
-					],
+					what: ["Solution likely to be renewed[[ ({percent})]]", rareness(change)],
 					volume: "",
 					look: ["{range}; new bag at hand", [change.p10Min, change.p90Min]],
 				}),
@@ -249,51 +216,27 @@ const changeRows = ({ day }: DressingScope): Row[] =>
 const homeRows = ({ scenario: { home, horizonMin } }: DressingScope): Row[] =>
 	home === null || home.fromMin >= horizonMin
 		? []
-		: [
-				{
-					atMin: home.fromMin,
-					what: ["Goes home"],
-					volume: "",
-					look: ["what to send along stands under The plan"],
-				},
-			];
+		: [{ atMin: home.fromMin, what: ["Goes home"], volume: "", look: ["what to send along stands under The plan"] }];
 
 function cycleRows(scope: DressingScope): Row[] {
 	const { phases } = scope.day.schedule;
 	const fills = phases.flatMap((phase, at) =>
-		phase.phase === "fill"
-			? [{ phase, rest: phases.slice(at + 1, at + 3) }]
-			: [],
+		phase.phase === "fill" ? [{ phase, rest: phases.slice(at + 1, at + 3) }] : [],
 	);
 	const rows = fills.map(({ phase, rest }, i): Row => {
 		const dwell = rest.find((one) => one.phase === "dwell");
 		const drain = rest.find((one) => one.phase === "drain");
-		const moved = movedSaid(
-			phase.startMin,
-			scope.projection.fills,
-			i,
-			scope.projection.totals.fills.p90,
-			scope,
-		);
-		const drawn: Said =
-			drain === undefined
-				? ["foam draws down again"]
-				: ["drawn down by {timeby}", drain.endMin];
+		const moved = movedSaid(phase.startMin, scope.projection.fills, i, scope.projection.totals.fills.p90, scope);
+		const drawn: Said = drain === undefined ? ["foam draws down again"] : ["drawn down by {timeby}", drain.endMin];
 		return {
 			atMin: phase.startMin,
 			what:
 				drain === undefined
-					? [
-							"Fill; dwells until {time}[[; {said}]]",
-							dwell?.endMin ?? phase.endMin,
-							moved,
-						]
+					? ["Fill; dwells until {time}[[; {said}]]", dwell?.endMin ?? phase.endMin, moved]
 					: ["Fill; drains at {time}[[; {said}]]", drain.startMin, moved],
 			volume: ["{bareml} mL in", fillAt(scope, phase.startMin)],
 			look:
-				i === 0
-					? ["first fill: no pooling under the drape, edges dry; {said}", drawn]
-					: ["edges dry; {said}", drawn],
+				i === 0 ? ["first fill: no pooling under the drape, edges dry; {said}", drawn] : ["edges dry; {said}", drawn],
 		};
 	});
 	return placed(scope.dressing.regimens, 0).fillMl === 0
@@ -328,10 +271,7 @@ function parts(scope: DressingScope) {
 	return { first, later, left: rows.length - first.length - later.length };
 }
 
-function cells(
-	rows: readonly Row[],
-	{ scenario }: DressingScope,
-): CellSaid[][] {
+function cells(rows: readonly Row[], { scenario }: DressingScope): CellSaid[][] {
 	let day = 0;
 	return rows.map(({ atMin, what, volume, look }) => {
 		const time: OnDay = { from: atMin, to: atMin, day };
@@ -353,28 +293,14 @@ export function sheetsOf({ scenario: { horizonMin } }: DressingScope) {
 	}));
 }
 
-const rowsOfSheet = (
-	scope: DressingScope,
-	{ fromMin, toMin, isLast }: ReturnType<typeof sheetsOf>[number],
-): Row[] =>
-	rowsOf(scope).filter(
-		({ atMin }) =>
-			atMin >= fromMin && (atMin < toMin || (isLast && atMin <= toMin)),
-	);
+const rowsOfSheet = (scope: DressingScope, { fromMin, toMin, isLast }: ReturnType<typeof sheetsOf>[number]): Row[] =>
+	rowsOf(scope).filter(({ atMin }) => atMin >= fromMin && (atMin < toMin || (isLast && atMin <= toMin)));
 
 const columns = () => ["Time", "What", "Volume", "Look at"];
 
 export const clockTables: TableEntry<DressingScope>[] = [
-	{
-		id: /-clock-next$/u,
-		columns,
-		rows: (scope) => cells(parts(scope).first, scope),
-	},
-	{
-		id: /-clock-later$/u,
-		columns,
-		rows: (scope) => cells(parts(scope).later, scope),
-	},
+	{ id: /-clock-next$/u, columns, rows: (scope) => cells(parts(scope).first, scope) },
+	{ id: /-clock-later$/u, columns, rows: (scope) => cells(parts(scope).later, scope) },
 	...Array.from(
 		{ length: mostSheets },
 		(_, i): TableEntry<DressingScope> => ({
@@ -383,9 +309,7 @@ export const clockTables: TableEntry<DressingScope>[] = [
 			firstOnly: true,
 			rows: (scope) => {
 				const sheet = sheetsOf(scope)[i];
-				return sheet === undefined
-					? []
-					: cells(rowsOfSheet(scope, sheet), scope);
+				return sheet === undefined ? [] : cells(rowsOfSheet(scope, sheet), scope);
 			},
 		}),
 	),
@@ -402,13 +326,7 @@ export const clockWords: Entry<DressingScope>[] = [
 	),
 	entry("Sheet {n} of {n}: {range}.", (scope) => {
 		const sheets = sheetsOf(scope);
-		return sheets.length === 1
-			? []
-			: sheets.map(({ fromMin, toMin }, i) => [
-					i + 1,
-					sheets.length,
-					[fromMin, toMin],
-				]);
+		return sheets.length === 1 ? [] : sheets.map(({ fromMin, toMin }, i) => [i + 1, sheets.length, [fromMin, toMin]]);
 	}),
 	entry(
 		"Further, for want of room: {tail}.",
@@ -431,15 +349,12 @@ export const clockWords: Entry<DressingScope>[] = [
 	),
 	entry(
 		"Further, for want of room: {n} rows, in schedule.csv.",
-		(scope) =>
-			sheetsOf(scope).map((sheet) => [rowsOfSheet(scope, sheet).length - 1]),
+		(scope) => sheetsOf(scope).map((sheet) => [rowsOfSheet(scope, sheet).length - 1]),
 		true,
 	),
 	entry("Later: {n} rows[[, then {n} more in schedule.csv]]", (scope) => {
 		const { later, left } = parts(scope);
-		return later.length === 0
-			? []
-			: [[later.length, left > 0 ? left : undefined]];
+		return later.length === 0 ? [] : [[later.length, left > 0 ? left : undefined]];
 	}),
 	fixedWords("What comes later.", (scope) => parts(scope).later.length > 0),
 ];

@@ -1,26 +1,11 @@
-import type { Assumption } from "../../../src/analysis/day-result.ts";
-import {
-	type Cell,
-	type CsvSaid,
-	type EventSaid,
-	wallClock,
-} from "../check-files.ts";
+import type { Assumption } from "../../../src/results/index.ts";
+import { type Cell, type CsvSaid, type EventSaid, wallClock } from "../check-files.ts";
 import { type DayScope, dressingScopes } from "../scope.ts";
 import { totals } from "../vocabulary.ts";
 import { likeliestSaid } from "./day-words.ts";
 
-export const assumptionsCsv = (
-	assumptions: readonly Assumption[],
-): CsvSaid => ({
-	head: [
-		"name",
-		"value",
-		"unit",
-		"provenance",
-		"defaulted",
-		"meaning",
-		"source",
-	],
+export const assumptionsCsv = (assumptions: readonly Assumption[]): CsvSaid => ({
+	head: ["name", "value", "unit", "provenance", "defaulted", "meaning", "source"],
 	rows: assumptions.map((one) => [
 		one.name,
 		one.value,
@@ -33,33 +18,16 @@ export const assumptionsCsv = (
 });
 
 /** The CSV files of a day. */
-export function dayFiles(scope: DayScope): {
-	readonly [file: string]: CsvSaid;
-} {
+export function dayFiles(scope: DayScope): { readonly [file: string]: CsvSaid } {
 	const all = dressingScopes(scope);
 	return {
 		"phases.csv": {
 			head: ["dressing", "what", "name", "startMin", "endMin"],
 			rows: all.flatMap(({ day }) =>
 				[
-					...day.phases.map((one): [string, string, number, number] => [
-						"phase",
-						one.phase,
-						one.startMin,
-						one.endMin,
-					]),
-					...day.pauses.map((one): [string, string, number, number] => [
-						"pause",
-						one.reason,
-						one.startMin,
-						one.endMin,
-					]),
-					...day.notices.map((one): [string, string, number, number] => [
-						"notice",
-						one.notice,
-						one.atMin,
-						one.atMin,
-					]),
+					...day.phases.map((one): [string, string, number, number] => ["phase", one.phase, one.startMin, one.endMin]),
+					...day.pauses.map((one): [string, string, number, number] => ["pause", one.reason, one.startMin, one.endMin]),
+					...day.notices.map((one): [string, string, number, number] => ["notice", one.notice, one.atMin, one.atMin]),
 				]
 					.toSorted((a, b) => a[2] - b[2])
 					.map((row) => [day.id, ...row]),
@@ -70,64 +38,24 @@ export function dayFiles(scope: DayScope): {
 			rows: all.flatMap(({ day: { id, schedule } }) => {
 				type Row = [what: string, name: string, from: number, to: number];
 				return [
-					...schedule.phases.map(
-						(one): Row => ["phase", one.phase, one.startMin, one.endMin],
-					),
-					...schedule.pauses.map(
-						(one): Row => ["pause", one.reason, one.startMin, one.endMin],
-					),
-					...schedule.alarms.map(
-						(one): Row => ["alarm", one.condition, one.startMin, one.endMin],
-					),
-					...schedule.sourceChanges.map(
-						(one): Row => ["source", one.reason, one.atMin, one.atMin],
-					),
-					...schedule.takeovers.map(
-						(one): Row => [
-							"regimen",
-							String(one.regimen + 1),
-							one.atMin,
-							one.atMin,
-						],
-					),
+					...schedule.phases.map((one): Row => ["phase", one.phase, one.startMin, one.endMin]),
+					...schedule.pauses.map((one): Row => ["pause", one.reason, one.startMin, one.endMin]),
+					...schedule.alarms.map((one): Row => ["alarm", one.condition, one.startMin, one.endMin]),
+					...schedule.sourceChanges.map((one): Row => ["source", one.reason, one.atMin, one.atMin]),
+					...schedule.takeovers.map((one): Row => ["regimen", String(one.regimen + 1), one.atMin, one.atMin]),
 				]
 					.toSorted((a, b) => a[2] - b[2])
 					.map((row) => [id, ...row]);
 			}),
 		},
 		"alarms.csv": {
-			head: [
-				"dressing",
-				"condition",
-				"priority",
-				"startMin",
-				"endMin",
-				"endedBy",
-			],
+			head: ["dressing", "condition", "priority", "startMin", "endMin", "endedBy"],
 			rows: all.flatMap(({ day }) =>
-				day.alarms.map((one) => [
-					day.id,
-					one.condition,
-					one.priority,
-					one.startMin,
-					one.endMin,
-					one.endedBy,
-				]),
+				day.alarms.map((one) => [day.id, one.condition, one.priority, one.startMin, one.endMin, one.endedBy]),
 			),
 		},
 		"changes.csv": {
-			head: [
-				"dressing",
-				"what",
-				"basis",
-				"ordinal",
-				"reason",
-				"atMin",
-				"p10Min",
-				"p90Min",
-				"probability",
-				"wastedMl",
-			],
+			head: ["dressing", "what", "basis", "ordinal", "reason", "atMin", "p10Min", "p90Min", "probability", "wastedMl"],
 			rows: all.flatMap(({ day, projection }): Cell[][] => [
 				...day.canisterChanges.map((one, i) => [
 					day.id,
@@ -188,16 +116,7 @@ export function dayFiles(scope: DayScope): {
 			]),
 		},
 		"totals.csv": {
-			head: [
-				"dressing",
-				"total",
-				"traced",
-				"mean",
-				"halfWidth95",
-				"p10",
-				"p50",
-				"p90",
-			],
+			head: ["dressing", "total", "traced", "mean", "halfWidth95", "p10", "p50", "p90"],
 			rows: all.flatMap(({ day, projection }) =>
 				totals.map(([name]) => {
 					const spread = projection.totals[name as "fills"]; // the names of the vocabulary are those of the format
@@ -215,16 +134,7 @@ export function dayFiles(scope: DayScope): {
 			),
 		},
 		"alarm-bins.csv": {
-			head: [
-				"dressing",
-				"condition",
-				"startMin",
-				"endMin",
-				"probability",
-				"low95",
-				"high95",
-				"byChance",
-			],
+			head: ["dressing", "condition", "startMin", "endMin", "probability", "low95", "high95", "byChance"],
 			rows: all.flatMap(({ day, projection }) =>
 				projection.alarms.flatMap(({ condition, bins }) =>
 					bins.map((bin) => [

@@ -1,7 +1,4 @@
-import type {
-	ChangeTime,
-	DressingProjection,
-} from "../../../src/analysis/day-result.ts";
+import type { ChangeTime, DressingProjection } from "../../../src/results/index.ts";
 import type { Happening, Regimen } from "../../../src/scenario/index.ts";
 import type { Clock } from "../clock.ts";
 import { type Listed, listed, type Said } from "../pattern.ts";
@@ -22,16 +19,9 @@ type Need = DressingProjection["canisterNeeds"][number];
 export function likeliestSaid(need: Need, clock: Clock): Listed | undefined {
 	const { windows, p10Min, p90Min } = need;
 	const [first] = windows;
-	if (first === undefined || sameMinute(p10Min, p90Min, clock))
-		return undefined;
-	if (
-		windows.length === 1 &&
-		first.startMin <= p10Min &&
-		first.endMin >= p90Min
-	)
-		return undefined;
-	let day =
-		dayOf(p10Min, clock) === dayOf(p90Min, clock) ? dayOf(p10Min, clock) : 0;
+	if (first === undefined || sameMinute(p10Min, p90Min, clock)) return undefined;
+	if (windows.length === 1 && first.startMin <= p10Min && first.endMin >= p90Min) return undefined;
+	let day = dayOf(p10Min, clock) === dayOf(p90Min, clock) ? dayOf(p10Min, clock) : 0;
 	return listed(
 		windows.map(({ startMin, endMin, probability }, i): Said => {
 			const said: Said = [
@@ -58,14 +48,7 @@ export interface Listing {
 	readonly forMin: number | null;
 }
 
-const ofAWard = new Set([
-	"transfer",
-	"turn",
-	"off",
-	"canister-change",
-	"source-change",
-	"dressing-change",
-]);
+const ofAWard = new Set(["transfer", "turn", "off", "canister-change", "source-change", "dressing-change"]);
 
 export const isPlanned = ({ what }: Listing): boolean => ofAWard.has(what);
 
@@ -74,17 +57,9 @@ export function listingsOf({ scenario, dressing }: DressingScope): Listing[] {
 	return [
 		...scenario.happenings
 			.filter((one) => one.dressing === dressing.id)
-			.map((one) => ({
-				atMin: one.atMin,
-				what: one.what,
-				forMin: "forMin" in one ? one.forMin : null,
-			})),
+			.map((one) => ({ atMin: one.atMin, what: one.what, forMin: "forMin" in one ? one.forMin : null })),
 		...(change !== null && "atMin" in change
-			? change.atMin.map((atMin) => ({
-					atMin,
-					what: "dressing-change" as const,
-					forMin: null,
-				}))
+			? change.atMin.map((atMin) => ({ atMin, what: "dressing-change" as const, forMin: null }))
 			: []),
 	]
 		.filter(({ atMin }) => atMin < scenario.horizonMin)
@@ -106,22 +81,14 @@ const names: { readonly [W in Happening["what"]]: string } = {
 };
 
 /** A listing as a sentence calls it, or with a capital, as a row does. */
-export const listingSaid = (
-	one: Listing,
-	written: (text: string) => string = (text) => text,
-): Said =>
+export const listingSaid = (one: Listing, written: (text: string) => string = (text) => text): Said =>
 	isPlanned(one)
 		? [
 				"{text}[[ until {time}]] (planned)",
 				written(names[one.what]),
 				one.forMin === null ? undefined : one.atMin + one.forMin,
 			]
-		: [
-				"{text}: {text}[[ for {duration}]]",
-				written("listed failure"),
-				names[one.what],
-				one.forMin ?? undefined,
-			];
+		: ["{text}: {text}[[ for {duration}]]", written("listed failure"), names[one.what], one.forMin ?? undefined];
 
 /** When the alarm of a planned stretch without therapy sounds; null where it does not, or another piece is meant. */
 export function soundsAt({ day }: DressingScope, one: Listing): number | null {
@@ -129,31 +96,19 @@ export function soundsAt({ day }: DressingScope, one: Listing): number | null {
 	const until = one.atMin + one.forMin;
 	return (
 		day.schedule.alarms.find(
-			({ condition, startMin }) =>
-				condition === "suction-absent" &&
-				startMin >= one.atMin &&
-				startMin <= until,
+			({ condition, startMin }) => condition === "suction-absent" && startMin >= one.atMin && startMin <= until,
 		)?.startMin ?? null
 	);
 }
 
-export const soundsSaid = (atMin: number): Said => [
-	"{text} sounds at {clock}",
-	conditionName("suction-absent"),
-	atMin,
-];
+export const soundsSaid = (atMin: number): Said => ["{text} sounds at {clock}", conditionName("suction-absent"), atMin];
 
 /** When the regimen at a place in the list takes over in the undisturbed day; null where it does not before the end. */
-export const takeoverOf = (
-	{ day }: DressingScope,
-	place: number,
-): number | null =>
-	day.schedule.takeovers.find(({ regimen }) => regimen === place)?.atMin ??
-	null;
+export const takeoverOf = ({ day }: DressingScope, place: number): number | null =>
+	day.schedule.takeovers.find(({ regimen }) => regimen === place)?.atMin ?? null;
 
 /** Later than its own time, since the running cycle is finished first. */
-export const isLate = ({ fromMin }: Regimen, atMin: number): boolean =>
-	atMin - fromMin >= 0.5;
+export const isLate = ({ fromMin }: Regimen, atMin: number): boolean => atMin - fromMin >= 0.5;
 
 /** The regimens of a dressing, each with the time at which it really takes over. */
 export const planLineSaid = (scope: DressingScope): Listed =>
@@ -167,6 +122,5 @@ export const planLineSaid = (scope: DressingScope): Listed =>
 	);
 
 /** Said where something comes on fewer than nineteen days in twenty. */
-export const rareness = ({
-	probabilityWithinHorizon: chance,
-}: ChangeTime): number | undefined => (chance < 0.95 ? chance : undefined);
+export const rareness = ({ probabilityWithinHorizon: chance }: ChangeTime): number | undefined =>
+	chance < 0.95 ? chance : undefined;

@@ -4,12 +4,7 @@ import { supported } from "../measures.ts";
 import { listed, type Said } from "../pattern.ts";
 import { type DayScope, type DressingScope, dressingScopes } from "../scope.ts";
 import { conditionName, totals } from "../vocabulary.ts";
-import {
-	assumptionsTable,
-	cautionsOfAll,
-	raisedCautions,
-	sourcesWords,
-} from "./common.ts";
+import { assumptionsTable, cautionsOfAll, raisedCautions, sourcesWords } from "./common.ts";
 import { alarmWindows, dayAnswers } from "./day-answers.ts";
 import {
 	changeLabels,
@@ -25,12 +20,10 @@ import { clockTables, clockWords, sheetsOf } from "./day-clock.ts";
 import { isLate, listingsOf, planLineSaid, takeoverOf } from "./day-words.ts";
 import { dressingSaid, regimenSaid } from "./regimen.ts";
 
-const several = ({ scenario }: DayScope): boolean =>
-	scenario.dressings.length > 1;
+const several = ({ scenario }: DayScope): boolean => scenario.dressings.length > 1;
 const many = ({ result }: DayScope): number => result.projection.replications;
 
-const ofEach = (scope: DayScope): readonly string[] =>
-	scope.scenario.dressings.map(({ id }) => id);
+const ofEach = (scope: DayScope): readonly string[] => scope.scenario.dressings.map(({ id }) => id);
 
 /** A day and its replications: `report.html`. */
 export const dayCatalogue: Catalogue<DayScope, DressingScope> = {
@@ -40,66 +33,41 @@ export const dayCatalogue: Catalogue<DayScope, DressingScope> = {
 		...sourcesWords<DayScope>(),
 		entry("{text}: a therapy day", ({ scenario }) => [[scenario.title]]),
 		entry("{text}", ({ scenario }) => [[scenario.title]]),
-		entry(
-			"From {date} {time} for {duration}, until {clock}.",
-			({ scenario: { horizonMin } }) => [[0, 0, horizonMin, horizonMin]],
-		),
+		entry("From {date} {time} for {duration}, until {clock}.", ({ scenario: { horizonMin } }) => [
+			[0, 0, horizonMin, horizonMin],
+		]),
 		entry("{count:replication}, chance {text}.", (scope) => [
 			[fixed(many(scope), 0), scope.scenario.chance ? "on" : "off"],
 		]),
-		entry("{n} dressings", (scope) =>
-			several(scope) ? [[scope.scenario.dressings.length]] : [],
-		),
-		entry("{text}", (scope) =>
-			several(scope) ? ofEach(scope).map((id) => [id]) : [],
-		),
+		entry("{n} dressings", (scope) => (several(scope) ? [[scope.scenario.dressings.length]] : [])),
+		entry("{text}", (scope) => (several(scope) ? ofEach(scope).map((id) => [id]) : [])),
 		fixedWords("Together", several),
 		fixedWords("For all of it"),
 		entry("Together", (scope) => (several(scope) ? [[]] : [])),
 		fixedWords("Supplies"),
-		entry(
-			"{n}, chance {text}; half-widths stand in the tables above",
-			(scope) => [[many(scope), scope.scenario.chance ? "on" : "off"]],
-		),
+		entry("{n}, chance {text}; half-widths stand in the tables above", (scope) => [
+			[many(scope), scope.scenario.chance ? "on" : "off"],
+		]),
 		fixedWords("Trace of the drawn day"),
 		entry("replication {n}, {n} events, {text}", ({ result: { trace } }) => [
 			[trace.replication, trace.events, trace.hash],
 		]),
 		fixedWords("Solution"),
 		entry("{text}", ({ scenario }) => [[scenario.solution.name]]),
-		fixedWords(
-			"Nothing is used up in the time shown.",
-			({ result }) => result.scenario.supplies.length === 0,
-		),
+		fixedWords("Nothing is used up in the time shown.", ({ result }) => result.scenario.supplies.length === 0),
 		fixedWords(
 			"Pieces for the time shown: half of the days need no more than the first number, nine in ten no more than the second.",
 			({ result }) => result.scenario.supplies.length > 0,
 		),
 		fixedWords("The plan", hasPlan),
-		fixedWords(
-			"What holds from when, and when dressings are changed, where nothing comes between.",
-			hasPlan,
-		),
-		entry(
-			"To send home for {duration} from {clock}: {said}.",
-			({ scenario: { home }, result }) =>
-				home === null
-					? []
-					: [
-							[
-								home.forMin,
-								home.fromMin,
-								sentHome(result.home?.supplies ?? []),
-							],
-						],
+		fixedWords("What holds from when, and when dressings are changed, where nothing comes between.", hasPlan),
+		entry("To send home for {duration} from {clock}: {said}.", ({ scenario: { home }, result }) =>
+			home === null ? [] : [[home.forMin, home.fromMin, sentHome(result.home?.supplies ?? [])]],
 		),
 		entry("Nine in ten of {count:replication} need no more.", (scope) =>
 			scope.scenario.home === null ? [] : [[fixed(many(scope), 0)]],
 		),
-		fixedWords(
-			"Whoever receives the patient decides what they hold already.",
-			goesHome,
-		),
+		fixedWords("Whoever receives the patient decides what they hold already.", goesHome),
 		fixedWords(
 			"Pieces for the first days at home, a canister to begin with included; the dressing that is worn goes along.",
 			goesHome,
@@ -114,53 +82,35 @@ export const dayCatalogue: Catalogue<DayScope, DressingScope> = {
 		...sheetLineWords,
 		...heatWords,
 		entry("Water line: {text}", ({ dressing }) => [[dressing.id]]),
-		entry("Water line of {text}", (scope) =>
-			several(scope) ? [[scope.dressing.id]] : [],
-		),
+		entry("Water line of {text}", (scope) => (several(scope) ? [[scope.dressing.id]] : [])),
 		entry("{count:fill}, {count:alarm}.", (scope) =>
-			several(scope)
-				? [[scope.day.totals.fills, fixed(scope.day.alarms.length, 0)]]
-				: [],
+			several(scope) ? [[scope.day.totals.fills, fixed(scope.day.alarms.length, 0)]] : [],
 		),
 		fixedWords("Liquid stands above the line, hatched suction hangs below it."),
 		fixedWords("Shaded: night shift."),
-		fixedWords(
-			"Pale band: where 8 days in 10 keep.",
-			(scope) => many(scope) > 1,
-		),
+		fixedWords("Pale band: where 8 days in 10 keep.", (scope) => many(scope) > 1),
 		entry(
 			"Drawn is replication {n}, of the first {count:replication} the one whose courses of canister content, exudate and alarms, all taken together, lie nearest the median.",
 			(scope) => {
 				const { replication, typicalOf } = scope.result.trace;
-				return many(scope) > 1 && typicalOf !== null
-					? [[replication, fixed(Math.min(400, many(scope)), 0)]]
-					: [];
+				return many(scope) > 1 && typicalOf !== null ? [[replication, fixed(Math.min(400, many(scope)), 0)]] : [];
 			},
 		),
 		entry("Drawn is replication {n}, as asked for.", (scope) => {
 			const { replication, typicalOf } = scope.result.trace;
 			return many(scope) > 1 && typicalOf === null ? [[replication]] : [];
 		}),
-		entry("The band and the change times come from all {n}.", (scope) =>
-			many(scope) > 1 ? [[many(scope)]] : [],
-		),
+		entry("The band and the change times come from all {n}.", (scope) => (many(scope) > 1 ? [[many(scope)]] : [])),
 		entry("Dressing {text}", ({ dressing }) => [[dressing.id]]),
 		entry("{said}.", (scope) => [[planLineSaid(scope)]]),
-		entry("{said}.", ({ dressing, scenario }) => [
-			[dressingSaid(dressing, scenario.constants["foam.capacity"])],
-		]),
+		entry("{said}.", ({ dressing, scenario }) => [[dressingSaid(dressing, scenario.constants["foam.capacity"])]]),
 		entry(
 			"{text}. For planning and teaching, not for setting a device or treating a patient: the prescription, the maker's instructions and local policy come first.",
-			(scope) =>
-				several(scope) || sheetsOf(scope).length > 1
-					? [[scope.scenario.title]]
-					: [],
+			(scope) => (several(scope) || sheetsOf(scope).length > 1 ? [[scope.scenario.title]] : []),
 		),
 		fixedWords("Answers"),
 		entry("{text}", ({ result, dressing }) =>
-			result.cautions
-				.filter((caution) => caution.dressing === dressing.id)
-				.map(({ text }) => [text]),
+			result.cautions.filter((caution) => caution.dressing === dressing.id).map(({ text }) => [text]),
 		),
 		...dayAnswers,
 		...clockWords,
@@ -172,31 +122,20 @@ export const dayCatalogue: Catalogue<DayScope, DressingScope> = {
 		fixedWords("Taken over by"),
 		entry(
 			"No alarm came[[ {text}]] in any of {n} replications.",
-			(scope) =>
-				many(scope) > 1 && noAlarm(scope)
-					? [[byChance(scope), many(scope)]]
-					: [],
+			(scope) => (many(scope) > 1 && noAlarm(scope) ? [[byChance(scope), many(scope)]] : []),
 			true,
 		),
 		entry("No alarm came[[ {text}]] in the one replication.", (scope) =>
 			many(scope) === 1 && noAlarm(scope) ? [[byChance(scope)]] : [],
 		),
-		fixedWords(
-			"What the scenario lists brings no cell.",
-			(scope) => !noAlarm(scope) && byChance(scope) !== undefined,
-		),
-		entry("Chance of alarms on {text}", (scope) =>
-			noAlarm(scope) ? [] : [[scope.dressing.id]],
-		),
+		fixedWords("What the scenario lists brings no cell.", (scope) => !noAlarm(scope) && byChance(scope) !== undefined),
+		entry("Chance of alarms on {text}", (scope) => (noAlarm(scope) ? [] : [[scope.dressing.id]])),
 		entry("Water-line chart of {text}", (scope) => [[scope.dressing.id]]),
 		fixedWords(
 			"Chance that at least one alarm of the condition starts in the time of a cell.",
 			(scope) => !noAlarm(scope),
 		),
-		fixedWords(
-			"Where half-hours are merged they are taken as independent.",
-			(scope) => !noAlarm(scope),
-		),
+		fixedWords("Where half-hours are merged they are taken as independent.", (scope) => !noAlarm(scope)),
 		entry(
 			"Alarms that start[[ {text}]] in 24 h, mean with its 95 % half-width (±), and the times when one starts with more than 5 % in a half-hour.",
 			(scope) => (noAlarm(scope) ? [] : [[byChance(scope)]]),
@@ -236,16 +175,7 @@ export const dayCatalogue: Catalogue<DayScope, DressingScope> = {
 	partTables: [
 		{
 			id: /-totals$/u,
-			columns: () => [
-				"Total",
-				"Mean",
-				"±",
-				"P10",
-				"P50",
-				"P90",
-				"Unit",
-				"Drawn day",
-			],
+			columns: () => ["Total", "Mean", "±", "P10", "P50", "P90", "Unit", "Drawn day"],
 			rows: ({ projection, day }) =>
 				totals.map(([name, row, unit, decimals]): CellSaid[] => {
 					const spread = projection.totals[name as "fills"]; // the names of the vocabulary are those of the format
@@ -287,11 +217,7 @@ export const dayCatalogue: Catalogue<DayScope, DressingScope> = {
 											windows
 												.slice(0, 6)
 												.map(
-													({ startMin, endMin, peak }): Said => [
-														"{range} (up to {percent})",
-														[startMin, endMin],
-														peak,
-													],
+													({ startMin, endMin, peak }): Said => ["{range} (up to {percent})", [startMin, endMin], peak],
 												),
 										),
 										windows.length > 6 ? windows.length - 6 : undefined,
@@ -303,8 +229,7 @@ export const dayCatalogue: Catalogue<DayScope, DressingScope> = {
 	],
 };
 
-const byChance = (scope: DressingScope): string | undefined =>
-	listingsOf(scope).length > 0 ? "by chance" : undefined;
+const byChance = (scope: DressingScope): string | undefined => (listingsOf(scope).length > 0 ? "by chance" : undefined);
 
 const noAlarm = ({ projection }: DressingScope): boolean =>
 	projection.alarms.every(({ byChance: { meanPerDay } }) => meanPerDay === 0);
@@ -314,10 +239,7 @@ function goesHome({ scenario }: DayScope): boolean {
 }
 
 function hasPlan(scope: DayScope): boolean {
-	return (
-		goesHome(scope) ||
-		scope.scenario.dressings.some(({ regimens }) => regimens.length > 1)
-	);
+	return goesHome(scope) || scope.scenario.dressings.some(({ regimens }) => regimens.length > 1);
 }
 
 function planRows(scope: DayScope): CellSaid[][] {
@@ -334,31 +256,20 @@ function planRows(scope: DayScope): CellSaid[][] {
 						what: [
 							"{said}[[ ({text})]][[ (set for {clock}; the cycle that ran then was finished first)]]",
 							regimenSaid(regimen),
-							atMin === null
-								? "not before the end of the time shown"
-								: undefined,
-							atMin !== null && isLate(regimen, atMin)
-								? regimen.fromMin
-								: undefined,
+							atMin === null ? "not before the end of the time shown" : undefined,
+							atMin !== null && isLate(regimen, atMin) ? regimen.fromMin : undefined,
 						] as const,
 					};
 				}),
 			...one.day.schedule.dressingChanges.map((change) => ({
 				atMin: change.startMin,
 				of: one.dressing.id,
-				what: [
-					"dressing changed, {duration} off suction",
-					change.endMin - change.startMin,
-				] as const,
+				what: ["dressing changed, {duration} off suction", change.endMin - change.startMin] as const,
 			})),
 		]),
-		...(scenario.home === null
-			? []
-			: [{ atMin: scenario.home.fromMin, of: "", what: "goes home" }]),
+		...(scenario.home === null ? [] : [{ atMin: scenario.home.fromMin, of: "", what: "goes home" }]),
 	];
-	return rows
-		.toSorted((a, b) => a.atMin - b.atMin)
-		.map(({ atMin, of, what }) => [["{clock}", atMin], of, what]);
+	return rows.toSorted((a, b) => a.atMin - b.atMin).map(({ atMin, of, what }) => [["{clock}", atMin], of, what]);
 }
 
 interface Supplied {
@@ -369,26 +280,16 @@ interface Supplied {
 	readonly packs: number | null;
 }
 
-function suppliesTable(
-	id: RegExp,
-	of: (scope: DayScope) => readonly Supplied[],
-) {
+function suppliesTable(id: RegExp, of: (scope: DayScope) => readonly Supplied[]) {
 	return {
 		id,
-		columns: () => [
-			"Item",
-			"Half (P50)",
-			"Nine in ten (P90)",
-			"Packs that cover P90",
-		],
+		columns: () => ["Item", "Half (P50)", "Nine in ten (P90)", "Packs that cover P90"],
 		rows: (scope: DayScope) =>
 			of(scope).map(({ item, p50, p90, packSize, packs }): CellSaid[] => [
 				item,
 				["{n}", fixed(p50, 1)],
 				["{n}", fixed(p90, 1)],
-				packSize === null || packs === null
-					? ""
-					: ["{n} of {n}", Math.ceil(p90 / packSize - 1e-9), packSize],
+				packSize === null || packs === null ? "" : ["{n} of {n}", Math.ceil(p90 / packSize - 1e-9), packSize],
 			]),
 	};
 }
@@ -398,13 +299,5 @@ function sentHome(supplies: readonly Supplied[]) {
 	const sent = supplies.filter(({ p90 }) => p90 > 0);
 	return sent.length === 0
 		? (["nothing"] as const)
-		: listed(
-				sent.map(
-					({ item, p90 }): Said => [
-						"{n} × {text}",
-						Math.ceil(p90 - 1e-9),
-						item,
-					],
-				),
-			);
+		: listed(sent.map(({ item, p90 }): Said => ["{n} × {text}", Math.ceil(p90 - 1e-9), item]));
 }

@@ -1,25 +1,12 @@
 import studentQuantile from "@stdlib/stats-base-dists-t-quantile";
-import type {
-	Difference,
-	RestsOn,
-	RestsOnRow,
-} from "../../../src/analysis/compare-result.ts";
-import type { MeasureName } from "../../../src/analysis/measures.ts";
+import type { Difference, RestsOn, RestsOnRow } from "../../../src/results/index.ts";
+import type { MeasureName } from "../../../src/vocabulary/index.ts";
 import { type Entry, entry, fixedWords } from "../check.ts";
 import { fixed } from "../holes.ts";
 import { deserved, measureOf } from "../measures.ts";
 import { listed, type Said } from "../pattern.ts";
 import { placed } from "../scope.ts";
-import {
-	asked,
-	type CompareScope,
-	digits,
-	isFound,
-	mainOnes,
-	ownersOf,
-	pairsOf,
-	unit,
-} from "./differences.ts";
+import { asked, type CompareScope, digits, isFound, mainOnes, ownersOf, pairsOf, unit } from "./differences.ts";
 
 type Effect = RestsOnRow["effects"][number];
 
@@ -29,11 +16,9 @@ interface Turn {
 }
 
 /** What was looked into, of the first pair. */
-const lookedInto = ({ result }: CompareScope): readonly RestsOn[] =>
-	result.restsOn === null ? [] : [result.restsOn];
+const lookedInto = ({ result }: CompareScope): readonly RestsOn[] => (result.restsOn === null ? [] : [result.restsOn]);
 
-const isLookedInto = (scope: CompareScope): boolean =>
-	scope.result.restsOn !== null;
+const isLookedInto = (scope: CompareScope): boolean => scope.result.restsOn !== null;
 
 /** Works something out of a scope once. */
 function once<T>(of: (scope: CompareScope) => T): (scope: CompareScope) => T {
@@ -51,9 +36,7 @@ const differencesOf = once(
 	(scope) =>
 		new Map(
 			ownersOf(scope).flatMap((owner) =>
-				asked(scope, placed(pairsOf(scope), 0), owner).map(
-					(one) => [`${owner} ${one.measure}`, one] as const,
-				),
+				asked(scope, placed(pairsOf(scope), 0), owner).map((one) => [`${owner} ${one.measure}`, one] as const),
 			),
 		),
 );
@@ -65,16 +48,10 @@ const differenceOf = (scope: CompareScope, effect: Effect) =>
 /** Whether the interval of the mean leaves nought out, whatever is said of it. */
 function leavesNoughtOut(one: Difference): boolean {
 	const t = studentQuantile(0.975, one.replications - 1);
-	return (
-		Math.abs(one.mean) >
-		t * Math.sqrt(one.variance.paired / one.replications) * (1 + 1e-9)
-	);
+	return Math.abs(one.mean) > t * Math.sqrt(one.variance.paired / one.replications) * (1 + 1e-9);
 }
 
-const turnsOf = (
-	scope: CompareScope,
-	holds: (effect: Effect, one: Difference) => boolean,
-): readonly Turn[] =>
+const turnsOf = (scope: CompareScope, holds: (effect: Effect, one: Difference) => boolean): readonly Turn[] =>
 	lookedInto(scope).flatMap(({ rows }) =>
 		rows.flatMap((row) =>
 			row.effects.flatMap((effect) => {
@@ -85,32 +62,22 @@ const turnsOf = (
 	);
 
 /** A difference that was found is lost or turned round. */
-const lostOnes = once((scope) =>
-	turnsOf(scope, ({ turns }, one) => turns && isFound(one)),
-);
+const lostOnes = once((scope) => turnsOf(scope, ({ turns }, one) => turns && isFound(one)));
 /** One that stands at half and at twice is not found without a cause. */
-const hungOnes = once((scope) =>
-	turnsOf(scope, ({ turns, hangs }, one) => hangs && !turns && isFound(one)),
-);
+const hungOnes = once((scope) => turnsOf(scope, ({ turns, hangs }, one) => hangs && !turns && isFound(one)));
 /** One that was not found shows. */
 const shownOnes = once((scope) =>
-	turnsOf(
-		scope,
-		({ appears }, one) => appears && !isFound(one) && !leavesNoughtOut(one),
-	),
+	turnsOf(scope, ({ appears }, one) => appears && !isFound(one) && !leavesNoughtOut(one)),
 );
 
-const rowsOf = (turns: readonly Turn[]): readonly RestsOnRow[] => [
-	...new Set(turns.map(({ row }) => row)),
-];
+const rowsOf = (turns: readonly Turn[]): readonly RestsOnRow[] => [...new Set(turns.map(({ row }) => row))];
 
 const digitsOf = (scope: CompareScope, effect: Effect): number => {
 	const one = differenceOf(scope, effect);
 	return one === undefined ? deserved(effect.measure, null) : digits(one);
 };
 
-const valueSaid = ({ value, unit: own }: RestsOnRow): string =>
-	own === "" ? `${value}` : `${value} ${own}`;
+const valueSaid = ({ value, unit: own }: RestsOnRow): string => (own === "" ? `${value}` : `${value} ${own}`);
 
 const ends = ["half", "twice"] as const;
 
@@ -121,34 +88,21 @@ function becomes(effect: Effect): string {
 		return at !== null && at !== 0 && at > 0 !== effect.base > 0;
 	});
 	if (turned.length > 0) return `changes sign at ${turned.join(" and at ")}`;
-	const moved = ends.filter(
-		(end) => effect[end] !== null && effect[end] !== effect.base,
-	);
+	const moved = ends.filter((end) => effect[end] !== null && effect[end] !== effect.base);
 	if (moved.length < 2) return `no longer found at ${moved.join()}`;
-	const [half, twice] = [
-		Math.abs(effect.half ?? 0),
-		Math.abs(effect.twice ?? 0),
-	];
+	const [half, twice] = [Math.abs(effect.half ?? 0), Math.abs(effect.twice ?? 0)];
 	return `no longer found, nearest to nought at ${half <= twice ? "half" : "twice"}`;
 }
 
 const whose = (scope: CompareScope, { dressing }: Effect) =>
-	scope.scenario.dressings.length === 1
-		? undefined
-		: dressing === "all"
-			? "all dressings"
-			: dressing;
+	scope.scenario.dressings.length === 1 ? undefined : dressing === "all" ? "all dressings" : dressing;
 
 const at = (value: number | null, decimals: number): Said =>
 	value === null ? ["cannot be run"] : ["{n}", fixed(value, decimals)];
 
 /** How much an assumption moves a difference, at the most. */
 const reach = ({ base, half, twice }: Effect): number =>
-	Number(
-		Math.max(
-			...[half, twice].map((one) => (one === null ? 0 : Math.abs(one - base))),
-		).toPrecision(9),
-	);
+	Number(Math.max(...[half, twice].map((one) => (one === null ? 0 : Math.abs(one - base)))).toPrecision(9));
 
 /** The picture of a measure: every assumption that moves it, the twelve that are drawn, and what is said of the others. */
 interface Picture {
@@ -170,19 +124,14 @@ const picturesOf = once((scope): readonly Picture[] => {
 						(effect) =>
 							effect.dressing === owner &&
 							effect.measure === measure &&
-							[effect.half, effect.twice].some(
-								(one) => one !== null && one !== effect.base,
-							),
+							[effect.half, effect.twice].some((one) => one !== null && one !== effect.base),
 					)
 					.map((effect) => ({ row, effect })),
 			);
 			const [first] = all;
 			if (first === undefined) return [];
 			const widest = all.toSorted((x, y) => reach(y.effect) - reach(x.effect));
-			const chosen = [
-				...widest.filter(({ effect }) => effect.turns),
-				...widest.filter(({ effect }) => !effect.turns),
-			];
+			const chosen = [...widest.filter(({ effect }) => effect.turns), ...widest.filter(({ effect }) => !effect.turns)];
 			const drawn = chosen.slice(0, 12);
 			return [
 				{
@@ -200,9 +149,7 @@ const picturesOf = once((scope): readonly Picture[] => {
 });
 
 const threeFigures = (value: number): number =>
-	value === 0
-		? 0
-		: Math.min(6, Math.max(0, 2 - Math.floor(Math.log10(value) + 1e-12)));
+	value === 0 ? 0 : Math.min(6, Math.max(0, 2 - Math.floor(Math.log10(value) + 1e-12)));
 
 function leftSaid({ left, unit: own }: Picture): Said | undefined {
 	if (left.length === 0) return undefined;
@@ -233,9 +180,7 @@ export const restsOnWords: readonly Entry<CompareScope>[] = [
 		(scope) =>
 			lookedInto(scope).map(({ rows }) => [
 				rows.length,
-				rows.some(({ effects }) =>
-					effects.some(({ without }) => without !== null),
-				)
+				rows.some(({ effects }) => effects.some(({ without }) => without !== null))
 					? "what goes wrong by an assumed chance was also left out, one cause at a time"
 					: undefined,
 				fixed(Math.min(400, scope.scenario.replications), 0),
@@ -251,17 +196,7 @@ export const restsOnWords: readonly Entry<CompareScope>[] = [
 		(scope) => {
 			const many = rowsOf(lostOnes(scope)).length;
 			const { a, b } = placed(pairsOf(scope), 0);
-			return many === 0
-				? []
-				: [
-						[
-							many === 1
-								? "this assumption"
-								: `each of these ${many} assumptions`,
-							a,
-							b,
-						],
-					];
+			return many === 0 ? [] : [[many === 1 ? "this assumption" : `each of these ${many} assumptions`, a, b]];
 		},
 	),
 	fixedWords(
@@ -272,67 +207,47 @@ export const restsOnWords: readonly Entry<CompareScope>[] = [
 		"{word} assumed {text} a difference that stands at half and at twice its value: without that cause it is not found, or turned round.",
 		(scope) => {
 			const many = rowsOf(hungOnes(scope)).length;
-			return many === 0
-				? []
-				: [[many, many === 1 ? "cause carries" : "causes carry"]];
+			return many === 0 ? [] : [[many, many === 1 ? "cause carries" : "causes carry"]];
 		},
 	),
-	fixedWords(
-		"Nobody has measured how often it comes.",
-		(scope) => hungOnes(scope).length > 0,
-	),
+	fixedWords("Nobody has measured how often it comes.", (scope) => hungOnes(scope).length > 0),
 	entry("{n} under which a difference shows that was not found", (scope) => {
 		const many = rowsOf(shownOnes(scope)).length;
 		return many === 0 ? [] : [[many]];
 	}),
 	entry("{text} ({text}, {text}, {text})", (scope) =>
 		[lostOnes, hungOnes, shownOnes].flatMap((ones) =>
-			rowsOf(ones(scope)).map((row) => [
-				row.meaning,
-				row.name,
-				valueSaid(row),
-				row.provenance,
-			]),
+			rowsOf(ones(scope)).map((row) => [row.meaning, row.name, valueSaid(row), row.provenance]),
 		),
 	),
-	entry(
-		"{text}[[, {text}]]: {n}[[ {text}]] as it stands, {said} at half, {said} at twice[[: {text}]]",
-		(scope) => [
-			...lostOnes(scope).map(({ effect }) => effectSaid(scope, effect, true)),
-			...shownOnes(scope).map(({ effect }) => effectSaid(scope, effect, false)),
-		],
+	entry("{text}[[, {text}]]: {n}[[ {text}]] as it stands, {said} at half, {said} at twice[[: {text}]]", (scope) => [
+		...lostOnes(scope).map(({ effect }) => effectSaid(scope, effect, true)),
+		...shownOnes(scope).map(({ effect }) => effectSaid(scope, effect, false)),
+	]),
+	entry("{text}[[, {text}]]: {n}[[ {text}]] as it stands, {n} without it", (scope) =>
+		hungOnes(scope).map(({ effect }) => {
+			const decimals = digitsOf(scope, effect);
+			return [
+				measureOf(effect.measure).inside,
+				whose(scope, effect),
+				fixed(effect.base, decimals),
+				unit(scope, effect) || undefined,
+				fixed(effect.without ?? Number.NaN, decimals),
+			];
+		}),
 	),
-	entry(
-		"{text}[[, {text}]]: {n}[[ {text}]] as it stands, {n} without it",
-		(scope) =>
-			hungOnes(scope).map(({ effect }) => {
-				const decimals = digitsOf(scope, effect);
-				return [
-					measureOf(effect.measure).inside,
-					whose(scope, effect),
-					fixed(effect.base, decimals),
-					unit(scope, effect) || undefined,
-					fixed(effect.without ?? Number.NaN, decimals),
-				];
-			}),
-	),
-	entry("{text}", (scope) =>
-		picturesOf(scope).map(({ measure }) => [measureOf(measure).label]),
-	),
+	entry("{text}", (scope) => picturesOf(scope).map(({ measure }) => [measureOf(measure).label])),
 	entry("The other {n} measures that an assumption moves", (scope) => {
 		const many = picturesOf(scope).filter((one) => !isOpen(scope, one)).length;
 		return many < 2 ? [] : [[many]];
 	}),
 	fixedWords(
 		"The other measure that an assumption moves",
-		(scope) =>
-			picturesOf(scope).filter((one) => !isOpen(scope, one)).length === 1,
+		(scope) => picturesOf(scope).filter((one) => !isOpen(scope, one)).length === 1,
 	),
 	entry("{text} asked for: no assumption moves the difference.", (scope) => {
 		const still = scope.result.measures.length - picturesOf(scope).length;
-		return !isLookedInto(scope) || still === 0
-			? []
-			: [[still === 1 ? "One measure" : `${still} measures`]];
+		return !isLookedInto(scope) || still === 0 ? [] : [[still === 1 ? "One measure" : `${still} measures`]];
 	}),
 	entry("Left out: {count:assumption}", (scope) =>
 		lookedInto(scope)
@@ -340,59 +255,47 @@ export const restsOnWords: readonly Entry<CompareScope>[] = [
 			.map(({ leftOut }) => [fixed(leftOut.length, 0)]),
 	),
 	entry("{text}: {text}", (scope) =>
-		lookedInto(scope).flatMap(({ leftOut }) =>
-			leftOut.map(({ name, why }) => [name, why]),
-		),
+		lookedInto(scope).flatMap(({ leftOut }) => leftOut.map(({ name, why }) => [name, why])),
 	),
 	entry("{text}: what the difference rests on", (scope) =>
 		picturesOf(scope).map(({ measure }) => [measureOf(measure).label]),
 	),
-	entry(
-		"The difference, {text} less {text}, is {n}[[ {text}]] as assumed. {said} {said}[[ {said}]]",
-		(scope) =>
-			picturesOf(scope).map((picture) => {
-				const { a, b } = placed(pairsOf(scope), 0);
-				const { all, drawn, decimals } = picture;
-				const own = picture.unit || undefined;
-				const turning = all.filter(({ effect }) => effect.turns).length;
-				const number = (value: number | null): Said =>
-					value === null
-						? ["cannot be run"]
-						: ["{n}[[ {text}]]", fixed(value, decimals), own];
-				return [
-					a,
-					b,
-					fixed(placed(all, 0).effect.base, decimals),
-					own,
-					turning === 0
-						? [
-								"No assumption at half or twice its value would turn the verdict.",
-							]
-						: ["{count:assumption} would turn the verdict.", fixed(turning, 0)],
-					listed(
-						drawn.map(
-							({ row, effect }): Said => [
-								"{text} ({text}): {said} at half, {said} at twice[[; {text}]].",
-								row.meaning,
-								valueSaid(row),
-								number(effect.half),
-								number(effect.twice),
-								effect.turns ? "the verdict turns" : undefined,
-							],
-						),
-						" ",
+	entry("The difference, {text} less {text}, is {n}[[ {text}]] as assumed. {said} {said}[[ {said}]]", (scope) =>
+		picturesOf(scope).map((picture) => {
+			const { a, b } = placed(pairsOf(scope), 0);
+			const { all, drawn, decimals } = picture;
+			const own = picture.unit || undefined;
+			const turning = all.filter(({ effect }) => effect.turns).length;
+			const number = (value: number | null): Said =>
+				value === null ? ["cannot be run"] : ["{n}[[ {text}]]", fixed(value, decimals), own];
+			return [
+				a,
+				b,
+				fixed(placed(all, 0).effect.base, decimals),
+				own,
+				turning === 0
+					? ["No assumption at half or twice its value would turn the verdict."]
+					: ["{count:assumption} would turn the verdict.", fixed(turning, 0)],
+				listed(
+					drawn.map(
+						({ row, effect }): Said => [
+							"{text} ({text}): {said} at half, {said} at twice[[; {text}]].",
+							row.meaning,
+							valueSaid(row),
+							number(effect.half),
+							number(effect.twice),
+							effect.turns ? "the verdict turns" : undefined,
+						],
 					),
-					leftSaid(picture),
-				];
-			}),
+					" ",
+				),
+				leftSaid(picture),
+			];
+		}),
 	),
 ];
 
-function effectSaid(
-	scope: CompareScope,
-	effect: Effect,
-	found: boolean,
-): readonly unknown[] {
+function effectSaid(scope: CompareScope, effect: Effect, found: boolean): readonly unknown[] {
 	const decimals = digitsOf(scope, effect);
 	return [
 		measureOf(effect.measure).inside,
@@ -415,9 +318,7 @@ export const restsOnLabels: readonly Entry<CompareScope>[] = [
 				return [
 					a,
 					b,
-					all.some(({ effect }) => effect.turns)
-						? "'turns': the verdict would be another one."
-						: undefined,
+					all.some(({ effect }) => effect.turns) ? "'turns': the verdict would be another one." : undefined,
 				];
 			}),
 	),
@@ -436,29 +337,20 @@ export const restsOnLabels: readonly Entry<CompareScope>[] = [
 		picturesOf(scope).flatMap(({ drawn }) =>
 			drawn.flatMap(({ row, effect }) => [
 				[row.meaning, valueSaid(row), undefined],
-				...(effect.turns
-					? [[row.meaning, valueSaid(row), "the verdict turns"]]
-					: []),
+				...(effect.turns ? [[row.meaning, valueSaid(row), "the verdict turns"]] : []),
 			]),
 		),
 	),
 	entry("½ {said} 2× {said}", (scope) =>
 		picturesOf(scope).flatMap(({ drawn, decimals }) =>
-			drawn.map(({ effect }) => [
-				at(effect.half, decimals),
-				at(effect.twice, decimals),
-			]),
+			drawn.map(({ effect }) => [at(effect.half, decimals), at(effect.twice, decimals)]),
 		),
 	),
 	entry("½ {said}", (scope) =>
-		picturesOf(scope).flatMap(({ drawn, decimals }) =>
-			drawn.map(({ effect }) => [at(effect.half, decimals)]),
-		),
+		picturesOf(scope).flatMap(({ drawn, decimals }) => drawn.map(({ effect }) => [at(effect.half, decimals)])),
 	),
 	entry("2× {said}", (scope) =>
-		picturesOf(scope).flatMap(({ drawn, decimals }) =>
-			drawn.map(({ effect }) => [at(effect.twice, decimals)]),
-		),
+		picturesOf(scope).flatMap(({ drawn, decimals }) => drawn.map(({ effect }) => [at(effect.twice, decimals)])),
 	),
 	entry("{text}", (scope) =>
 		picturesOf(scope)

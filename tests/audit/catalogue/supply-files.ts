@@ -1,16 +1,6 @@
-import type {
-	CountSeries,
-	CountSpread,
-	PlannedOrder,
-} from "../../../src/analysis/supply-result.ts";
+import type { CountSeries, CountSpread, PlannedOrder } from "../../../src/results/index.ts";
 import type { Fault } from "../check.ts";
-import {
-	type Cell,
-	type CsvSaid,
-	type EventSaid,
-	wallClock,
-	wallDate,
-} from "../check-files.ts";
+import { type Cell, type CsvSaid, type EventSaid, wallClock, wallDate } from "../check-files.ts";
 import { listed, type Said } from "../pattern.ts";
 import { assumptionsCsv } from "./day-files.ts";
 import type { SupplyScope } from "./supply.ts";
@@ -22,17 +12,9 @@ const ofSeries = (series: CountSeries, at: number): Cell[] => [
 	series.p50[at] ?? null,
 	series.p90[at] ?? null,
 ];
-const ofSpread = ({ mean, p10, p50, p90 }: CountSpread): number[] => [
-	mean,
-	p10,
-	p50,
-	p90,
-];
+const ofSpread = ({ mean, p10, p50, p90 }: CountSpread): number[] => [mean, p10, p50, p90];
 
-function demandCsv(
-	{ scenario, result }: SupplyScope,
-	by: "days" | "weeks",
-): CsvSaid {
+function demandCsv({ scenario, result }: SupplyScope, by: "days" | "weeks"): CsvSaid {
 	const [one, minutes] = by === "days" ? ["day", 1440] : ["week", 10_080];
 	return {
 		head: ["item", "cause", one, "from", ...four],
@@ -51,14 +33,10 @@ function demandCsv(
 }
 
 /** The CSV files of a ward. */
-export function supplyFiles(scope: SupplyScope): {
-	readonly [file: string]: CsvSaid;
-} {
+export function supplyFiles(scope: SupplyScope): { readonly [file: string]: CsvSaid } {
 	const { scenario, result } = scope;
 	const { start } = scenario;
-	const stores = result.items.flatMap(({ item, store }) =>
-		store === null ? [] : [{ item, store }],
-	);
+	const stores = result.items.flatMap(({ item, store }) => (store === null ? [] : [{ item, store }]));
 	return {
 		"demand-by-day.csv": demandCsv(scope, "days"),
 		"demand-by-week.csv": demandCsv(scope, "weeks"),
@@ -162,15 +140,7 @@ export function supplyFiles(scope: SupplyScope): {
 			]),
 		},
 		"cost.csv": {
-			head: [
-				"item",
-				"currency",
-				"asOf",
-				"price",
-				...four,
-				"expiredMean",
-				...four.map((name) => `needed.${name}`),
-			],
+			head: ["item", "currency", "asOf", "price", ...four, "expiredMean", ...four.map((name) => `needed.${name}`)],
 			rows: (result.cost?.items ?? []).map((row) => [
 				row.item,
 				result.cost?.currency ?? null,
@@ -188,12 +158,7 @@ export function supplyFiles(scope: SupplyScope): {
 			),
 		},
 		"beds.csv": {
-			head: [
-				"day",
-				"date",
-				...four.map((name) => `inBed.${name}`),
-				...four.map((name) => `waiting.${name}`),
-			],
+			head: ["day", "date", ...four.map((name) => `inBed.${name}`), ...four.map((name) => `waiting.${name}`)],
 			rows: result.beds.inBed.mean.map((_, at): Cell[] => {
 				const day = result.beds.firstDay + at;
 				return [
@@ -214,14 +179,9 @@ const pieces = (order: PlannedOrder): string =>
 		: `${order.packs} ${order.packs === 1 ? "pack" : "packs"} of ${order.item}`;
 
 /** `orders.ics`: an entry for each moment of ordering, and for each day of a delivery. */
-export function supplyEntries({
-	scenario: { start },
-	result: { orders },
-}: SupplyScope): EventSaid[] {
+export function supplyEntries({ scenario: { start }, result: { orders } }: SupplyScope): EventSaid[] {
 	const groups = (keyOf: (order: PlannedOrder) => string) =>
-		[...new Set(orders.map(keyOf))].map((key) =>
-			orders.filter((order) => keyOf(order) === key),
-		);
+		[...new Set(orders.map(keyOf))].map((key) => orders.filter((order) => keyOf(order) === key));
 	return [
 		...groups(({ atMin }) => String(atMin)).map(
 			(some): EventSaid => ({
@@ -258,35 +218,21 @@ export function supplyEntries({
 }
 
 /** A chance in words, no nearer to never or always than so many replications can tell. */
-function inWords(
-	share: number,
-	{ chance, replications }: SupplyScope["scenario"],
-): string {
+function inWords(share: number, { chance, replications }: SupplyScope["scenario"]): string {
 	const most = chance ? Math.max(2, Math.min(100, replications)) : 100;
 	if (share < 1 / most - 1e-12) return `less than 1 in ${most}`;
 	if (share > 1 - 1 / most + 1e-12) return `more than ${most - 1} in ${most}`;
-	return share > 0.5
-		? `${Math.round(100 * share)} in 100`
-		: `1 in ${Math.round(1 / share)}`;
+	return share > 0.5 ? `${Math.round(100 * share)} in 100` : `1 in ${Math.round(1 / share)}`;
 }
 
 /** `requests.fhir.json`: a request for each order, and every number and date of it. */
-export function checkBundle(
-	text: string,
-	{ scenario, result }: SupplyScope,
-): Fault[] {
+export function checkBundle(text: string, { scenario, result }: SupplyScope): Fault[] {
 	const document = "requests.fhir.json";
 	const bundle: fhir4.Bundle<fhir4.SupplyRequest> = JSON.parse(text);
 	const entries = bundle.entry ?? [];
 	const faults: Fault[] = [];
 	const hold = (where: string, said: unknown, derived: unknown) => {
-		if (said !== derived)
-			faults.push({
-				document,
-				where,
-				said: String(said),
-				derived: String(derived),
-			});
+		if (said !== derived) faults.push({ document, where, said: String(said), derived: String(derived) });
 	};
 	hold("requests", entries.length, result.orders.length);
 	const ids = entries.map(({ resource }) => resource?.id);
@@ -299,32 +245,19 @@ export function checkBundle(
 			continue;
 		}
 		const item = result.items.find((one) => one.item === order.item);
-		const quantity = (name: string) =>
-			request.parameter?.find(({ code }) => code?.text === name)?.valueQuantity;
+		const quantity = (name: string) => request.parameter?.find(({ code }) => code?.text === name)?.valueQuantity;
 		hold(where, request.itemCodeableConcept?.text, order.item);
 		hold(`${where} requester`, request.requester?.display, scenario.title);
 		hold(`${where} deliver to`, request.deliverTo?.display, scenario.title);
 		hold(`${where} identifier`, request.identifier?.[0]?.value, request.id);
 		hold(`${where} packs`, request.quantity.value, order.packs);
 		hold(`${where} unit`, request.quantity.code, "{pack}");
-		hold(
-			`${where} pieces in a pack`,
-			quantity("pieces in a pack")?.value,
-			order.packSize,
-		);
+		hold(`${where} pieces in a pack`, quantity("pieces in a pack")?.value, order.packSize);
 		const size = quantity("size of one piece");
 		hold(`${where} size`, size?.value ?? null, item?.sizeMl ?? null);
 		if (size !== undefined) hold(`${where} size`, size.unit, "mL");
-		hold(
-			`${where} from`,
-			request.occurrencePeriod?.start,
-			wallDate(scenario.start, order.atMin),
-		);
-		hold(
-			`${where} to`,
-			request.occurrencePeriod?.end,
-			wallDate(scenario.start, order.arrivesMin),
-		);
+		hold(`${where} from`, request.occurrencePeriod?.start, wallDate(scenario.start, order.atMin));
+		hold(`${where} to`, request.occurrencePeriod?.end, wallDate(scenario.start, order.arrivesMin));
 		hold(`${where} authored`, request.authoredOn, wallDate(scenario.start, 0));
 		hold(
 			`${where} reason`,

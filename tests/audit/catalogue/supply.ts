@@ -5,25 +5,14 @@ import type {
 	PlannedOrder,
 	StoreResult,
 	SupplyResult,
-} from "../../../src/analysis/supply-result.ts";
+} from "../../../src/results/index.ts";
 import type { WardScenario } from "../../../src/scenario/index.ts";
-import {
-	type Catalogue,
-	type CellSaid,
-	type Entry,
-	entry,
-	fixedWords,
-} from "../check.ts";
+import { type Catalogue, type CellSaid, type Entry, entry, fixedWords } from "../check.ts";
 import { fixed } from "../holes.ts";
 import { listed, type Said } from "../pattern.ts";
 import { placed } from "../scope.ts";
 import { capital } from "../vocabulary.ts";
-import {
-	assumptionsTable,
-	cautionsOfAll,
-	raisedCautions,
-	sourcesWords,
-} from "./common.ts";
+import { assumptionsTable, cautionsOfAll, raisedCautions, sourcesWords } from "./common.ts";
 
 export interface SupplyScope {
 	readonly scenario: WardScenario;
@@ -35,8 +24,7 @@ type Stocked = ItemSupply & { readonly store: StoreResult };
 const stocked = ({ result }: SupplyScope): Stocked[] =>
 	result.items.filter((item): item is Stocked => item.store !== null);
 
-const currency = ({ result }: SupplyScope): string =>
-	result.scenario.currency ?? "";
+const currency = ({ result }: SupplyScope): string => result.scenario.currency ?? "";
 
 /** '4 packs of canister 1000 mL', '12 × suction port'. */
 const orderSaid = (order: PlannedOrder): Said =>
@@ -46,26 +34,17 @@ const orderSaid = (order: PlannedOrder): Said =>
 
 /** '1 in 6', '62 in 100', or that it is less or more than so many replications can tell. */
 function chanceSaid({ scenario }: SupplyScope, probability: number): Said {
-	const most = scenario.chance
-		? Math.max(2, Math.min(100, scenario.replications))
-		: 100;
+	const most = scenario.chance ? Math.max(2, Math.min(100, scenario.replications)) : 100;
 	if (probability < 1 / most - 1e-12) return ["less than 1 in {n}", most];
-	if (probability > 1 - 1 / most + 1e-12)
-		return ["more than {n} in {n}", most - 1, most];
-	return probability > 0.5
-		? ["{n} in 100", 100 * probability]
-		: ["1 in {n}", 1 / probability];
+	if (probability > 1 - 1 / most + 1e-12) return ["more than {n} in {n}", most - 1, most];
+	return probability > 0.5 ? ["{n} in 100", 100 * probability] : ["1 in {n}", 1 / probability];
 }
 
 /** '99.2 %', '>99.9 %'. */
 const shareSaid = (share: number): Said =>
 	share < 1 && share >= 0.9995 ? [">99.9 %"] : ["{n} %", fixed(100 * share, 1)];
 
-const money = (scope: SupplyScope, amount: number): Said => [
-	"{money} {text}",
-	amount,
-	currency(scope),
-];
+const money = (scope: SupplyScope, amount: number): Said => ["{money} {text}", amount, currency(scope)];
 
 /** Orders of the first two weeks, or the first one where it comes later; the others are only counted. */
 function toldOrders({ result: { orders } }: SupplyScope) {
@@ -81,9 +60,7 @@ const whenSaid = (order: PlannedOrder): Said =>
 	order.atMin === 0 ? ["now"] : ["by {date} {time}", order.atMin, order.atMin];
 
 const weeks = ({ result: { scenario } }: SupplyScope): Said =>
-	scenario.days % 7 === 0
-		? ["{count:week}", fixed(scenario.days / 7, 0)]
-		: ["{n} days", scenario.days];
+	scenario.days % 7 === 0 ? ["{count:week}", fixed(scenario.days / 7, 0)] : ["{n} days", scenario.days];
 
 /** Items that run out most often: all of them, where they are level. */
 function worst(scope: SupplyScope): Stocked[] {
@@ -105,31 +82,22 @@ function weekOf({ result }: SupplyScope) {
 				item,
 			],
 		);
-	return {
-		from: middle * 7 * 1440,
-		days: Math.min(7, days - 7 * middle),
-		items,
-	};
+	return { from: middle * 7 * 1440, days: Math.min(7, days - 7 * middle), items };
 }
 
 const answers: Entry<SupplyScope>[] = [
 	fixedWords("Answers"),
-	fixedWords(
-		"No order is due within the time shown.",
-		({ result }) => result.orders.length === 0,
-	),
-	entry(
-		"Order {said} {said}; without it the chance of running out by {date} is {said}, with it {said}.",
-		(scope) =>
-			toldOrders(scope)
-				.told.filter((order) => order.with.probability < 0.5)
-				.map((order) => [
-					orderSaid(order),
-					whenSaid(order),
-					order.without.byMin,
-					chanceSaid(scope, order.without.probability),
-					chanceSaid(scope, order.with.probability),
-				]),
+	fixedWords("No order is due within the time shown.", ({ result }) => result.orders.length === 0),
+	entry("Order {said} {said}; without it the chance of running out by {date} is {said}, with it {said}.", (scope) =>
+		toldOrders(scope)
+			.told.filter((order) => order.with.probability < 0.5)
+			.map((order) => [
+				orderSaid(order),
+				whenSaid(order),
+				order.without.byMin,
+				chanceSaid(scope, order.without.probability),
+				chanceSaid(scope, order.with.probability),
+			]),
 	),
 	entry(
 		"Order {said} {said}; without it the chance of running out by {date} is {said}, with it still {said}: ask for a quicker delivery, too.",
@@ -144,44 +112,25 @@ const answers: Entry<SupplyScope>[] = [
 					chanceSaid(scope, order.with.probability),
 				]),
 	),
-	entry(
-		"{n} more {text} due from {date} {time} on: the order list has {text}.",
-		(scope) => {
-			const { later } = toldOrders(scope);
-			const [first] = later;
-			const isOne = later.length === 1;
-			return first === undefined
-				? []
-				: [
-						[
-							later.length,
-							isOne ? "order is" : "orders are",
-							first.atMin,
-							first.atMin,
-							isOne ? "it" : "them",
-						],
-					];
-		},
-	),
-	entry(
-		"With orders that follow these rules nothing ran out in any of the {n} replications of {said}.",
-		(scope) =>
-			stocked(scope).length > 0 &&
-			worst(scope)[0]?.store.stockOut.probability === 0
-				? [[scope.result.scenario.replications, weeks(scope)]]
-				: [],
+	entry("{n} more {text} due from {date} {time} on: the order list has {text}.", (scope) => {
+		const { later } = toldOrders(scope);
+		const [first] = later;
+		const isOne = later.length === 1;
+		return first === undefined
+			? []
+			: [[later.length, isOne ? "order is" : "orders are", first.atMin, first.atMin, isOne ? "it" : "them"]];
+	}),
+	entry("With orders that follow these rules nothing ran out in any of the {n} replications of {said}.", (scope) =>
+		stocked(scope).length > 0 && worst(scope)[0]?.store.stockOut.probability === 0
+			? [[scope.result.scenario.replications, weeks(scope)]]
+			: [],
 	),
 	entry(
 		"If orders go on following these rules, the item most likely to run out is {text}: {percent} ({percent} to {percent}) over {said}[[; therapy lost to it: {n} h on average]].",
 		(scope) => {
 			const all = worst(scope);
 			const [first] = all;
-			if (
-				all.length !== 1 ||
-				first === undefined ||
-				first.store.stockOut.probability === 0
-			)
-				return [];
+			if (all.length !== 1 || first === undefined || first.store.stockOut.probability === 0) return [];
 			const { stockOut, offHours } = first.store;
 			return [
 				[
@@ -200,12 +149,7 @@ const answers: Entry<SupplyScope>[] = [
 		(scope) => {
 			const all = worst(scope);
 			const [first] = all;
-			if (
-				all.length < 2 ||
-				first === undefined ||
-				first.store.stockOut.probability === 0
-			)
-				return [];
+			if (all.length < 2 || first === undefined || first.store.stockOut.probability === 0) return [];
 			const { probability, low, high } = first.store.stockOut;
 			const lost = all.reduce((sum, { store }) => sum + store.offHours.mean, 0);
 			return [
@@ -224,44 +168,31 @@ const answers: Entry<SupplyScope>[] = [
 			];
 		},
 	),
-	fixedWords(
-		"Nothing is asked of the stores.",
-		(scope) => weekOf(scope).items.length === 0,
-	),
-	entry(
-		"The [[{text}]][[{n} days]] from {date} {text}, in eight of ten replications, {said}[[; {said}]].",
-		(scope) => {
-			const { from, days, items } = weekOf(scope);
-			return items.length === 0
-				? []
-				: [
-						[
-							days === 7 ? "week" : undefined,
-							days === 7 ? undefined : days,
-							from,
-							days === 7 ? "takes" : "take",
-							listed(items.slice(0, 2), " and "),
-							items.length > 2 ? listed(items.slice(2), "; ") : undefined,
-						],
-					];
-		},
-	),
-	entry(
-		"In use on average: {n}[[ of {n}]] units; hardly anybody waits for one.",
-		(scope) => (waitMean(scope) < 1 ? [unitsValues(scope)] : []),
+	fixedWords("Nothing is asked of the stores.", (scope) => weekOf(scope).items.length === 0),
+	entry("The [[{text}]][[{n} days]] from {date} {text}, in eight of ten replications, {said}[[; {said}]].", (scope) => {
+		const { from, days, items } = weekOf(scope);
+		return items.length === 0
+			? []
+			: [
+					[
+						days === 7 ? "week" : undefined,
+						days === 7 ? undefined : days,
+						from,
+						days === 7 ? "takes" : "take",
+						listed(items.slice(0, 2), " and "),
+						items.length > 2 ? listed(items.slice(2), "; ") : undefined,
+					],
+				];
+	}),
+	entry("In use on average: {n}[[ of {n}]] units; hardly anybody waits for one.", (scope) =>
+		waitMean(scope) < 1 ? [unitsValues(scope)] : [],
 	),
 	entry(
 		"In use on average: {n}[[ of {n}]] units; {percent} of the patients wait for one, {n} h on average over all.",
 		(scope) =>
 			waitMean(scope) < 1
 				? []
-				: [
-						[
-							...unitsValues(scope),
-							scope.result.beds.shareWaited,
-							fixed(waitMean(scope) / 60, 1),
-						],
-					],
+				: [[...unitsValues(scope), scope.result.beds.shareWaited, fixed(waitMean(scope) / 60, 1)]],
 	),
 	entry("{n} are treated elsewhere.", ({ result: { beds } }) =>
 		beds.turnedAway.mean > 0 ? [[fixed(beds.turnedAway.mean, 1)]] : [],
@@ -271,32 +202,27 @@ const answers: Entry<SupplyScope>[] = [
 		(scope) => {
 			const { cost } = scope.result;
 			if (cost === null) return [];
-			const three = ({ p50, p10, p90 }: CountSpread): Said[] =>
-				[p50, p10, p90].map((amount) => money(scope, amount));
+			const three = ({ p50, p10, p90 }: CountSpread): Said[] => [p50, p10, p90].map((amount) => money(scope, amount));
 			return [[...three(cost.totalNeeded), cost.asOf, ...three(cost.total)]];
 		},
 	),
-	entry(
-		"{text} instead of today's mix: {text} {said}[[ (± {said}, the same patients)]].",
-		(scope) =>
-			scope.result.cost === null
-				? []
-				: scope.result.policies
-						.slice(1)
-						.flatMap(({ name, difference }) =>
-							difference === null
-								? []
-								: [
-										[
-											capital(name),
-											difference.mean < 0 ? "saves" : "adds",
-											money(scope, Math.abs(difference.mean)),
-											difference.halfWidth95 === null
-												? undefined
-												: money(scope, difference.halfWidth95),
-										],
+	entry("{text} instead of today's mix: {text} {said}[[ (± {said}, the same patients)]].", (scope) =>
+		scope.result.cost === null
+			? []
+			: scope.result.policies
+					.slice(1)
+					.flatMap(({ name, difference }) =>
+						difference === null
+							? []
+							: [
+									[
+										capital(name),
+										difference.mean < 0 ? "saves" : "adds",
+										money(scope, Math.abs(difference.mean)),
+										difference.halfWidth95 === null ? undefined : money(scope, difference.halfWidth95),
 									],
-						),
+								],
+					),
 	),
 	entry(
 		"Thrown away: {ml} of liquid in canisters and {ml} of unused solution, {n} kg in all[[ (without {text}, which have no weight given)]].",
@@ -311,8 +237,7 @@ const answers: Entry<SupplyScope>[] = [
 	),
 ];
 
-const waitMean = ({ result }: SupplyScope): number =>
-	result.beds.meanWaitMin.mean;
+const waitMean = ({ result }: SupplyScope): number => result.beds.meanWaitMin.mean;
 
 const unitsValues = ({ result }: SupplyScope): unknown[] => [
 	fixed(result.beds.meanInBed.mean, 1),
@@ -343,20 +268,11 @@ const readingSaid = ({ store }: Stocked): Said => [
 
 const warmSaid = ({ result }: SupplyScope): Said =>
 	result.beds.firstDay < 0
-		? [
-				"Left of the line is the warm-up: it is long enough where the band stands still before it.",
-			]
-		: [
-				"There is no warm-up: the patients of the first day are those that the scenario lists.",
-			];
+		? ["Left of the line is the warm-up: it is long enough where the band stands still before it."]
+		: ["There is no warm-up: the patients of the first day are those that the scenario lists."];
 
 /** What a band of counts says: where its lower edge is least. */
-function bandSaid(
-	unit: string,
-	firstDay: number,
-	{ p10, p90 }: CountSeries,
-	reading: Said,
-): Said {
+function bandSaid(unit: string, firstDay: number, { p10, p90 }: CountSeries, reading: Said): Said {
 	const low = Math.min(...p10);
 	const at = p10.indexOf(low);
 	return [
@@ -375,14 +291,10 @@ const charts: Entry<SupplyScope>[] = [
 		"Every item is of unlimited stock: write pieces instead of unlimited to see what is left.",
 		(scope) => stocked(scope).length === 0,
 	),
-	entry("Chart: Stock: {text}", (scope) =>
-		stocked(scope).map(({ item }) => [item]),
-	),
+	entry("Chart: Stock: {text}", (scope) => stocked(scope).map(({ item }) => [item])),
 	entry("Stock: {text}", (scope) => stocked(scope).map(({ item }) => [item])),
 	entry("{said}", (scope) =>
-		stocked(scope).map((item) => [
-			bandSaid("pieces on the shelf", 0, item.store.onHand, readingSaid(item)),
-		]),
+		stocked(scope).map((item) => [bandSaid("pieces on the shelf", 0, item.store.onHand, readingSaid(item))]),
 	),
 	entry(
 		"{said} Each replication orders by the rules, as its own shelf falls; the order list, whose deliveries the triangles mark, is drawn up once for all of them. So the curve need not rise where a triangle stands.",
@@ -391,14 +303,7 @@ const charts: Entry<SupplyScope>[] = [
 	fixedWords("Chart: Patients with a therapy unit"),
 	fixedWords("Patients with a therapy unit"),
 	entry("{said}", (scope) => [
-		[
-			bandSaid(
-				"patients",
-				scope.result.beds.firstDay,
-				scope.result.beds.inBed,
-				warmSaid(scope),
-			),
-		],
+		[bandSaid("patients", scope.result.beds.firstDay, scope.result.beds.inBed, warmSaid(scope))],
 		[warmSaid(scope)],
 	]),
 ];
@@ -428,9 +333,7 @@ export const supplyCatalogue: Catalogue<SupplyScope, never> = {
 		...raisedCautions<SupplyScope>(),
 		...sourcesWords<SupplyScope>(),
 		...headings.map((heading) => fixedWords<SupplyScope>(heading)),
-		entry("{text}", ({ result }) => [
-			[result.cost === null ? "Cost" : "Cost by item"],
-		]),
+		entry("{text}", ({ result }) => [[result.cost === null ? "Cost" : "Cost by item"]]),
 		...["Ordered by", "Date", "Delivery to"].map((place) =>
 			fixedWords<SupplyScope>(place, ({ result }) => result.orders.length > 0),
 		),
@@ -438,29 +341,20 @@ export const supplyCatalogue: Catalogue<SupplyScope, never> = {
 		...charts,
 		entry("{text}: stores", ({ scenario }) => [[scenario.title]]),
 		entry("{text}", ({ scenario }) => [[scenario.title]]),
-		entry("From {date} {time} for {n} days.", ({ result }) => [
-			[0, 0, result.scenario.days],
-		]),
+		entry("From {date} {time} for {n} days.", ({ result }) => [[0, 0, result.scenario.days]]),
 		entry("{duration} of warm-up before it are left out.", ({ scenario }) =>
 			scenario.warmUpMin === 0 ? [] : [[scenario.warmUpMin]],
 		),
 		entry("{n} replications, chance {text}.", ({ scenario }) => [
 			[scenario.replications, scenario.chance ? "on" : "off"],
 		]),
-		entry("{n}, chance {text}", ({ scenario }) => [
-			[scenario.replications, scenario.chance ? "on" : "off"],
-		]),
-		entry("{n} events, {text}", ({ result: { trace } }) => [
-			[trace.events, trace.hash],
-		]),
+		entry("{n}, chance {text}", ({ scenario }) => [[scenario.replications, scenario.chance ? "on" : "off"]]),
+		entry("{n} events, {text}", ({ result: { trace } }) => [[trace.events, trace.hash]]),
 		fixedWords(
 			"On each order day, in whole packs, what it takes to last until the delivery of the next one, after the median use up to then. Beside it the chance of being out before that delivery, without the order and with it.",
 			({ result }) => result.orders.length > 0,
 		),
-		fixedWords(
-			"Look at the shelf before it is sent.",
-			({ result }) => result.orders.length > 0,
-		),
+		fixedWords("Look at the shelf before it is sent.", ({ result }) => result.orders.length > 0),
 		entry(
 			"Pieces asked for in {n} days, whether they were there or not, by what made them necessary; orders by the rules, from today's stock on.",
 			({ result }) => [[result.scenario.days]],
@@ -487,38 +381,23 @@ export const supplyCatalogue: Catalogue<SupplyScope, never> = {
 								scenario.days,
 								cost.currency,
 								cost.asOf,
-								cost.unpriced.length === 0
-									? undefined
-									: cost.unpriced.join(", "),
+								cost.unpriced.length === 0 ? undefined : cost.unpriced.join(", "),
 							],
 						],
 		),
-		fixedWords(
-			"Other regimens and sizes",
-			({ result }) => result.policies.length > 0,
-		),
+		fixedWords("Other regimens and sizes", ({ result }) => result.policies.length > 0),
 		fixedWords(
 			"The same patients under other regimens or with other sizes, with stores that lack nothing. Today's mix costs what is needed under 'Cost by item'. The difference is to it, with its 95 % half-width; variance saved is how much the same patients make it surer.",
 			({ result }) => result.policies.length > 0,
 		),
-		entry(
-			"What is thrown away in {n} days, with orders by the rules.",
-			({ result }) => [[result.scenario.days]],
-		),
+		entry("What is thrown away in {n} days, with orders by the rules.", ({ result }) => [[result.scenario.days]]),
 		fixedWords("Weight: pieces with a weight given, and liquid at 1 g/mL."),
-		fixedWords(
-			"Nobody comes by chance.",
-			({ result }) => result.scenario.arrivalsPerWeek === null,
-		),
+		fixedWords("Nobody comes by chance.", ({ result }) => result.scenario.arrivalsPerWeek === null),
 		entry("{n} patients a week.", ({ result: { scenario } }) =>
-			scenario.arrivalsPerWeek === null
-				? []
-				: [[fixed(scenario.arrivalsPerWeek, 1)]],
+			scenario.arrivalsPerWeek === null ? [] : [[fixed(scenario.arrivalsPerWeek, 1)]],
 		),
 		entry("A therapy lasts {duration} on average.", ({ result }) =>
-			result.scenario.meanLengthMin === null
-				? []
-				: [[result.scenario.meanLengthMin]],
+			result.scenario.meanLengthMin === null ? [] : [[result.scenario.meanLengthMin]],
 		),
 	],
 	part: [],
@@ -532,10 +411,7 @@ export const supplyCatalogue: Catalogue<SupplyScope, never> = {
 						Math.max(
 							...scope.result.beds.inBed.p90,
 							scope.result.scenario.units ?? 0,
-							...stocked(scope).flatMap(({ store }) => [
-								...store.onHand.p90,
-								store.rule.reorder,
-							]),
+							...stocked(scope).flatMap(({ store }) => [...store.onHand.p90, store.rule.reorder]),
 						),
 				},
 				(_, i) => [fixed(i, 0)],
@@ -559,11 +435,7 @@ export const supplyCatalogue: Catalogue<SupplyScope, never> = {
 					"pieces on the shelf",
 					"reorder at",
 					store.rule.reorder,
-					scope.result.orders.some(
-						(order) =>
-							order.item === item &&
-							order.arrivesMin < scope.scenario.horizonMin,
-					)
+					scope.result.orders.some((order) => order.item === item && order.arrivesMin < scope.scenario.horizonMin)
 						? true
 						: undefined,
 				]),
@@ -600,9 +472,7 @@ export const supplyCatalogue: Catalogue<SupplyScope, never> = {
 			],
 			rows: (scope) =>
 				scope.result.orders.map((order): CellSaid[] => [
-					order.atMin === 0
-						? "now"
-						: ["{date} {time}", order.atMin, order.atMin],
+					order.atMin === 0 ? "now" : ["{date} {time}", order.atMin, order.atMin],
 					order.item,
 					["{n} × {n}", order.packs, order.packSize],
 					["{n}", order.packs * order.packSize],
@@ -623,10 +493,7 @@ export const supplyCatalogue: Catalogue<SupplyScope, never> = {
 						{ name: "all causes", total: demand.total },
 						...demand.causes
 							.filter(({ total }) => total.mean > 0)
-							.map(({ cause, total }) => ({
-								name: causes[cause] ?? "",
-								total,
-							})),
+							.map(({ cause, total }) => ({ name: causes[cause] ?? "", total })),
 					].map(({ name, total }): CellSaid[] => [
 						item,
 						name,
@@ -659,12 +526,8 @@ export const supplyCatalogue: Catalogue<SupplyScope, never> = {
 							: [
 									"{n}[[ ({n} to {n})]]",
 									rule.reorder,
-									rule.low95 === null || rule.high95 === null
-										? undefined
-										: rule.low95,
-									rule.low95 === null || rule.high95 === null
-										? undefined
-										: rule.high95,
+									rule.low95 === null || rule.high95 === null ? undefined : rule.low95,
+									rule.low95 === null || rule.high95 === null ? undefined : rule.high95,
 								],
 						["{n}", rule.upTo],
 						shareSaid(rule.service),
@@ -673,78 +536,43 @@ export const supplyCatalogue: Catalogue<SupplyScope, never> = {
 							shareSaid(rule.reached.mean),
 							...(rule.reached.low95 === null || rule.reached.high95 === null
 								? [undefined, undefined]
-								: [
-										shareSaid(rule.reached.low95),
-										shareSaid(rule.reached.high95),
-									]),
+								: [shareSaid(rule.reached.low95), shareSaid(rule.reached.high95)]),
 						],
 						shareSaid(store.ready.mean),
 						store.fillRate === null ? "" : shareSaid(store.fillRate),
-						[
-							"{percent} ({percent} to {percent})",
-							stockOut.probability,
-							stockOut.low,
-							stockOut.high,
-						],
+						["{percent} ({percent} to {percent})", stockOut.probability, stockOut.low, stockOut.high],
 						[
 							"{n}[[ ({said})]]",
 							rule.textBook.reorder,
-							rule.textBook.service === null
-								? undefined
-								: shareSaid(rule.textBook.service),
+							rule.textBook.service === null ? undefined : shareSaid(rule.textBook.service),
 						],
 						rule.ladder.length === 0
 							? ""
 							: [
 									"{said}",
-									listed(
-										rule.ladder.map(
-											({ reorder, service }): Said => [
-												"{n}: {said}",
-												reorder,
-												shareSaid(service),
-											],
-										),
-									),
+									listed(rule.ladder.map(({ reorder, service }): Said => ["{n}: {said}", reorder, shareSaid(service)])),
 								],
 					];
 				}),
 		},
 		{
 			id: /^cost$/u,
-			columns: () => [
-				"Item",
-				"Price",
-				...quantiles,
-				"By the rules (mean)",
-				"Expired (mean)",
-			],
+			columns: () => ["Item", "Price", ...quantiles, "By the rules (mean)", "Expired (mean)"],
 			rows: (scope) => {
 				const { cost } = scope.result;
 				if (cost === null) return [];
 				const { mean, p10, p50, p90 } = cost.totalNeeded;
 				const { items } = cost;
-				const sum = (of: (item: (typeof items)[number]) => number) =>
-					items.reduce((so, item) => so + of(item), 0);
-				const cell = (amount: number): CellSaid => [
-					"{said}",
-					money(scope, amount),
-				];
+				const sum = (of: (item: (typeof items)[number]) => number) => items.reduce((so, item) => so + of(item), 0);
+				const cell = (amount: number): CellSaid => ["{said}", money(scope, amount)];
 				return [
-					...cost.items.map(
-						({ item, price, used, expiredMean, needed }): CellSaid[] => [
-							item,
-							["{n}", fixed(price, 2)],
-							...[
-								needed.mean,
-								needed.p10,
-								needed.p50,
-								needed.p90,
-								used.mean,
-								expiredMean,
-							].map((many) => cell(many * price)),
-						],
-					),
+					...cost.items.map(({ item, price, used, expiredMean, needed }): CellSaid[] => [
+						item,
+						["{n}", fixed(price, 2)],
+						...[needed.mean, needed.p10, needed.p50, needed.p90, used.mean, expiredMean].map((many) =>
+							cell(many * price),
+						),
+					]),
 					[
 						"all",
 						"",
@@ -778,20 +606,13 @@ export const supplyCatalogue: Catalogue<SupplyScope, never> = {
 									"[[{text}]]{said}[[ ± {said}]]",
 									difference.mean > 0 ? "+" : undefined,
 									money(scope, difference.mean),
-									difference.halfWidth95 === null
-										? undefined
-										: money(scope, difference.halfWidth95),
+									difference.halfWidth95 === null ? undefined : money(scope, difference.halfWidth95),
 								],
 						variance === null || variance.independent === 0
 							? ""
-							: [
-									"{percent}",
-									Math.max(0, 1 - variance.paired / variance.independent),
-								],
+							: ["{percent}", Math.max(0, 1 - variance.paired / variance.independent)],
 						["{n}", fixed(policy.nurseHours.mean, 0)],
-						policy.nurseHoursDifference === null
-							? ""
-							: ["{n}", fixed(policy.nurseHoursDifference.mean, 0)],
+						policy.nurseHoursDifference === null ? "" : ["{n}", fixed(policy.nurseHoursDifference.mean, 0)],
 						policy.items.every(({ used }) => used.mean === 0)
 							? ""
 							: [
@@ -799,13 +620,7 @@ export const supplyCatalogue: Catalogue<SupplyScope, never> = {
 									listed(
 										policy.items
 											.filter(({ used }) => used.mean > 0)
-											.map(
-												({ item, used }): Said => [
-													"{text}: {n}",
-													item,
-													used.mean,
-												],
-											),
+											.map(({ item, used }): Said => ["{text}: {n}", item, used.mean]),
 										"; ",
 									),
 								],
@@ -819,9 +634,7 @@ export const supplyCatalogue: Catalogue<SupplyScope, never> = {
 				result.nurses.map(({ fromClockMin, nurses, hours }): CellSaid[] => [
 					["{time}", fromClockMin - result.scenario.startClockMin],
 					nurses === null ? "no limit" : ["{n}", nurses],
-					...[hours.mean, hours.p10, hours.p50, hours.p90].map(
-						(value): CellSaid => ["{n}", fixed(value, 1)],
-					),
+					...[hours.mean, hours.p10, hours.p50, hours.p90].map((value): CellSaid => ["{n}", fixed(value, 1)]),
 				]),
 		},
 		{
@@ -829,31 +642,14 @@ export const supplyCatalogue: Catalogue<SupplyScope, never> = {
 			columns: () => ["Waste", ...quantiles],
 			rows: (scope) => {
 				const { waste } = scope.result;
-				const four = ({ mean, p10, p50, p90 }: CountSpread): number[] => [
-					mean,
-					p10,
-					p50,
-					p90,
-				];
+				const four = ({ mean, p10, p50, p90 }: CountSpread): number[] => [mean, p10, p50, p90];
 				return [
-					[
-						"liquid in canisters",
-						...four(waste.liquidMl).map((ml): CellSaid => ["{ml}", ml]),
-					],
-					[
-						"unused solution",
-						...four(waste.solutionMl).map((ml): CellSaid => ["{ml}", ml]),
-					],
-					[
-						"weight",
-						...four(waste.weightKg).map((kg): CellSaid => ["{n} kg", kg]),
-					],
+					["liquid in canisters", ...four(waste.liquidMl).map((ml): CellSaid => ["{ml}", ml])],
+					["unused solution", ...four(waste.solutionMl).map((ml): CellSaid => ["{ml}", ml])],
+					["weight", ...four(waste.weightKg).map((kg): CellSaid => ["{n} kg", kg])],
 					...stocked(scope)
 						.filter(({ store }) => store.expired.mean > 0)
-						.map(({ item, store }) => [
-							`expired: ${item}`,
-							...spreadCells(store.expired),
-						]),
+						.map(({ item, store }) => [`expired: ${item}`, ...spreadCells(store.expired)]),
 				];
 			},
 		},
@@ -862,27 +658,25 @@ export const supplyCatalogue: Catalogue<SupplyScope, never> = {
 			columns: () => ["Kind", "Share", "Regimen", "Canister", "Solution"],
 			rows: ({ scenario }) => {
 				const all = scenario.kinds.reduce((sum, { share }) => sum + share, 0);
-				return scenario.kinds.map(
-					({ id, share, dressing, solution }): CellSaid[] => {
-						const regimen = placed(dressing.regimens, 0);
-						const fills = dressing.regimens.some(({ fillMl }) => fillMl > 0);
-						return [
-							id,
-							["{percent}", share / all],
-							regimen.fillMl === 0
-								? ["{mmHg}, suction alone", regimen.depthMmHg]
-								: [
-										"{mmHg}, {n} mL for {duration} after every {duration} of suction",
-										regimen.depthMmHg,
-										regimen.fillMl,
-										regimen.dwellMin,
-										regimen.suctionMin,
-									],
-							["{ml}", dressing.canisterMl],
-							fills ? ["{text}, {ml}", solution, dressing.sourceMl] : "none",
-						];
-					},
-				);
+				return scenario.kinds.map(({ id, share, dressing, solution }): CellSaid[] => {
+					const regimen = placed(dressing.regimens, 0);
+					const fills = dressing.regimens.some(({ fillMl }) => fillMl > 0);
+					return [
+						id,
+						["{percent}", share / all],
+						regimen.fillMl === 0
+							? ["{mmHg}, suction alone", regimen.depthMmHg]
+							: [
+									"{mmHg}, {n} mL for {duration} after every {duration} of suction",
+									regimen.depthMmHg,
+									regimen.fillMl,
+									regimen.dwellMin,
+									regimen.suctionMin,
+								],
+						["{ml}", dressing.canisterMl],
+						fills ? ["{text}, {ml}", solution, dressing.sourceMl] : "none",
+					];
+				});
 			},
 		},
 	],

@@ -1,30 +1,13 @@
-import type {
-	SweepAxisName,
-	SweepMark,
-	SweepPoint,
-	SweepResult,
-	SweepValue,
-	SweepValues,
-} from "../../../src/analysis/sweep-result.ts";
+import type { SweepMark, SweepPoint, SweepResult, SweepValue, SweepValues } from "../../../src/results/index.ts";
 import type { Scenario } from "../../../src/scenario/index.ts";
-import {
-	type Catalogue,
-	type CellSaid,
-	type Entry,
-	entry,
-	fixedWords,
-} from "../check.ts";
+import type { AxisName } from "../../../src/vocabulary/index.ts";
+import { type Catalogue, type CellSaid, type Entry, entry, fixedWords } from "../check.ts";
 import type { CsvSaid } from "../check-files.ts";
 import { asWritten, fixed } from "../holes.ts";
 import { deserved, measureOf, unitOf } from "../measures.ts";
 import { listed, type Said } from "../pattern.ts";
 import { placed } from "../scope.ts";
-import {
-	assumptionsTable,
-	cautionsOfAll,
-	raisedCautions,
-	sourcesWords,
-} from "./common.ts";
+import { assumptionsTable, cautionsOfAll, raisedCautions, sourcesWords } from "./common.ts";
 import { assumptionsCsv } from "./day-files.ts";
 import { dressingSaid } from "./regimen.ts";
 
@@ -35,7 +18,7 @@ export interface SweepScope {
 
 type Name = SweepResult["measures"][number];
 
-const labels: { readonly [N in SweepAxisName]: string } = {
+const labels: { readonly [N in AxisName]: string } = {
 	dwell: "Dwell",
 	suction: "Suction period",
 	fill: "Fill",
@@ -43,7 +26,7 @@ const labels: { readonly [N in SweepAxisName]: string } = {
 	start: "First phase at",
 	apart: "Dressings",
 };
-const plurals: { readonly [N in SweepAxisName]: string } = {
+const plurals: { readonly [N in AxisName]: string } = {
 	dwell: "dwells",
 	suction: "suction periods",
 	fill: "fills",
@@ -53,7 +36,7 @@ const plurals: { readonly [N in SweepAxisName]: string } = {
 };
 
 /** A setting as it is spoken of. */
-function settingSaid(name: SweepAxisName, value: number): Said {
+function settingSaid(name: AxisName, value: number): Said {
 	switch (name) {
 		case "dwell":
 		case "suction":
@@ -76,9 +59,7 @@ const pointSaid = ({ result }: SweepScope, { at }: Pick<SweepPoint, "at">) =>
 	);
 
 const markSaid = ({ regimen }: SweepMark): Said =>
-	regimen.fillMl === 0 ||
-	regimen.dwellMin === null ||
-	regimen.suctionMin === null
+	regimen.fillMl === 0 || regimen.dwellMin === null || regimen.suctionMin === null
 		? ["suction alone at {mmHg}", regimen.depthMmHg]
 		: [
 				"{ml} for {duration} every {duration}, suction at {mmHg}",
@@ -97,32 +78,21 @@ const value = (scope: SweepScope, measure: Name, one: SweepValue): Said => [
 	unit(scope, measure) || undefined,
 ];
 
-const written = (number: number, decimals: number): string =>
-	String(asWritten(number, decimals));
+const written = (number: number, decimals: number): string => String(asWritten(number, decimals));
 
 /** Measures of the points, those that are written alike everywhere apart. */
-function shown({ result }: SweepScope): {
-	readonly varying: readonly Name[];
-	readonly alike: readonly Name[];
-} {
+function shown({ result }: SweepScope): { readonly varying: readonly Name[]; readonly alike: readonly Name[] } {
 	const carried = result.measures.filter((measure) =>
-		[...result.points, ...result.marks].some(
-			({ measures }) => measures[measure] !== undefined,
-		),
+		[...result.points, ...result.marks].some(({ measures }) => measures[measure] !== undefined),
 	);
 	const isAlike = (measure: Name): boolean =>
 		new Set(
 			result.points.flatMap(({ measures }) => {
 				const one = measures[measure];
-				return one === undefined
-					? []
-					: [written(one.mean, deserved(measure, one.halfWidth95))];
+				return one === undefined ? [] : [written(one.mean, deserved(measure, one.halfWidth95))];
 			}),
 		).size < 2;
-	return {
-		varying: carried.filter((measure) => !isAlike(measure)),
-		alike: carried.filter(isAlike),
-	};
+	return { varying: carried.filter((measure) => !isAlike(measure)), alike: carried.filter(isAlike) };
 }
 
 function best({ result }: SweepScope, measure: Name, way: "lower" | "higher") {
@@ -137,18 +107,12 @@ function best({ result }: SweepScope, measure: Name, way: "lower" | "higher") {
 }
 
 /** How the best of a measure stands to what is done now. */
-function againstNow(
-	scope: SweepScope,
-	measure: Name,
-	point: SweepPoint,
-	one: SweepValue,
-): Said {
+function againstNow(scope: SweepScope, measure: Name, point: SweepPoint, one: SweepValue): Said {
 	const { difference, differenceHalfWidth95: half } = one;
 	if (point.current) return ["that is what is done now"];
 	if (difference === 0) return ["the same as now"];
 	const size = Math.abs(difference);
-	if (half !== null && size <= half)
-		return ["no difference from now was found"];
+	if (half !== null && size <= half) return ["no difference from now was found"];
 	const { less, more } = measureOf(measure);
 	const digits = deserved(measure, half);
 	const ranged = half !== null && half > 0;
@@ -163,18 +127,14 @@ function againstNow(
 }
 
 const answers: Entry<SweepScope>[] = [
-	entry(
-		"{count:regimen} on the grid; no limit was set that any would break.",
-		({ result }) => [[fixed(result.points.length, 0)]],
-	),
+	entry("{count:regimen} on the grid; no limit was set that any would break.", ({ result }) => [
+		[fixed(result.points.length, 0)],
+	]),
 	entry("{text}: from {said} ({said}) to {said} ({said}).", (scope) =>
 		asked(scope)
 			.filter((measure) => measureOf(measure).better === null)
 			.map((measure) => {
-				const [low, high] = [
-					best(scope, measure, "lower"),
-					best(scope, measure, "higher"),
-				];
+				const [low, high] = [best(scope, measure, "lower"), best(scope, measure, "higher")];
 				return [
 					measureOf(measure).label,
 					value(scope, measure, low.one),
@@ -184,25 +144,23 @@ const answers: Entry<SweepScope>[] = [
 				];
 			}),
 	),
-	entry(
-		"{text}, {text} is better: {said} at {said}[[ and {count:other} alike]][[, {text}]]; {said}.",
-		(scope) =>
-			asked(scope).flatMap((measure) => {
-				const { better, less, more, label } = measureOf(measure);
-				if (better === null) return [];
-				const { point, one, alike } = best(scope, measure, better);
-				return [
-					[
-						label,
-						better === "higher" ? more : less,
-						value(scope, measure, one),
-						pointSaid(scope, point),
-						alike === 0 ? undefined : fixed(alike, 0),
-						point.outside.length > 0 ? "outside common practice" : undefined,
-						againstNow(scope, measure, point, one),
-					],
-				];
-			}),
+	entry("{text}, {text} is better: {said} at {said}[[ and {count:other} alike]][[, {text}]]; {said}.", (scope) =>
+		asked(scope).flatMap((measure) => {
+			const { better, less, more, label } = measureOf(measure);
+			if (better === null) return [];
+			const { point, one, alike } = best(scope, measure, better);
+			return [
+				[
+					label,
+					better === "higher" ? more : less,
+					value(scope, measure, one),
+					pointSaid(scope, point),
+					alike === 0 ? undefined : fixed(alike, 0),
+					point.outside.length > 0 ? "outside common practice" : undefined,
+					againstNow(scope, measure, point, one),
+				],
+			];
+		}),
 	),
 	entry("The same everywhere: {said}.", (scope) => {
 		const { alike } = shown(scope);
@@ -215,9 +173,7 @@ const answers: Entry<SweepScope>[] = [
 							alike.map((measure): Said => {
 								const one = first.measures[measure];
 								const { inside } = measureOf(measure);
-								return one === undefined
-									? ["{text}", inside]
-									: ["{text} {said}", inside, value(scope, measure, one)];
+								return one === undefined ? ["{text}", inside] : ["{text} {said}", inside, value(scope, measure, one)];
 							}),
 							", ",
 							" and ",
@@ -228,12 +184,8 @@ const answers: Entry<SweepScope>[] = [
 	entry(
 		"{n} of {n} {text} outside common practice for this wound, or ask more of the foam than it takes; they are drawn hatched, and the reasons stand below.",
 		({ result }) => {
-			const many = result.points.filter(
-				({ outside }) => outside.length > 0,
-			).length;
-			return many === 0
-				? []
-				: [[many, result.points.length, many === 1 ? "lies" : "lie"]];
+			const many = result.points.filter(({ outside }) => outside.length > 0).length;
+			return many === 0 ? [] : [[many, result.points.length, many === 1 ? "lies" : "lie"]];
 		},
 	),
 	fixedWords(
@@ -242,22 +194,18 @@ const answers: Entry<SweepScope>[] = [
 	fixedWords("The choice stays with the clinician."),
 ];
 
-const asked = (scope: SweepScope): readonly Name[] =>
-	shown(scope).varying.slice(0, 6);
+const asked = (scope: SweepScope): readonly Name[] => shown(scope).varying.slice(0, 6);
 
 const isMapped = ({ result }: SweepScope): boolean => result.axes.length >= 2;
 
 /** Reasons for points outside common practice, each with the points that it concerns. */
 function reasons({ result }: SweepScope) {
 	const all = [...new Set(result.points.flatMap(({ outside }) => outside))];
-	return all.map((reason) => ({
-		reason,
-		points: result.points.filter(({ outside }) => outside.includes(reason)),
-	}));
+	return all.map((reason) => ({ reason, points: result.points.filter(({ outside }) => outside.includes(reason)) }));
 }
 
 /** What a setting is called at the axis of a map or a curve. */
-const singular = (name: SweepAxisName): string =>
+const singular = (name: AxisName): string =>
 	({
 		dwell: "dwell",
 		suction: "suction period",
@@ -269,9 +217,7 @@ const singular = (name: SweepAxisName): string =>
 
 /** The two axes of a map: those with most values, in their order; the others are told over its panels. */
 function mapAxes({ result }: SweepScope) {
-	const two = result.axes
-		.toSorted((a, b) => b.values.length - a.values.length)
-		.slice(0, 2);
+	const two = result.axes.toSorted((a, b) => b.values.length - a.values.length).slice(0, 2);
 	return {
 		main: result.axes.filter((axis) => two.includes(axis)),
 		others: result.axes.filter((axis) => !two.includes(axis)),
@@ -286,12 +232,7 @@ const ofAxis = ({ result }: SweepScope, name: string, { at }: SweepPoint) =>
 
 /** Digits that tell the cells of a map apart: three figures of the largest, no more than the measure's own. */
 function mapDigits({ result }: SweepScope, measure: Name): number {
-	const largest = Math.max(
-		0,
-		...result.points.map(({ measures }) =>
-			Math.abs(measures[measure]?.mean ?? 0),
-		),
-	);
+	const largest = Math.max(0, ...result.points.map(({ measures }) => Math.abs(measures[measure]?.mean ?? 0)));
 	const { decimals } = measureOf(measure);
 	return largest >= 100 ? 0 : Math.min(decimals, largest >= 10 ? 1 : decimals);
 }
@@ -299,11 +240,7 @@ function mapDigits({ result }: SweepScope, measure: Name): number {
 const facetSaid = (scope: SweepScope, point: SweepPoint) =>
 	listed(
 		mapAxes(scope).others.map(
-			({ name }): Said => [
-				"{text} {said}",
-				labels[name].toLowerCase(),
-				settingSaid(name, ofAxis(scope, name, point)),
-			],
+			({ name }): Said => ["{text} {said}", labels[name].toLowerCase(), settingSaid(name, ofAxis(scope, name, point))],
 		),
 	);
 
@@ -314,17 +251,9 @@ function mapsSaid(scope: SweepScope) {
 	const [x, y] = main;
 	if (x === undefined || y === undefined) return [];
 	const groups = [
-		...new Set(
-			result.points.map((point) =>
-				JSON.stringify(others.map(({ name }) => ofAxis(scope, name, point))),
-			),
-		),
+		...new Set(result.points.map((point) => JSON.stringify(others.map(({ name }) => ofAxis(scope, name, point))))),
 	].map((key) =>
-		result.points.filter(
-			(point) =>
-				JSON.stringify(others.map(({ name }) => ofAxis(scope, name, point))) ===
-				key,
-		),
+		result.points.filter((point) => JSON.stringify(others.map(({ name }) => ofAxis(scope, name, point))) === key),
 	);
 	const maps = shown(scope).varying.flatMap((measure) =>
 		groups.map((points): Said => {
@@ -350,14 +279,7 @@ function mapsSaid(scope: SweepScope) {
 				const one = all.find(({ point }) => point[mark]);
 				return one === undefined
 					? []
-					: [
-							[
-								mark === "current"
-									? "the current regimen {n}"
-									: "the site's usual regimen {n}",
-								of(one.mean),
-							],
-						];
+					: [[mark === "current" ? "the current regimen {n}" : "the site's usual regimen {n}", of(one.mean)]];
 			});
 			const heading = unit(scope, measure);
 			return [
@@ -369,13 +291,7 @@ function mapsSaid(scope: SweepScope) {
 					[
 						low === high
 							? ["{n} everywhere", of(low)]
-							: [
-									"from {n} at {said} to {n} at {said}",
-									of(low),
-									at(low),
-									of(high),
-									at(high),
-								],
+							: ["from {n} at {said} to {n} at {said}", of(low), at(low), of(high), at(high)],
 						...marked,
 					],
 					"; ",
@@ -403,9 +319,7 @@ function curveAxis({ result }: SweepScope) {
 /** Three figures of the largest. */
 const figures = (numbers: readonly number[]): number => {
 	const most = Math.max(0, ...numbers.map(Math.abs));
-	return most === 0
-		? 0
-		: Math.min(6, Math.max(0, 2 - Math.floor(Math.log10(most))));
+	return most === 0 ? 0 : Math.min(6, Math.max(0, 2 - Math.floor(Math.log10(most))));
 };
 
 /** One sentence a curve: its number at both ends, and at the current setting. */
@@ -414,22 +328,14 @@ const curveWords = entry<SweepScope>(
 	(scope) => {
 		const axis = curveAxis(scope);
 		if (axis === undefined) return [];
-		const points = curvePoints(scope).toSorted(
-			(a, b) => ofAxis(scope, axis.name, a) - ofAxis(scope, axis.name, b),
-		);
+		const points = curvePoints(scope).toSorted((a, b) => ofAxis(scope, axis.name, a) - ofAxis(scope, axis.name, b));
 		return shown(scope).varying.map((measure) => {
 			const all = points.flatMap((point) => {
 				const one = point.measures[measure];
-				return one === undefined
-					? []
-					: [{ at: ofAxis(scope, axis.name, point), mean: one.mean }];
+				return one === undefined ? [] : [{ at: ofAxis(scope, axis.name, point), mean: one.mean }];
 			});
 			const digits = figures(all.map(({ mean }) => mean));
-			const number = (mean: number): Said => [
-				"{n}[[ {text}]]",
-				fixed(mean, digits),
-				unit(scope, measure) || undefined,
-			];
+			const number = (mean: number): Said => ["{n}[[ {text}]]", fixed(mean, digits), unit(scope, measure) || undefined];
 			const [first, last] = [placed(all, 0), placed(all, all.length - 1)];
 			const now = all.find(({ at }) => at === axis.current);
 			return [
@@ -452,53 +358,38 @@ export const sweepCatalogue: Catalogue<SweepScope, never> = {
 		...raisedCautions<SweepScope>(),
 		...sourcesWords<SweepScope>(),
 		...answers,
-		...[
-			"What is varied",
-			"Answers",
-			"Every point of the grid",
-			"For all of it",
-			"Scenario",
-			"Solution",
-		].map((heading) => fixedWords<SweepScope>(heading)),
+		...["What is varied", "Answers", "Every point of the grid", "For all of it", "Scenario", "Solution"].map(
+			(heading) => fixedWords<SweepScope>(heading),
+		),
 		entry("{text}: a map of regimens", ({ scenario }) => [[scenario.title]]),
 		entry("{text}", ({ scenario }) => [
 			[scenario.title],
 			[/[.?!…]$/u.test(scenario.title) ? scenario.title : `${scenario.title}.`],
 			[scenario.solution.name],
 		]),
-		entry(
-			"For this wound, what do other {said} buy and cost against {said}?",
-			({ result }) => {
-				const current = result.marks.find(({ mark }) => mark === "current");
-				return [
-					[
-						listed(
-							result.axes.map(({ name }): Said => ["{text}", plurals[name]]),
-							", ",
-							" and ",
-						),
-						current === undefined ? ["nothing"] : markSaid(current),
-					],
-				];
-			},
-		),
-		entry(
-			"From {date} {time} for {duration}, until {clock}.",
-			({ scenario: { horizonMin } }) => [[0, 0, horizonMin, horizonMin]],
-		),
+		entry("For this wound, what do other {said} buy and cost against {said}?", ({ result }) => {
+			const current = result.marks.find(({ mark }) => mark === "current");
+			return [
+				[
+					listed(
+						result.axes.map(({ name }): Said => ["{text}", plurals[name]]),
+						", ",
+						" and ",
+					),
+					current === undefined ? ["nothing"] : markSaid(current),
+				],
+			];
+		}),
+		entry("From {date} {time} for {duration}, until {clock}.", ({ scenario: { horizonMin } }) => [
+			[0, 0, horizonMin, horizonMin],
+		]),
 		entry(
 			"{count:regimen} of {count:replication} each, chance {text}, the same patients under each.",
 			({ scenario, result }) => [
-				[
-					fixed(result.points.length, 0),
-					fixed(scenario.replications, 0),
-					scenario.chance ? "on" : "off",
-				],
+				[fixed(result.points.length, 0), fixed(scenario.replications, 0), scenario.chance ? "on" : "off"],
 			],
 		),
-		entry("{text}", ({ result }) =>
-			result.axes.map(({ name }) => [labels[name]]),
-		),
+		entry("{text}", ({ result }) => result.axes.map(({ name }) => [labels[name]])),
 		entry("{said}", ({ result }) =>
 			result.axes.map(({ name, values }) => [
 				listed(
@@ -509,9 +400,7 @@ export const sweepCatalogue: Catalogue<SweepScope, never> = {
 			]),
 		),
 		entry("{said}.", ({ scenario }) =>
-			scenario.dressings.map((dressing) => [
-				dressingSaid(dressing, scenario.constants["foam.capacity"]),
-			]),
+			scenario.dressings.map((dressing) => [dressingSaid(dressing, scenario.constants["foam.capacity"])]),
 		),
 		fixedWords("The map", isMapped),
 		entry("Not drawn, for it is the same everywhere: {said}.", (scope) => {
@@ -521,56 +410,48 @@ export const sweepCatalogue: Catalogue<SweepScope, never> = {
 				: [
 						[
 							listed(
-								alike.map(
-									(measure): Said => ["{text}", measureOf(measure).inside],
-								),
+								alike.map((measure): Said => ["{text}", measureOf(measure).inside]),
 								", ",
 								" and ",
 							),
 						],
 					];
 		}),
-		entry(
-			"{text} across, {text} upwards.[[ {said}]][[ And {word} more maps.]]",
-			(scope) => (shown(scope).varying.length === 0 ? [] : mapsSaid(scope)),
+		entry("{text} across, {text} upwards.[[ {said}]][[ And {word} more maps.]]", (scope) =>
+			shown(scope).varying.length === 0 ? [] : mapsSaid(scope),
 		),
 		fixedWords(
 			"No measure differs between the regimens that were run.",
-			(scope) =>
-				shown(scope).varying.length === 0 &&
-				(isMapped(scope) || curveAxis(scope) !== undefined),
+			(scope) => shown(scope).varying.length === 0 && (isMapped(scope) || curveAxis(scope) !== undefined),
 		),
 		entry("{text} alone", (scope) => {
 			const axis = curveAxis(scope);
 			return axis === undefined ? [] : [[sentence(singular(axis.name))]];
 		}),
-		entry(
-			"The {text} varied[[, with {said}]]: means, and the band of their 95 % intervals.",
-			(scope) => {
-				const axis = curveAxis(scope);
-				if (axis === undefined) return [];
-				const first = placed(curvePoints(scope), 0);
-				const held = scope.result.axes.filter((one) => one !== axis);
-				return [
-					[
-						singular(axis.name),
-						held.length === 0
-							? undefined
-							: listed(
-									held.map(
-										({ name }): Said => [
-											"{text} {said}",
-											labels[name].toLowerCase(),
-											settingSaid(name, ofAxis(scope, name, first)),
-										],
-									),
-									", ",
-									" and ",
+		entry("The {text} varied[[, with {said}]]: means, and the band of their 95 % intervals.", (scope) => {
+			const axis = curveAxis(scope);
+			if (axis === undefined) return [];
+			const first = placed(curvePoints(scope), 0);
+			const held = scope.result.axes.filter((one) => one !== axis);
+			return [
+				[
+					singular(axis.name),
+					held.length === 0
+						? undefined
+						: listed(
+								held.map(
+									({ name }): Said => [
+										"{text} {said}",
+										labels[name].toLowerCase(),
+										settingSaid(name, ofAxis(scope, name, first)),
+									],
 								),
-					],
-				];
-			},
-		),
+								", ",
+								" and ",
+							),
+				],
+			];
+		}),
 		entry("What the {text} changes", (scope) => {
 			const axis = curveAxis(scope);
 			return axis === undefined ? [] : [[singular(axis.name)]];
@@ -586,9 +467,7 @@ export const sweepCatalogue: Catalogue<SweepScope, never> = {
 				reason,
 				fixed(points.length, 0),
 				listed(
-					points
-						.slice(0, 6)
-						.map((point): Said => ["{said}", pointSaid(scope, point)]),
+					points.slice(0, 6).map((point): Said => ["{said}", pointSaid(scope, point)]),
 					"; ",
 				),
 				points.length > 6 ? points.length - 6 : undefined,
@@ -600,12 +479,9 @@ export const sweepCatalogue: Catalogue<SweepScope, never> = {
 		fixedWords(
 			"Means with their 95 % half-width (±), and the difference from the current regimen with its 95 % interval.",
 		),
-		entry(
-			"{n} at every point, the same random numbers at each; chance {text}",
-			({ result, scenario }) => [
-				[result.replications, scenario.chance ? "on" : "off"],
-			],
-		),
+		entry("{n} at every point, the same random numbers at each; chance {text}", ({ result, scenario }) => [
+			[result.replications, scenario.chance ? "on" : "off"],
+		]),
 	],
 	part: [],
 	labels: [
@@ -618,9 +494,7 @@ export const sweepCatalogue: Catalogue<SweepScope, never> = {
 			"Dots: means, with bars and a band of 95 %. Everything else stays as it is.",
 			"A hollow dot has no interval that would hold.",
 		].map((words) => fixedWords<SweepScope>(words)),
-		entry("{text}", ({ result }) =>
-			result.axes.flatMap(({ name }) => [[singular(name)], [labels[name]]]),
-		),
+		entry("{text}", ({ result }) => result.axes.flatMap(({ name }) => [[singular(name)], [labels[name]]])),
 		entry("{said}", ({ result }) =>
 			result.axes.flatMap(({ name, values, current }) => [
 				...values.map((one) => [settingSaid(name, one)]),
@@ -632,24 +506,18 @@ export const sweepCatalogue: Catalogue<SweepScope, never> = {
 				[undefined, ...scope.result.points].map((point) => [
 					measureOf(measure).label,
 					unit(scope, measure) || undefined,
-					point === undefined || mapAxes(scope).others.length === 0
-						? undefined
-						: facetSaid(scope, point),
+					point === undefined || mapAxes(scope).others.length === 0 ? undefined : facetSaid(scope, point),
 				]),
 			),
 		),
 		entry("{said}", (scope) =>
-			mapAxes(scope).others.length === 0
-				? []
-				: scope.result.points.map((point) => [facetSaid(scope, point)]),
+			mapAxes(scope).others.length === 0 ? [] : scope.result.points.map((point) => [facetSaid(scope, point)]),
 		),
 		entry("{n}", (scope) =>
 			shown(scope).varying.flatMap((measure) =>
 				scope.result.points.flatMap(({ measures }) => {
 					const one = measures[measure];
-					return one === undefined
-						? []
-						: [[fixed(one.mean, mapDigits(scope, measure))]];
+					return one === undefined ? [] : [[fixed(one.mean, mapDigits(scope, measure))]];
 				}),
 			),
 		),
@@ -676,14 +544,9 @@ export const sweepCatalogue: Catalogue<SweepScope, never> = {
 		}),
 		entry("from {n} to {n}", (scope) =>
 			shown(scope).varying.map((measure) => {
-				const means = scope.result.points.flatMap(
-					({ measures }) => measures[measure]?.mean ?? [],
-				);
+				const means = scope.result.points.flatMap(({ measures }) => measures[measure]?.mean ?? []);
 				const digits = mapDigits(scope, measure);
-				return [
-					fixed(Math.min(...means), digits),
-					fixed(Math.max(...means), digits),
-				];
+				return [fixed(Math.min(...means), digits), fixed(Math.max(...means), digits)];
 			}),
 		),
 		entry("current: {said}", (scope) => {
@@ -704,9 +567,7 @@ export const sweepCatalogue: Catalogue<SweepScope, never> = {
 							start: null,
 							apart: null,
 						}[axis.name];
-			return axis === undefined || at === null
-				? []
-				: [[settingSaid(axis.name, at)]];
+			return axis === undefined || at === null ? [] : [[settingSaid(axis.name, at)]];
 		}),
 		// Ticks of a scale of settings: round values, whose places are looked at apart.
 		entry("{duration}", () =>
@@ -729,10 +590,7 @@ export const sweepCatalogue: Catalogue<SweepScope, never> = {
 				"Remarks",
 				...scope.result.measures.flatMap((measure) => {
 					const own = unit(scope, measure);
-					return [
-						`${measureOf(measure).label}${own === "" ? "" : `, ${own}`}`,
-						"against now",
-					];
+					return [`${measureOf(measure).label}${own === "" ? "" : `, ${own}`}`, "against now"];
 				}),
 			],
 			rows: (scope) => {
@@ -747,12 +605,7 @@ export const sweepCatalogue: Catalogue<SweepScope, never> = {
 						.join("; ");
 				return [
 					...points.map((point): CellSaid[] => [
-						...axes.map(
-							({ name }, i): CellSaid => [
-								"{said}",
-								settingSaid(name, placed(point.at, i)),
-							],
-						),
+						...axes.map(({ name }, i): CellSaid => ["{said}", settingSaid(name, placed(point.at, i))]),
 						remark(point),
 						...valueCells(scope, point),
 					]),
@@ -760,15 +613,10 @@ export const sweepCatalogue: Catalogue<SweepScope, never> = {
 						.filter(({ point }) => point === null)
 						.map((mark): CellSaid[] => [
 							...axes.map(
-								({ name, current }): CellSaid => [
-									"{said}",
-									settingSaid(name, markAt(mark, name) ?? current),
-								],
+								({ name, current }): CellSaid => ["{said}", settingSaid(name, markAt(mark, name) ?? current)],
 							),
 							[
-								mark.mark === "current"
-									? "the current regimen: {said}"
-									: "the site's usual regimen: {said}",
+								mark.mark === "current" ? "the current regimen: {said}" : "the site's usual regimen: {said}",
 								markSaid(mark),
 							],
 							...valueCells(scope, mark),
@@ -780,10 +628,9 @@ export const sweepCatalogue: Catalogue<SweepScope, never> = {
 	partTables: [],
 };
 
-const sentence = (text: string): string =>
-	text.slice(0, 1).toUpperCase() + text.slice(1);
+const sentence = (text: string): string => text.slice(0, 1).toUpperCase() + text.slice(1);
 
-function markAt({ regimen }: SweepMark, name: SweepAxisName): number | null {
+function markAt({ regimen }: SweepMark, name: AxisName): number | null {
 	switch (name) {
 		case "dwell":
 			return regimen.dwellMin;
@@ -810,9 +657,7 @@ function valueCells(scope: SweepScope, of: SweepValues): CellSaid[] {
 			[
 				"{n}[[ ± {n}]]",
 				fixed(one.mean, own),
-				one.halfWidth95 === null || one.halfWidth95 === 0
-					? undefined
-					: fixed(one.halfWidth95, own),
+				one.halfWidth95 === null || one.halfWidth95 === 0 ? undefined : fixed(one.halfWidth95, own),
 			],
 			[
 				"[[{text}]]{n}[[ ({n} to {n})]]",
@@ -826,9 +671,7 @@ function valueCells(scope: SweepScope, of: SweepValues): CellSaid[] {
 }
 
 /** The CSV files of a grid. */
-export function sweepFiles({ result }: SweepScope): {
-	readonly [file: string]: CsvSaid;
-} {
+export function sweepFiles({ result }: SweepScope): { readonly [file: string]: CsvSaid } {
 	const column: { readonly [name: string]: string } = {
 		dwell: "dwellMin",
 		suction: "suctionMin",
@@ -838,27 +681,14 @@ export function sweepFiles({ result }: SweepScope): {
 		apart: "apartMin",
 	};
 	const names = [
-		...new Set(
-			[...result.points, ...result.marks].flatMap(
-				({ measures }) => Object.keys(measures) as Name[],
-			),
-		),
+		...new Set([...result.points, ...result.marks].flatMap(({ measures }) => Object.keys(measures) as Name[])),
 	]; // the keys of measures are their names
 	const rows = (name: string | number, { measures }: SweepValues) =>
 		names.flatMap((measure) => {
 			const one = measures[measure];
 			return one === undefined
 				? []
-				: [
-						[
-							name,
-							measure,
-							one.mean,
-							one.halfWidth95,
-							one.difference,
-							one.differenceHalfWidth95,
-						],
-					];
+				: [[name, measure, one.mean, one.halfWidth95, one.difference, one.differenceHalfWidth95]];
 		});
 	return {
 		"points.csv": {
@@ -882,14 +712,7 @@ export function sweepFiles({ result }: SweepScope): {
 			]),
 		},
 		"values.csv": {
-			head: [
-				"point",
-				"measure",
-				"mean",
-				"halfWidth95",
-				"difference",
-				"differenceHalfWidth95",
-			],
+			head: ["point", "measure", "mean", "halfWidth95", "difference", "differenceHalfWidth95"],
 			rows: [
 				...result.points.flatMap((point, at) => rows(at, point)),
 				...result.marks.flatMap((mark) => rows(mark.mark, mark)),

@@ -1,0 +1,32 @@
+import { answers } from "../../report/day/answers/answers.ts";
+import type { DressingParts } from "../../report/day/dressing/dressing-parts.ts";
+import { type HtmlMaker, sentenceNodes, unbroken } from "../../report/kit/html-element.ts";
+import type { DayResult, DressingSummary, TracedDayResult } from "../../results/index.ts";
+import { counted, dressingLine, regimenLine, sentenceStart, spanWords } from "../../words/index.ts";
+
+type Takeovers = DayResult["dressings"][number]["schedule"]["takeovers"];
+
+/** What is shown: the dressing, its regimen, the span. `takeovers` are known with the answers only, which say the same times. */
+export function dayHead(
+	html: HtmlMaker,
+	{ scenario }: TracedDayResult,
+	dressing: DressingSummary,
+	takeovers: Takeovers | undefined,
+): HTMLElement[] {
+	const line = (text: string) => unbroken(`${sentenceStart(text)}.`);
+	const facts = (text: string) => html("p", { class: "facts" }, text);
+	return [
+		html("h2", {}, `Dressing ${dressing.id}`),
+		html("p", {}, line(regimenLine(dressing, scenario, true, takeovers))),
+		facts(line(dressingLine(dressing))),
+		facts(
+			`${spanWords(scenario)} ${counted(scenario.replications, "replication")}, chance ${scenario.chance}. Seed ${scenario.seed}.`,
+		),
+	];
+}
+
+/** The answers in sentences, then what is to be minded. */
+export const answerItems = (html: HtmlMaker, parts: DressingParts): HTMLElement[] => [
+	...answers(parts).map((sentence) => html("li", {}, ...sentenceNodes(html, sentence))),
+	...parts.cautions.map((text) => html("li", { class: "caution" }, text)),
+];

@@ -1,0 +1,90 @@
+import type { RehearsalPlan } from "../../scenario/index.ts";
+import { type Phase, priorityOf } from "../../vocabulary/index.ts";
+import type { Bedside } from "./bedside.ts";
+import type { StandingAlarm } from "./bedside-observer.ts";
+import { clockText } from "./clock-text.ts";
+import { filledMl } from "./recorder.ts";
+import type { Case } from "./shift.ts";
+import { type DepthShown, depthShown } from "./shown.ts";
+
+/** What anybody sees who stands at the bedside and touches nothing. Minutes from the start of the shift. */
+export interface View {
+	readonly atMin: number;
+	/** The time on the wall, '14:20'. */
+	readonly clock: string;
+	/** Minutes that are left of the shift. */
+	readonly leftMin: number;
+	readonly phase: Phase;
+	readonly phaseSinceMin: number;
+	/** As the unit shows it, mmHg, negative below ambient. */
+	readonly depthMmHg: number;
+	readonly setDepthMmHg: number;
+	/** Read off the wall of the canister and of the source, to the mark below, mL. */
+	readonly canisterMl: number;
+	readonly sourceMl: number;
+	/** Run in since the last fill began, mL, and fills begun in the shift. */
+	readonly filledMl: number;
+	readonly fills: number;
+	readonly alarms: readonly (Pick<StandingAlarm, "condition" | "sinceMin"> & {
+		readonly priority: ReturnType<typeof priorityOf>;
+	})[];
+	/** How the dressing looks from where one stands. */
+	readonly dressing: string;
+	/** What the trainee has been told so far. */
+	readonly told: RehearsalPlan["told"];
+	readonly over: boolean;
+}
+
+/** Marks on canister and source, mL. */
+const markMl = 10;
+const toMark = (volumeMl: number) => markMl * Math.floor((volumeMl + 1e-6) / markMl);
+
+/** Made of the state of the dressing as it can be seen, and of nothing that is hidden. */
+export function viewOf(bedside: Bedside, of: Case, told: View["told"], over: boolean): View {
+	const { process, now } = bedside;
+	return {
+		atMin: now,
+		clock: clockText(now, of.startClockMin),
+		leftMin: of.horizonMin - now,
+		phase: process.phase,
+		phaseSinceMin: bedside.phaseSince,
+		depthMmHg: 0 - Math.round(process.depthAt(now)),
+		setDepthMmHg: -process.regimen.depthMmHg,
+		canisterMl: toMark(process.canisterAt(now)),
+		sourceMl: toMark(Math.max(0, process.sourceAt(now))),
+		filledMl: filledMl(process, now),
+		fills: process.cycle.fills,
+		alarms: bedside.alarms.map(({ condition, sinceMin }) => ({ condition, priority: priorityOf(condition), sinceMin })),
+		dressing: dressingWords(bedside),
+		told,
+		over,
+	};
+}
+
+/** The dressing in a sentence, as it looks through the film from where one stands: what depth and liquid make of it. */
+function dressingWords({ process, now }: Bedside): string {
+	if (process.phase === "change") return "The old dressing is off and a new one is going on.";
+	const level = process.levelAt(now);
+	const full = process.capacity;
+	const foam = foamWords[depthShown(process.depthAt(now), process.regimen.depthMmHg)];
+	const liquid =
+		level > full + 1e-6 ? ", and liquid stands under the film" : level > full / 4 ? ", and the foam is wet" : "";
+	return `The foam ${foam}${liquid}.`;
+}
+
+const foamWords: { readonly [D in DepthShown]: string } = {
+	held: "is drawn in, wrinkled and firm",
+	low: "is drawn in only a little and gives under a finger",
+	none: "is soft and stands as high as the skin around it",
+};
+
+/** What is seen at the bedside, in a line or two: for a terminal, and for a reader who has it read out. */
+export function viewWords(view: View): string {
+	const depth = (value: number) => `${value < 0 ? "−" : ""}${Math.abs(value)}`;
+	const alarms =
+		view.alarms.length === 0
+			? "no alarm"
+			: `alarm: ${view.alarms.map(({ condition }) => condition.replaceAll("-", " ")).join(", ")}`;
+	const filled = view.fills === 0 ? "no fill yet" : `last fill ${view.filledMl} mL`;
+	return `${view.clock}  ${view.phase}, ${depth(view.depthMmHg)} of ${depth(view.setDepthMmHg)} mmHg; canister ${view.canisterMl} mL, source ${view.sourceMl} mL, ${filled}; ${alarms}. ${view.dressing}`;
+}

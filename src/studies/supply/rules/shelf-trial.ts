@@ -1,0 +1,79 @@
+import { Simulation, Substream } from "../../../engine/index.ts";
+import type { StoreItem, WardScenario } from "../../../scenario/index.ts";
+import { type OrderRule, Shelf, type ShelfTold } from "../../../ward/index.ts";
+
+const silent: ShelfTold = { ordered() {}, received() {}, expired() {}, waited() {} };
+
+/** When one item is asked for, in rising order, and for how long that was watched. */
+export interface DemandCourse {
+	readonly timesMin: ArrayLike<number>;
+	readonly endMin: number;
+}
+
+/** How a trial is played and watched. */
+export interface TrialWays {
+	readonly told?: ShelfTold;
+	/** Which stream of lead times. */
+	readonly run?: number;
+	/** Is told, span by span, of the pieces on the shelf less those that are waited for. */
+	readonly net?: (pieces: number, fromMin: number, toMin: number) => void;
+}
+
+/**
+ * One shelf alone against a course of demand, on the ward's own `Shelf`. Who finds it empty waits for the delivery.
+ * `seed` null: lead times are their median.
+ */
+export function tryShelf(
+	item: StoreItem,
+	rule: OrderRule,
+	clock: Pick<WardScenario, "startClockMin" | "startWeekday">,
+	{ timesMin, endMin }: DemandCourse,
+	seed: string | null,
+	{ told = silent, run = 0, net }: TrialWays = {},
+) {
+	const sim = new Simulation();
+	const lead = seed === null ? null : new Substream(seed, item.name, 0);
+	let since = 0;
+	let pieces = item.stock ?? 0;
+	const changed = () => {
+		if (net !== undefined && sim.now > since) net(pieces, since, sim.now);
+		since = sim.now;
+		pieces = shelf.onHand - shelf.waiting;
+	};
+	const shelf = new Shelf(sim, item, rule, clock, lead, {
+		...told,
+		received: (got, at) => {
+			changed();
+			told.received(got, at);
+		},
+		expired: (lost, at) => {
+			changed();
+			told.expired(lost, at);
+		},
+	});
+	let next = 0;
+	let atOnce = 0;
+	const use = sim.event("demand", 50, () => {
+		if (shelf.take()) atOnce++;
+		else shelf.wait("start", () => {});
+		changed();
+		next++;
+		if (next < timesMin.length) sim.schedule(use, timesMin[next]);
+	});
+	shelf.reset(run);
+	shelf.open();
+	if (timesMin.length > 0) sim.schedule(use, timesMin[0]);
+	sim.run(endMin);
+	shelf.close();
+	changed();
+	// A sum of times may be more than the whole by rounding.
+	const ready = Math.max(0, 1 - shelf.emptyMin / endMin);
+	return {
+		asked: next,
+		/** Pieces that were there when they were asked for. */
+		atOnce,
+		/** Share of the time with a piece on the shelf. */
+		ready,
+		shelf,
+	};
+}

@@ -1,0 +1,209 @@
+import { Trace } from "../../engine/index.ts";
+import type {
+	Assumption,
+	BedsResult,
+	CostResult,
+	ItemSupply,
+	PolicyResult,
+	RuleResult,
+	StoreResult,
+	SupplyResult,
+	WardSummary,
+} from "../../results/index.ts";
+import { dayOfKind, type StoreItem, type WardScenario } from "../../scenario/index.ts";
+import { wilson } from "../../statistics/index.ts";
+import { minutesADay, minutesAWeek } from "../../vocabulary/index.ts";
+import { meanLength } from "../../ward/index.ts";
+import { assumptionsOf } from "../kit/assumptions.ts";
+import { keyed, picked } from "../kit/named.ts";
+import { regimenLine } from "../kit/regimen-line.ts";
+import { supplyCautions } from "./cautions.ts";
+import { type Found, orderRules } from "./rules/find-rules.ts";
+import type { SupplyGathering } from "./run/gathering.ts";
+import { pieceCounts } from "./run/layout.ts";
+import { playable } from "./run/ward-counts.ts";
+
+/** Puts the answer together from the parts that were gathered. Throws RangeError where a block is missing. */
+export function supplyResult(gathered: SupplyGathering, found: Found, version: string): SupplyResult {
+	const { ward, layout } = gathered;
+	const { replications } = gathered; // complains of a missing block before anything else does
+	const items = ward.stores.map((item, i) => itemSupply(gathered, item, i, found.rules[i] ?? null, replications));
+	const result = {
+		format: "slackwater/supply@1",
+		scenario: summaryOf(ward, version),
+		trace: traceOf(gathered, found),
+		items,
+		orders: found.orders,
+		beds: bedsOf(gathered),
+		nurses: ward.shifts.map((shift, i) => ({ ...shift, hours: gathered.spread(layout.shifts + i) })),
+		waste: {
+			liquidMl: gathered.spread(layout.liquid),
+			solutionMl: gathered.spread(layout.solution),
+			weightKg: gathered.spread(layout.weight),
+			unweighed: ward.stores.filter(({ weightG }) => weightG === null).map(({ name }) => name),
+		},
+		cost: costOf(gathered, found),
+		policies: policiesOf(gathered),
+		assumptions: wardAssumptions(ward),
+	} as const;
+	return { ...result, cautions: supplyCautions(ward, result) };
+}
+
+function summaryOf(ward: WardScenario, version: string): WardSummary {
+	const { arrivals, length, horizonMin } = ward;
+	return {
+		...picked(
+			ward,
+			"title",
+			"seed",
+			"start",
+			"startClockMin",
+			"horizonMin",
+			"warmUpMin",
+			"replications",
+			"units",
+			"full",
+		),
+		version,
+		days: horizonMin / minutesADay,
+		weeks: Math.ceil(horizonMin / minutesAWeek),
+		chance: ward.chance ? "on" : "off",
+		kinds: ward.kinds.map(({ id, share, dressing, solution }) => {
+			const fills = dressing.regimens.some(({ fillMl }) => fillMl > 0);
+			return {
+				id,
+				share,
+				regimen: regimenLine(dressing.regimens[0]),
+				canisterMl: dressing.canisterMl,
+				sourceMl: fills ? dressing.sourceMl : null,
+				solution: fills ? solution : null,
+			};
+		}),
+		arrivalsPerWeek:
+			arrivals === null ? null : arrivals.factors.reduce((sum, factor) => sum + factor, 0) * arrivals.perDay,
+		meanLengthMin: length === null ? null : meanLength(length),
+		currency: ward.prices?.currency ?? null,
+		pricesAsOf: ward.prices?.asOf ?? null,
+	};
+}
+
+function traceOf({ ward, layout }: SupplyGathering, found: Found): SupplyResult["trace"] {
+	const trace = new Trace();
+	const { events } = playable(ward, layout, orderRules(found))(0, trace);
+	return { events, hash: trace.hash };
+}
+
+function itemSupply(
+	gathered: SupplyGathering,
+	item: StoreItem,
+	i: number,
+	rule: RuleResult | null,
+	replications: number,
+): ItemSupply {
+	const { layout } = gathered;
+	const places = layout.items[i];
+	const demand = (at: { total: number; days: number; weeks: number }) => ({
+		total: gathered.count(at.total),
+		days: gathered.series(at.days, layout.days),
+		weeks: gathered.series(at.weeks, layout.weeks),
+	});
+	return {
+		item: item.name,
+		...picked(item, "kind", "sizeMl", "pack", "price", "stock"),
+		demand: { ...demand(places.demand), causes: places.causes.map((at) => ({ cause: at.cause, ...demand(at) })) },
+		store: rule === null ? null : storeOf(gathered, i, rule, replications),
+	};
+}
+
+function storeOf(gathered: SupplyGathering, i: number, rule: RuleResult, replications: number): StoreResult {
+	const { days, items } = gathered.layout;
+	const places = items[i];
+	const daily = (first: number) => Array.from({ length: days }, (_, day) => gathered.mean(first + day));
+	const outByDay = daily(places.outByDay);
+	const probability = outByDay.at(-1) ?? 0;
+	const asked = gathered.mean(places.demand.total);
+	return {
+		rule,
+		onHand: gathered.series(places.onHand, days),
+		outOnDay: daily(places.outOnDay),
+		outByDay,
+		stockOut: { probability, ...wilson(Math.round(probability * replications), replications) },
+		ready: gathered.spread(places.ready),
+		fillRate: asked === 0 ? null : 1 - gathered.mean(places.short) / asked,
+		offHours: gathered.spread(places.offHours),
+		...keyed(pieceCounts, (name) => gathered.count(places[name])),
+	};
+}
+
+function bedsOf(gathered: SupplyGathering): BedsResult {
+	const { layout } = gathered;
+	const all = layout.warmDays + layout.days;
+	const begun = gathered.mean(layout.begun);
+	return {
+		firstDay: layout.warmDays === 0 ? 0 : -layout.warmDays,
+		inBed: gathered.series(layout.inBed, all),
+		waiting: gathered.series(layout.waiting, all),
+		...keyed(["arrived", "begun", "left", "turnedAway"], (name) => gathered.count(layout[name])),
+		meanInBed: gathered.spread(layout.meanInBed),
+		shareWaited: begun === 0 ? 0 : gathered.mean(layout.waited) / begun,
+		meanWaitMin: gathered.spread(layout.meanWait),
+		therapyDays: gathered.spread(layout.therapyDays),
+	};
+}
+
+function costOf(gathered: SupplyGathering, { plenty }: Found): CostResult | null {
+	const { ward, layout } = gathered;
+	if (ward.prices === null) return null;
+	const items = ward.stores.flatMap(({ name, price }, i) =>
+		price === null
+			? []
+			: [
+					{
+						item: name,
+						price,
+						used: gathered.count(layout.items[i].used),
+						expiredMean: gathered.mean(layout.items[i].expired),
+						needed: plenty?.used[i] ?? gathered.count(layout.items[i].used),
+					},
+				],
+	);
+	if (items.length === 0) return null;
+	return {
+		currency: ward.prices.currency,
+		asOf: ward.prices.asOf,
+		items,
+		unpriced: ward.stores.filter(({ price }) => price === null).map(({ name }) => name),
+		total: gathered.spread(layout.cost),
+		totalNeeded: plenty?.cost ?? gathered.spread(layout.cost),
+	};
+}
+
+function policiesOf(gathered: SupplyGathering): PolicyResult[] {
+	const { ward, layout } = gathered;
+	const priced = ward.stores.some(({ price }) => price !== null);
+	const [today] = layout.policies;
+	return layout.policies.map((places, i) => ({
+		name: i === 0 ? "today's mix" : ward.policies[i - 1].name,
+		cost: priced ? gathered.spread(places.cost) : null,
+		difference: priced && i > 0 ? gathered.spread(places.costDifference) : null,
+		variance:
+			priced && i > 0
+				? {
+						paired: gathered.variance(places.costDifference),
+						independent: gathered.variance(places.cost) + gathered.variance(today.cost),
+					}
+				: null,
+		items: ward.stores.map(({ name }, item) => ({ item: name, used: gathered.count(places.used + item) })),
+		nurseHours: gathered.spread(places.nurseHours),
+		nurseHoursDifference: i === 0 ? null : gathered.spread(places.nurseHoursDifference),
+	}));
+}
+
+/** The constants that any kind of dressing uses, once each, then what the file left to the defaults. */
+function wardAssumptions(ward: WardScenario): Assumption[] {
+	const byName = new Map<string, Assumption>();
+	for (const { dressing } of ward.kinds)
+		for (const assumption of assumptionsOf({ ...dayOfKind(ward, dressing), defaulted: ward.defaulted }))
+			byName.set(assumption.name, assumption);
+	return [...byName.values()];
+}
