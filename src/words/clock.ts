@@ -1,3 +1,4 @@
+import { minutesADay } from "../vocabulary/index.ts";
 import { durationWords } from "./duration.ts";
 
 /** What a clock needs to know of a scenario; `ScenarioSummary` is one. */
@@ -9,7 +10,6 @@ export interface Clock {
 	readonly horizonMin: number;
 }
 
-const minutesADay = 1440;
 const weekdays = ["Sun", "Mon", "Tue", "Wed", "Thu", "Fri", "Sat"];
 const months = [
 	"January",

@@ -1,11 +1,11 @@
 import { scaleLinear } from "d3-scale";
+import { minutesADay } from "../../vocabulary/index.ts";
 import { counted, percentWords } from "../../words/index.ts";
 import type { ChartOptions } from "../kit/chart.ts";
 import { ComparisonChart, type ComparisonWords } from "../kit/comparison-chart.ts";
 import { textWidth, widestText, wrappedText } from "../kit/fitted-text.ts";
 import { group, levelLine, text, uprightLine } from "../kit/shape.ts";
 import { smallLetters, smallPx, textPx } from "../theme/letters.ts";
-import { minutesADay } from "../time/time-plot.ts";
 import { clearWindows } from "./clear-windows.ts";
 import { clockWords } from "./clock-face.ts";
 import type { BeginTimesData, BeginTimesRow } from "./data.ts";

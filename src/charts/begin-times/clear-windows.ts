@@ -1,9 +1,9 @@
+import { minutesADay } from "../../vocabulary/index.ts";
 import { textWidth } from "../kit/fitted-text.ts";
 import { centred, rowCount, stackedRows } from "../kit/label-places.ts";
 import { group, rect, type Shape, text, uprightLine } from "../kit/shape.ts";
 import type { Scale } from "../kit/value-axis.ts";
 import { smallLetters, smallPx } from "../theme/letters.ts";
-import { minutesADay } from "../time/time-plot.ts";
 import { clockPieces } from "./clock-face.ts";
 import type { BeginTimesData } from "./data.ts";
 

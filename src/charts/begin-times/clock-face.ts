@@ -1,5 +1,5 @@
+import { minutesADay } from "../../vocabulary/index.ts";
 import { type Clock, timeOfDay } from "../../words/index.ts";
-import { minutesADay } from "../time/time-plot.ts";
 
 const midnight: Clock = { start: "", startClockMin: 0, horizonMin: minutesADay };
 

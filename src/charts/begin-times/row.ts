@@ -1,3 +1,4 @@
+import { minutesADay } from "../../vocabulary/index.ts";
 import { percentWords } from "../../words/index.ts";
 import type { KeyItem } from "../kit/comparison-chart.ts";
 import { textWidth } from "../kit/fitted-text.ts";
@@ -6,7 +7,6 @@ import { circle, group, path, rect, type Shape, tooltip } from "../kit/shape.ts"
 import type { Scale } from "../kit/value-axis.ts";
 import { heatEdges, heatStep } from "../theme/palette.ts";
 import { ifAtAll, leastProbability } from "../time/canister-panel.ts";
-import { minutesADay } from "../time/time-plot.ts";
 import { clearBand } from "./clear-windows.ts";
 import { clockPieces, clockWords, onClock } from "./clock-face.ts";
 import type { BeginTimesData, BeginTimesRow } from "./data.ts";

@@ -1,12 +1,13 @@
 import { scaleLinear } from "d3-scale";
 import { area, curveStepAfter, line } from "d3-shape";
 import type { CountSeries } from "../../results/index.ts";
+import { minutesADay } from "../../vocabulary/index.ts";
 import { type Clock, dateWords, dayOffset, plainNumber } from "../../words/index.ts";
 import type { ChartOptions } from "../kit/chart.ts";
 import { path, shape, text, tooltip, uprightLine } from "../kit/shape.ts";
 import type { Point } from "../time/curve.ts";
 import { TimeChart } from "../time/time-chart.ts";
-import { minutesADay, plotLine, rowLabel } from "../time/time-plot.ts";
+import { plotLine, rowLabel } from "../time/time-plot.ts";
 
 /** A count at the end of each day: the band between P10 and P90 with the median, and levels that matter. */
 export interface CountBandData {

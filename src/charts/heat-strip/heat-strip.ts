@@ -1,4 +1,5 @@
 import type { AlarmProjection } from "../../results/index.ts";
+import { minutesADay } from "../../vocabulary/index.ts";
 import { type Clock, conditionWords, percentWords, timeRange } from "../../words/index.ts";
 import type { ChartOptions, ChartWords } from "../kit/chart.ts";
 import { textWidth, twoLines } from "../kit/fitted-text.ts";
@@ -7,7 +8,7 @@ import { type Attributes, group, rect, type Shape, text, tooltip } from "../kit/
 import { smallPx } from "../theme/letters.ts";
 import { heatEdges, heatStep } from "../theme/palette.ts";
 import { dayWidthPx, TimeChart } from "../time/time-chart.ts";
-import { minutesADay, rowLabel, type TimePlot, timeAxis, timeGround } from "../time/time-plot.ts";
+import { rowLabel, type TimePlot, timeAxis, timeGround } from "../time/time-plot.ts";
 
 export interface HeatStripData {
 	readonly title: string;

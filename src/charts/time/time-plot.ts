@@ -1,4 +1,5 @@
 import { scaleLinear } from "d3-scale";
+import { minutesADay } from "../../vocabulary/index.ts";
 import {
 	type Clock,
 	dateWords,
@@ -49,7 +50,6 @@ interface TimeTick {
 }
 
 const stepsMin = [1, 2, 5, 10, 15, 30, 60, 120, 180, 240, 360, 720, 1440, 2880, 10080];
-export const minutesADay = 1440;
 /** Steps of hours fall on 07:00, so that both shift boundaries are among them. */
 const dayShiftMin = 420;
 

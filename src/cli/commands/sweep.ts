@@ -13,6 +13,7 @@ import {
 import { readInput } from "../files/input.ts";
 import { version } from "../files/own.ts";
 import { Unfinished } from "../files/unfinished.ts";
+import { stopSignals } from "../files/uninterrupted.ts";
 import { readCurve, readGrid, usualMeasures } from "../options/grid.ts";
 import { reader, type Typed } from "../options/options.ts";
 import type { ExitStatus } from "../terminal/failure.ts";
@@ -86,15 +87,14 @@ async function clocksOf(
  * Returns the function that ends this.
  */
 function tellHowToGoOn(): () => void {
-	const signals = ["SIGINT", "SIGTERM", "SIGHUP"] as const;
 	const stop = () => {
-		for (const signal of signals) process.off(signal, tell);
+		for (const signal of stopSignals) process.off(signal, tell);
 	};
 	const tell = (signal: NodeJS.Signals) => {
 		process.stderr.write("\nslackwater: stopped. What is finished is kept: the same command goes on from there.\n");
 		stop();
 		process.kill(process.pid, signal);
 	};
-	for (const signal of signals) process.on(signal, tell);
+	for (const signal of stopSignals) process.on(signal, tell);
 	return stop;
 }

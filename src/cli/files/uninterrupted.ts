@@ -1,4 +1,5 @@
-const signals = ["SIGINT", "SIGTERM", "SIGHUP"] as const;
+/** Signals that ask a program to stop. */
+export const stopSignals = ["SIGINT", "SIGTERM", "SIGHUP"] as const;
 
 /**
  * Does a piece of work on the disk to its end even where an interrupt comes in the middle, then lets the interrupt have
@@ -9,13 +10,13 @@ export async function uninterrupted(work: () => void): Promise<void> {
 	const hold = (signal: NodeJS.Signals) => {
 		caught ??= signal;
 	};
-	for (const signal of signals) process.on(signal, hold);
+	for (const signal of stopSignals) process.on(signal, hold);
 	try {
 		work();
 		// A signal that came meanwhile is told of in the next turns of the event loop.
 		for (let turn = 0; turn < 2; turn++) await new Promise((resume) => setImmediate(resume));
 	} finally {
-		for (const signal of signals) process.off(signal, hold);
+		for (const signal of stopSignals) process.off(signal, hold);
 		if (caught !== null) process.kill(process.pid, caught);
 	}
 }

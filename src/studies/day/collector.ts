@@ -60,6 +60,7 @@ export interface RunPart {
 /** One dressing: what is counted of all replications, and where the present one stands. */
 class DressingCollector {
 	readonly counts: DressingCounts;
+	readonly histograms: DressingCounts["histograms"];
 	readonly alarms: AlarmStarts;
 	readonly byChance: AlarmStarts;
 	/** Times of the alarms of the present replication. */
@@ -80,6 +81,7 @@ class DressingCollector {
 
 	constructor(scenario: Scenario) {
 		this.counts = new DressingCounts(scenario);
+		this.histograms = this.counts.histograms;
 		this.alarms = new AlarmStarts(this.counts.alarmBins);
 		this.byChance = new AlarmStarts(this.counts.chanceBins);
 	}
@@ -89,7 +91,7 @@ class DressingCollector {
 		this.byChance.count.fill(0);
 		this.alarmTimes.length = 0;
 		this.spells.length = 0;
-		this.courses = replication < mostLookedAt ? new Courses(this.counts.histograms.levels.length) : null;
+		this.courses = replication < mostLookedAt ? new Courses(this.histograms.levels.length) : null;
 		this.courses?.begin(this.alarmTimes);
 		this.canisters = 0;
 		this.sources = 0;
@@ -98,7 +100,9 @@ class DressingCollector {
 		this.filled = 0;
 		this.nextSample = 0;
 		this.nextRound = 0;
-		Object.assign(this.atHome, { canister: 0, source: 0, kit: 0 });
+		this.atHome.canister = 0;
+		this.atHome.source = 0;
+		this.atHome.kit = 0;
 	}
 }
 
@@ -173,11 +177,11 @@ class Collector implements Observer {
 		day.processes.forEach((process, index) => {
 			const dressing = this.#dressings[index];
 			// The last span ends with the horizon: a sample that falls on it is still to be taken.
-			if (dressing.nextSample < dressing.counts.histograms.levels.length) this.#sample(dressing, process, horizonMin);
-			dressing.counts.histograms.atEnd[0].add(process.liquid.canister);
+			if (dressing.nextSample < dressing.histograms.levels.length) this.#sample(dressing, process, horizonMin);
+			dressing.histograms.atEnd[0].add(process.liquid.canister);
 			const totals = totalsOf(process, horizonMin);
 			totalNames.forEach((name, i) => {
-				dressing.counts.histograms.totals[i].add(totals[name]);
+				dressing.histograms.totals[i].add(totals[name]);
 				addTo(sums.totals[index][i], totals[name]);
 			});
 			conditions.forEach((_, i) => {
@@ -207,19 +211,19 @@ class Collector implements Observer {
 
 	span(index: number, process: DressingProcess, _start: number, end: number): void {
 		const dressing = this.#dressings[index];
-		while (dressing.nextSample * this.#step < end && dressing.nextSample < dressing.counts.histograms.levels.length)
+		while (dressing.nextSample * this.#step < end && dressing.nextSample < dressing.histograms.levels.length)
 			this.#sample(dressing, process, dressing.nextSample * this.#step);
 		// Just before the round: a span that ends with it comes before what is done at it.
 		while (this.#rounds[dressing.nextRound] <= end) {
 			const at = this.#rounds[dressing.nextRound];
-			dressing.counts.histograms.rounds[dressing.nextRound++].add(process.canisterAt(at));
+			dressing.histograms.rounds[dressing.nextRound++].add(process.canisterAt(at));
 		}
 	}
 
 	#sample(dressing: DressingCollector, process: DressingProcess, atMin: number): void {
 		const point = dressing.nextSample++;
 		const canisterMl = process.canisterAt(atMin);
-		dressing.counts.histograms.levels[point].add(canisterMl);
+		dressing.histograms.levels[point].add(canisterMl);
 		dressing.courses?.note(point, atMin, canisterMl, process.exudateAt(atMin));
 	}
 
@@ -227,7 +231,7 @@ class Collector implements Observer {
 		if (phase === "change") this.#noteHome(index, "kit", start);
 		if (phase === "fill") {
 			const dressing = this.#dressings[index];
-			note(dressing.counts.histograms.fills, dressing.filled++, start, fillOrdinals);
+			note(dressing.histograms.fills, dressing.filled++, start, fillOrdinals);
 		}
 	}
 
@@ -249,7 +253,7 @@ class Collector implements Observer {
 		if (!listed) dressing.byChance.note(i, bin, this.#replication);
 		if (condition === "canister-at-capacity") {
 			dressing.full = true;
-			note(dressing.counts.histograms.canisterNeeds, dressing.needs++, at);
+			note(dressing.histograms.canisterNeeds, dressing.needs++, at);
 		}
 	}
 
@@ -257,15 +261,15 @@ class Collector implements Observer {
 
 	canisterChange(index: number, reason: CanisterReason, at: number, due: number): void {
 		const dressing = this.#dressings[index];
-		if (!dressing.full && reason === "round") note(dressing.counts.histograms.canisterNeeds, dressing.needs++, due);
+		if (!dressing.full && reason === "round") note(dressing.histograms.canisterNeeds, dressing.needs++, due);
 		dressing.full = false;
-		note(dressing.counts.histograms.canisterChanges, dressing.canisters++, at);
+		note(dressing.histograms.canisterChanges, dressing.canisters++, at);
 		this.#noteHome(index, "canister", at);
 	}
 
 	sourceChange(index: number, _reason: SourceReason, at: number): void {
 		const dressing = this.#dressings[index];
-		note(dressing.counts.histograms.sourceChanges, dressing.sources++, at);
+		note(dressing.histograms.sourceChanges, dressing.sources++, at);
 		this.#noteHome(index, "source", at);
 	}
 

@@ -1,4 +1,5 @@
 import { dayWidthPx } from "../../../charts/index.ts";
+import { minutesADay } from "../../../vocabulary/index.ts";
 import { clockTime, timeSpan } from "../../../words/index.ts";
 import type { HtmlMaker } from "../../kit/html-element.ts";
 import type { DressingParts } from "../dressing/dressing-parts.ts";
@@ -7,7 +8,6 @@ import { type ClockRow, clockCaption } from "./clock-rows.ts";
 import { clockTable } from "./clock-table.ts";
 import { fittingRows, highOn, paperMm, paperPt, rowMm } from "./paper-room.ts";
 
-export const minutesADay = 1440;
 /** Nobody hands over further ahead; the last sheet says that later days have none. */
 const mostSheets = 7;
 

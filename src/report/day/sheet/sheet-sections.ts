@@ -1,4 +1,4 @@
-import { cautionInALine } from "../../../vocabulary/index.ts";
+import { cautionInALine, minutesADay } from "../../../vocabulary/index.ts";
 import { clockTime, dressingLine, regimenLine, sentenceStart, sentenceText } from "../../../words/index.ts";
 import { cautionLines } from "../../kit/caution.ts";
 import { type HtmlMaker, unbroken } from "../../kit/html-element.ts";
@@ -9,7 +9,7 @@ import { waterLineFigure } from "../dressing/water-line-figure.ts";
 import { clockCaption, clockRows, sheetEndMin } from "./clock-rows.ts";
 import { clockTable } from "./clock-table.ts";
 import { highOn, linesOn, paperMm, paperPt } from "./paper-room.ts";
-import { minutesADay, paperSheets } from "./paper-sheets.ts";
+import { paperSheets } from "./paper-sheets.ts";
 
 const mostOnSheet = 14;
 const mostLater = 120;
