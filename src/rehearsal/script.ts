@@ -19,9 +19,7 @@ export function readStep(line: string): ScriptStep | { readonly problem: Omit<Pr
 	const [verb, object = "", ...more] = said.split(/\s+/u);
 	const [place, act] = [places.find((name) => name === object), acts.find((name) => name === object)];
 	const minutes = /^\d+(?:\.\d+)?$/u.test(object) ? Number(object) : Number.POSITIVE_INFINITY;
-	const problem = (expected: string) => ({
-		problem: { expected, received: JSON.stringify(line.trim().slice(0, 80)) },
-	});
+	const problem = (expected: string) => ({ problem: { expected, received: JSON.stringify(line.trim().slice(0, 80)) } });
 	if (more.length > 0) return problem(manner);
 	switch (verb) {
 		case "look":

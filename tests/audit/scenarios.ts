@@ -192,18 +192,22 @@ const grid = fc
 	});
 
 /** A sound day with a grid of regimens. */
-const swept = fc.tuple(day("compare", 24), grid).map(([raw, sweep]) => ({
-	...raw,
-	replications: Math.min(20, raw.replications),
-	compare: undefined,
-	dressings: raw.dressings.slice(0, 1).map((dressing) => ({
-		...dressing,
-		regimen: { depth: "-125 mmHg", fill: "50 mL", dwell: "5 min", suction: "2 h" },
-	})),
-	happenings: [],
-	usual: raw.horizon.length % 2 === 0 ? undefined : { dwell: "10 min" },
-	sweep,
-}));
+const swept = fc
+	.tuple(day("compare", 24), grid)
+	.map(([raw, sweep]) => ({
+		...raw,
+		replications: Math.min(20, raw.replications),
+		compare: undefined,
+		dressings: raw.dressings
+			.slice(0, 1)
+			.map((dressing) => ({
+				...dressing,
+				regimen: { depth: "-125 mmHg", fill: "50 mL", dwell: "5 min", suction: "2 h" },
+			})),
+		happenings: [],
+		usual: raw.horizon.length % 2 === 0 ? undefined : { dwell: "10 min" },
+		sweep,
+	}));
 
 const stock = (least: number, most: number) =>
 	fc.oneof(

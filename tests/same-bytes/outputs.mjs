@@ -53,13 +53,11 @@ function ran({ words, script, input = "", columns }, cwd) {
 		child.stdout.on("data", (bytes) => out.push(bytes));
 		child.stderr.on("data", (bytes) => err.push(bytes));
 		child.stdin.on("error", () => {}).end(input); // it may not want to read
-		child.on("error", reject).on("close", (status, signal) =>
-			resolve({
-				stdout: Buffer.concat(out),
-				stderr: Buffer.concat(err),
-				status: `${status ?? signal}\n`,
-			}),
-		);
+		child
+			.on("error", reject)
+			.on("close", (status, signal) =>
+				resolve({ stdout: Buffer.concat(out), stderr: Buffer.concat(err), status: `${status ?? signal}\n` }),
+			);
 	});
 }
 
@@ -83,10 +81,7 @@ async function keep({ name, steps, files = {} }, number) {
 		const before = steps.length === 1 ? "" : `${i + 1}.`;
 		for (const [what, bytes] of Object.entries(told)) write(join(kept, `${before}${what}`), bytes);
 	}
-	for (const entry of readdirSync(cwd, {
-		recursive: true,
-		withFileTypes: true,
-	})) {
+	for (const entry of readdirSync(cwd, { recursive: true, withFileTypes: true })) {
 		const path = join(entry.parentPath, entry.name);
 		const file = relative(cwd, path);
 		if (!entry.isFile() || file in files) continue;

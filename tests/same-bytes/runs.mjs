@@ -181,9 +181,7 @@ const drillRuns = [
 			...Object.entries(scripts).map(([as, input]) => of(drill, { input, as: ` (${as})` })),
 			of(`${drill} --json`, { input: scripts.looks, as: " (looks)" }),
 			of(`${drill} --out here`, { input: scripts.acts, as: " (acts)" }),
-			of(`${drill} --seed b --script acts.txt --out here --json`, {
-				files: { "acts.txt": acts },
-			}),
+			of(`${drill} --seed b --script acts.txt --out here --json`, { files: { "acts.txt": acts } }),
 			of(drill, { columns: 70, input: asked, as: " at a terminal" }),
 			several(named(`${drill} --link and played`), [
 				`${drill} --link`,
@@ -227,10 +225,7 @@ const terminals = [
 	})),
 );
 
-const library = {
-	name: "the library",
-	steps: [{ script: "library.mjs", words: days.map(path) }],
-};
+const library = { name: "the library", steps: [{ script: "library.mjs", words: days.map(path) }] };
 
 /** All runs, those of one command beside each other. */
 export const runs = () => [

@@ -68,10 +68,6 @@ export function wrong(textOf) {
 	return [
 		...lines.map((line) => ({ line, files })),
 		{ line: "check -", input: "title: 3\n", as: " (a title alone)" },
-		{
-			line: "drill scenarios/rehearse-02.yaml",
-			input: files["acts.txt"],
-			as: " (acts that are none)",
-		},
+		{ line: "drill scenarios/rehearse-02.yaml", input: files["acts.txt"], as: " (acts that are none)" },
 	];
 }

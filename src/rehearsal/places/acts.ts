@@ -72,10 +72,7 @@ export const actFacts: { readonly [A in Act]: ActFact } = {
 		done: "A new port with a new line is on, beside the old one.",
 		takes: "hands.port",
 		lookFirst: [["suction-line"], ["port"]],
-		last: {
-			minutes: (k) => Math.min(k["port.pumpOff"], k["hands.port"]),
-			begin: (process) => process.portWork(true),
-		},
+		last: { minutes: (k) => Math.min(k["port.pumpOff"], k["hands.port"]), begin: (process) => process.portWork(true) },
 		finish({ process }) {
 			process.portWork(false);
 			process.mendByCall("suction-path-obstructed", false);
@@ -112,12 +109,7 @@ export const actFacts: { readonly [A in Act]: ActFact } = {
 		lookFirst: [["suction-line"], ["port"], ["edge"], ["dressing"]],
 		begin: ({ process }) => process.change.start(),
 	},
-	"call-help": {
-		words: "call for help",
-		done: "Help has been called and is on its way.",
-		takes: 1,
-		lookFirst: [],
-	},
+	"call-help": { words: "call for help", done: "Help has been called and is on its way.", takes: 1, lookFirst: [] },
 };
 
 const leaks = ({ air, constants }: DressingProcess) => air.leak > constants["leak.sound"];

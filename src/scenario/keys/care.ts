@@ -85,9 +85,7 @@ const shift = record("a shift", {
 
 const nursesOrShifts = z.union(
 	[nurses, list(shift, "a list of shifts", 24, "shifts", { least: "one or more shifts" })],
-	{
-		error: "unlimited, a whole number from 1 to 1000, or a list of shifts with from and nurses",
-	},
+	{ error: "unlimited, a whole number from 1 to 1000, or a list of shifts with from and nurses" },
 );
 
 /** Over weeks the number of nurses may go by the shift. */

@@ -22,10 +22,7 @@ export const partialShape = {
 	dressing: name("the id of a dressing", "the dressing it is laid over; all of them where it is left out").optional(),
 	...someSettings,
 };
-const partialRegimen = record(what, {
-	...partialShape,
-	...z.strictObject(unitParts).partial().shape,
-});
+const partialRegimen = record(what, { ...partialShape, ...z.strictObject(unitParts).partial().shape });
 
 export const compare = z
 	.record(name("a name", "name of the regimen"), partialRegimen, { error: "a map of names and partial regimens" })

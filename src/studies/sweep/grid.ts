@@ -41,12 +41,7 @@ export function sweepPlan(scenario: Scenario, grid: SweepGrid): SweepPlan {
 	return {
 		scenario,
 		dressing: grid.dressing,
-		axes: axes.map(({ name, values }) => ({
-			name,
-			unit: axisUnits[name],
-			values,
-			current: own[name],
-		})),
+		axes: axes.map(({ name, values }) => ({ name, unit: axisUnits[name], values, current: own[name] })),
 		usual: scenario.usual === null ? null : withUsual(scenario, scenario.usual, grid.dressing),
 		points: combinations.map((values) => ({
 			at: values.filter((_, i) => all[i].values.length > 1),

@@ -105,7 +105,9 @@ export const waterLineWords = <S>(
 
 /** Labels of a water line. */
 export function waterLineLabels<S>(
-	of: (scope: S) => readonly {
+	of: (
+		scope: S,
+	) => readonly {
 		readonly day: DressingDay;
 		readonly regimens: DressingScope["dressing"]["regimens"];
 		readonly canisterMl: number;

@@ -68,9 +68,7 @@ const item = record("a regimen", { from: from.optional(), ...shape });
 export const regimen = z
 	.union(
 		[record("a regimen", shape), list(item, "a list of regimens", 50, "regimens", { least: "one or more regimens" })],
-		{
-			error: `a regimen, a map with the keys ${Object.keys(shape).join(", ")}, or a list of such maps with from:`,
-		},
+		{ error: `a regimen, a map with the keys ${Object.keys(shape).join(", ")}, or a list of such maps with from:` },
 	)
 	.describe("the regimen, or a list of regimens that take over at stated times");
 
