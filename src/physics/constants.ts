@@ -1,6 +1,5 @@
 /** Where a number comes from, printed wherever it is used. */
 export const provenances = ["published", "common practice", "assumed"] as const;
-
 export type Provenance = (typeof provenances)[number];
 
 export interface ConstantFact {
@@ -163,7 +162,6 @@ export const constantFacts = {
 	},
 	"notice.canister": assumed(0.9, "", "share of its size at which a canister is noted as nearly full"),
 } as const satisfies Record<string, ConstantFact>;
-
 export type ConstantName = keyof typeof constantFacts;
 
 /** The numbers themselves, by name, in the units of `constantFacts`. */

@@ -9,16 +9,8 @@ export {
 	timeConstant,
 	timeToDepth,
 } from "./air.ts";
-export {
-	type ConstantFact,
-	type ConstantName,
-	type Constants,
-	constantFacts,
-	constantNames,
-	constantsWith,
-	type Provenance,
-	type Range,
-} from "./constants.ts";
+export type { ConstantFact, ConstantName, Constants, Provenance, Range } from "./constants.ts";
+export { constantFacts, constantNames, constantsWith } from "./constants.ts";
 export { supportedDigits } from "./digits.ts";
 export { airToThin, deepestHeld, drawdownMin } from "./drawdown.ts";
 export { conductance, type Draining, drainedAfter, levelAfter, timeToDrained, timeToLevel, weeping } from "./liquid.ts";

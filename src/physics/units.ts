@@ -70,7 +70,6 @@ const dimensions = {
 	frequency: ["/d", "/h", "/min", "/w"],
 	ratio: ["", "%"],
 } as const satisfies Record<string, readonly string[]>;
-
 export type Dimension = keyof typeof dimensions;
 
 export const dimensionNames = Object.keys(dimensions) as readonly Dimension[]; // keys forgets the names it lists

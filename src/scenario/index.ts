@@ -9,16 +9,8 @@ export { defaults } from "./meaning/defaults.ts";
 export { expectedEvents, maxExpectedEvents } from "./meaning/events.ts";
 export { usualDepth, usualDwellMin, usualSuctionMin } from "./meaning/practice.ts";
 export type { HiddenCause, RehearsalPlan } from "./meaning/rehearsal-plan.ts";
-export {
-	type Care,
-	type Dressing,
-	type Happening,
-	type Regimen,
-	type RegimenPatch,
-	type Scenario,
-	type SweepGrid,
-	settingsText,
-} from "./meaning/scenario.ts";
+export type { Care, Dressing, Happening, Regimen, RegimenPatch, Scenario, SweepGrid } from "./meaning/scenario.ts";
+export { settingsText } from "./meaning/scenario.ts";
 export type { StoreItem, TherapyLength, WardScenario } from "./meaning/ward.ts";
 export { type Checked, checkScenario, readScenario } from "./read.ts";
 export { readSweep } from "./read-sweep.ts";

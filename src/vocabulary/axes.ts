@@ -9,7 +9,6 @@ export const axisUnits = {
 	start: "clock",
 	apart: "min",
 } as const;
-
 export type AxisName = keyof typeof axisUnits;
 
 export const axisNames = Object.keys(axisUnits) as readonly AxisName[]; // keys forgets the names it lists

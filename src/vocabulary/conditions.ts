@@ -2,7 +2,6 @@ import type { ConstantName } from "../physics/index.ts";
 
 /** After the categories of IEC 60601-1-8. */
 export const priorities = ["medium", "high"] as const;
-
 export type Priority = (typeof priorities)[number];
 
 export interface ConditionFact {
@@ -27,7 +26,6 @@ export const conditionFacts = {
 	"suction-absent": { priority: "medium", hands: null, withholdsFill: false },
 	"large-output": { priority: "high", hands: null, withholdsFill: true },
 } satisfies Record<string, ConditionFact>;
-
 export type Condition = keyof typeof conditionFacts;
 
 export const conditions = Object.keys(conditionFacts) as readonly Condition[]; // keys forgets the names it lists
@@ -38,5 +36,4 @@ export const callsNurse = (condition: Condition): boolean => conditionFacts[cond
 
 /** How an alarm came to its end. */
 export const endings = ["call", "round", "scripted", "dressing-change", "by-itself", "horizon"] as const;
-
 export type Ending = (typeof endings)[number];

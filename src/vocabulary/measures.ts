@@ -3,7 +3,6 @@ import { type TotalName, totalFacts, totalNames, type Unit } from "./totals.ts";
 
 /** Times of day that a ward keeps clear where it can; the clock times are the scenario's. */
 export const avoidedTimes = ["handOver", "meals", "smallHours"] as const;
-
 export type AvoidedTime = (typeof avoidedTimes)[number];
 
 /** What regimens are compared by: every total, alarms by condition and by half of the day, and what a ward asks of them. */

@@ -1,6 +1,5 @@
 /** What a dressing takes from the stores, in the order in which it is listed everywhere. */
 export const pieceKinds = ["canister", "solution", "kit", "port", "line"] as const;
-
 export type PieceKind = (typeof pieceKinds)[number];
 
 /** Why a piece is taken. */
@@ -14,5 +13,4 @@ export const demandCauses = [
 	"dressing-change",
 	"clogged",
 ] as const;
-
 export type DemandCause = (typeof demandCauses)[number];

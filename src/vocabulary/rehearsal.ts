@@ -10,17 +10,14 @@ export const causeNames = [
 	"left-off",
 	"bleeding",
 ] as const;
-
 export type CauseName = (typeof causeNames)[number];
 
 /** How a cause came to its end. */
 export const troubleEnds = ["mended", "by-itself", "handed-over"] as const;
-
 export type TroubleEnd = (typeof troubleEnds)[number];
 
 /** Where a trainee can look. */
 export const places = ["dressing", "suction-line", "fill-line", "canister", "source", "port", "edge", "unit"] as const;
-
 export type Place = (typeof places)[number];
 
 /** What a trainee can do. */
@@ -36,12 +33,10 @@ export const acts = [
 	"new-dressing",
 	"call-help",
 ] as const;
-
 export type Act = (typeof acts)[number];
 
 /** How a rehearsal came to its end. */
 export const shiftEnds = ["shift-over", "handed-over", "left"] as const;
-
 export type ShiftEnd = (typeof shiftEnds)[number];
 
 /**
@@ -49,5 +44,4 @@ export type ShiftEnd = (typeof shiftEnds)[number];
  * the bench, or the same case had been debriefed before.
  */
 export const revelations = ["ended-early", "opened-on-bench", "run-again"] as const;
-
 export type Revealed = (typeof revelations)[number];

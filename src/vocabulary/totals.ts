@@ -31,7 +31,6 @@ export const totalNames = [
 	/** Hands-on minutes of nurses. */
 	"nurseMin",
 ] as const;
-
 export type TotalName = (typeof totalNames)[number];
 
 export type Unit = "mL" | "min" | "" | "share" | "currency";

@@ -1,12 +1,5 @@
-import {
-	checkScenario,
-	checkWard,
-	fullScenario,
-	isWard,
-	type Problem,
-	sentence,
-	UnusableInput,
-} from "../../scenario/index.ts";
+import type { Problem } from "../../scenario/index.ts";
+import { checkScenario, checkWard, fullScenario, isWard, sentence, UnusableInput } from "../../scenario/index.ts";
 import { readScenarioFile } from "../files/read-file.ts";
 import { beside, placedIn } from "../files/scenario-files.ts";
 import type { Typed } from "../options/options.ts";

@@ -1,13 +1,6 @@
 import { createInterface } from "node:readline/promises";
-import {
-	type Answer,
-	type Rehearsal,
-	readStep,
-	type ScriptStep,
-	stepText,
-	takeStep,
-	viewWords,
-} from "../../rehearsal/index.ts";
+import type { Answer, Rehearsal, ScriptStep } from "../../rehearsal/index.ts";
+import { readStep, stepText, takeStep, viewWords } from "../../rehearsal/index.ts";
 import { manual } from "../../rehearsal/places/takings.ts";
 import type { Debrief } from "../../results/index.ts";
 import { sentence } from "../../scenario/index.ts";

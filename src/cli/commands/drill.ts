@@ -1,13 +1,6 @@
 import { join } from "node:path";
-import {
-	caseLink,
-	drawCase,
-	isCaseLink,
-	Rehearsal,
-	readCaseLink,
-	readScript,
-	type ScriptStep,
-} from "../../rehearsal/index.ts";
+import type { ScriptStep } from "../../rehearsal/index.ts";
+import { caseLink, drawCase, isCaseLink, Rehearsal, readCaseLink, readScript } from "../../rehearsal/index.ts";
 import { checkScenario, type Problem, type Scenario, UnusableInput } from "../../scenario/index.ts";
 import { readScenarioFile } from "../files/read-file.ts";
 import { folderFor } from "../files/report-folder.ts";

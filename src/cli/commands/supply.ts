@@ -1,13 +1,7 @@
 import { join } from "node:path";
 import { checkWard, type Problem, UnusableInput, type WardOverrides } from "../../scenario/index.ts";
-import {
-	mergedPart,
-	orderRules,
-	SupplyGathering,
-	type SupplyPart,
-	supplyResult,
-	wardBlocks,
-} from "../../studies/index.ts";
+import type { SupplyPart } from "../../studies/index.ts";
+import { mergedPart, orderRules, SupplyGathering, supplyResult, wardBlocks } from "../../studies/index.ts";
 import { version } from "../files/own.ts";
 import { folderFor } from "../files/report-folder.ts";
 import { beside, checkedFile, oneFile, scenarioStem } from "../files/scenario-files.ts";

@@ -1,15 +1,7 @@
 import type { SweepClock } from "../../results/index.ts";
 import { type Problem, UnusableInput } from "../../scenario/index.ts";
-import {
-	along,
-	blockCount,
-	clockOfPoint,
-	type SweepAsked,
-	type SweepPlan,
-	sweepPlan,
-	sweepResult,
-	sweepStudy,
-} from "../../studies/index.ts";
+import type { SweepAsked, SweepPlan } from "../../studies/index.ts";
+import { along, blockCount, clockOfPoint, sweepPlan, sweepResult, sweepStudy } from "../../studies/index.ts";
 import { readInput } from "../files/input.ts";
 import { version } from "../files/own.ts";
 import { Unfinished } from "../files/unfinished.ts";

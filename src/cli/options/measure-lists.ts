@@ -1,13 +1,7 @@
 import { nearest } from "../../scenario/reading/nearest.ts";
 import type { Constraint, MeasureTarget, PrecisionTarget, SweepAsked } from "../../studies/index.ts";
-import {
-	isMeasureName,
-	isTotalName,
-	type MeasureName,
-	measureFact,
-	measureNames,
-	totalNames,
-} from "../../vocabulary/index.ts";
+import type { MeasureName } from "../../vocabulary/index.ts";
+import { isMeasureName, isTotalName, measureFact, measureNames, totalNames } from "../../vocabulary/index.ts";
 import { quoted } from "../terminal/quoted.ts";
 import type { Read, Refuse } from "./values.ts";
 

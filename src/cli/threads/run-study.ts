@@ -1,12 +1,5 @@
-import {
-	blockSize,
-	type GroupSums,
-	type Study,
-	StudyGathering,
-	type StudyPart,
-	type StudyTask,
-	studyTasks,
-} from "../../studies/index.ts";
+import type { GroupSums, Study, StudyPart, StudyTask } from "../../studies/index.ts";
+import { blockSize, StudyGathering, studyTasks } from "../../studies/index.ts";
 import { taskKey } from "../files/unfinished.ts";
 import { runJob } from "./run-job.ts";
 

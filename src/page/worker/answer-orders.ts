@@ -1,13 +1,6 @@
 import type { Desk } from "./desk.ts";
-import {
-	type Answer,
-	type NumberedAnswer,
-	type NumberedOrder,
-	type Order,
-	type Work,
-	type Works,
-	works,
-} from "./orders.ts";
+import type { Answer, NumberedAnswer, NumberedOrder, Order, Work, Works } from "./orders.ts";
+import { works } from "./orders.ts";
 
 /** The two ends of a worker's line, as the worker sees it. */
 export interface Line {

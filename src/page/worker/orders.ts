@@ -1,13 +1,8 @@
 import { type CompareAnswer, type CompareOrder, runComparison } from "./compare-order.ts";
 import { type DayAnswer, type DayOrder, runDay } from "./day-order.ts";
 import type { Desk, Fault } from "./desk.ts";
-import {
-	type BeginOrder,
-	type DebriefOrder,
-	RehearsalRun,
-	type RehearsalRunAnswer,
-	type StepOrder,
-} from "./rehearse-order.ts";
+import type { BeginOrder, DebriefOrder, RehearsalRunAnswer, StepOrder } from "./rehearse-order.ts";
+import { RehearsalRun } from "./rehearse-order.ts";
 import { type RestsOnAnswer, type RestsOnOrder, runRestsOn } from "./rests-on-order.ts";
 import { runStores, type StoresAnswer, type StoresOrder } from "./stores-order.ts";
 

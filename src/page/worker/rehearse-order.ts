@@ -1,15 +1,5 @@
-import {
-	drawCase,
-	type HandedOut,
-	Rehearsal,
-	type Answer as RehearsalAnswer,
-	type ScriptStep,
-	type SoFar,
-	type Taking,
-	takeStep,
-	takings,
-	type View,
-} from "../../rehearsal/index.ts";
+import type { HandedOut, Answer as RehearsalAnswer, ScriptStep, SoFar, Taking, View } from "../../rehearsal/index.ts";
+import { drawCase, Rehearsal, takeStep, takings } from "../../rehearsal/index.ts";
 import type { Debrief } from "../../results/index.ts";
 import type { Revealed } from "../../vocabulary/index.ts";
 import type { Clock } from "../../words/index.ts";

@@ -63,7 +63,6 @@ export const defaults = {
 	"stores[].review": ofProject("continuous"),
 	"stores[].service": ofProject("99 %"),
 } as const;
-
 export type DefaultPath = keyof typeof defaults;
 
 /** A leaf of the schema that stands at its default where the file leaves it out. */
