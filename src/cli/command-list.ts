@@ -1,5 +1,6 @@
 import { manual } from "../rehearsal/places/takings.ts";
 import type { Problem } from "../scenario/reading/problem.ts";
+import { axisNames } from "../vocabulary/index.ts";
 import type { OptionName, Typed } from "./options/options.ts";
 import type { ExitStatus } from "./terminal/failure.ts";
 
@@ -70,19 +71,7 @@ export const commandList: readonly CommandEntry[] = [
 		operands: "<file>",
 		description: "runs a grid of regimens on the same random numbers, and maps what each gives",
 		argument: oneScenario,
-		options: [
-			...running,
-			"dwell",
-			"suction",
-			"fill",
-			"depth",
-			"start",
-			"apart",
-			["measures", null, "what to map, in this order"],
-			"keep",
-			"efficient",
-			"curve",
-		],
+		options: [...running, ...axisNames, ["measures", null, "what to map, in this order"], "keep", "efficient", "curve"],
 		examples: [
 			'slackwater sweep thigh.yaml --dwell "2 min to 20 min by 2 min" --suction "1 h to 5 h by 30 min"',
 			'slackwater sweep thigh.yaml --keep "nightCalls<0.5" --efficient meanExudateShare:lower,nurseMin',
@@ -147,12 +136,7 @@ ${manual}
 			...gathering,
 			"seed",
 			["replications", null, "how often the weeks are simulated"],
-			"weeks",
-			"chance",
-			"workers",
-			"shard",
-			"rulesOnly",
-			"rules",
+			...(["weeks", "chance", "workers", "shard", "rulesOnly", "rules"] as const),
 		],
 		examples: [
 			"slackwater supply scenarios/ward/hospital.yaml",

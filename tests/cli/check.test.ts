@@ -1,7 +1,8 @@
 import { readFileSync, rmSync, truncateSync } from "node:fs";
 import { join } from "node:path";
 import { describe, expect, test } from "vitest";
-import { checkJsonSchema } from "../../src/cli/commands/check-json.ts";
+import * as z from "zod";
+import { checkFormat } from "../../src/cli/commands/check-json.ts";
 import { maxExpectedEvents, readScenario, type Scenario } from "../../src/scenario/index.ts";
 import { readingsOf } from "../processor-time.ts";
 import { meaning } from "../scenario/meant.ts";
@@ -10,7 +11,7 @@ import { bytesRead } from "./bytes-read.ts";
 import { filesOf, here, isSentence, lines, names, scenario, shell, spawned, temporary, written } from "./program.ts";
 
 const { Ajv2020 } = await import("ajv/dist/2020.js");
-const validate = new Ajv2020({ allErrors: true }).compile(checkJsonSchema);
+const validate = new Ajv2020({ allErrors: true }).compile(z.toJSONSchema(checkFormat));
 const folder = temporary();
 
 test("every scenario of the project is sound, all in one call", async () => {

@@ -1,5 +1,5 @@
 import { expect, test } from "vitest";
-import { notices } from "../../src/cli/files/notices.ts";
+import { notices } from "../../src/cli/files/page-file.ts";
 
 test("notices keep every paragraph once, and cannot end a comment of HTML", () => {
 	const one = (year: number, more = "") =>

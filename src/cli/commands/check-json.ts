@@ -1,3 +1,4 @@
+import * as z from "zod";
 import type { Problem } from "../../scenario/index.ts";
 
 /** What `check` found in one file. */
@@ -14,50 +15,25 @@ export function checkJson(files: readonly CheckedFile[]): string {
 	return `${JSON.stringify({ format: "slackwater/check@1", files: printed }, null, 2)}\n`;
 }
 
-const text = { type: "string" };
-const place = { type: "integer", minimum: 1 };
+const place = z.int().min(1).optional();
+const problem = z.looseObject({
+	path: z.string().describe("Path in the file; empty for the file itself."),
+	expected: z.string(),
+	received: z.string(),
+	suggestion: z.string().optional().describe("A near miss."),
+	line: place,
+	column: place,
+});
+const file = z.string().describe("As it was named.");
+const notes = z.array(z.string()).describe("What is allowed but probably not meant.");
+const sound = z.looseObject({ file, sound: z.literal(true), problems: z.array(problem).max(0), notes });
+const unsound = z.looseObject({ file, sound: z.literal(false), problems: z.array(problem).min(1), notes });
 
-/** JSON Schema (draft 2020-12) of the format. Objects may gain keys; those named here keep their meaning. */
-export const checkJsonSchema = {
-	$schema: "https://json-schema.org/draft/2020-12/schema",
-	$id: "urn:slackwater:check:1",
-	title: "slackwater/check@1",
-	description: "Which scenario files are sound, and what is wrong with others.",
-	type: "object",
-	required: ["format", "files"],
-	properties: {
-		format: { const: "slackwater/check@1" },
-		files: {
-			type: "array",
-			items: {
-				type: "object",
-				required: ["file", "sound", "problems", "notes"],
-				properties: {
-					file: { ...text, description: "As it was named." },
-					sound: { type: "boolean" },
-					problems: {
-						type: "array",
-						items: {
-							type: "object",
-							required: ["path", "expected", "received"],
-							properties: {
-								path: { ...text, description: "Path in the file; empty for the file itself." },
-								expected: text,
-								received: text,
-								suggestion: { ...text, description: "A near miss." },
-								line: place,
-								column: place,
-							},
-						},
-					},
-					notes: { type: "array", items: text, description: "What is allowed but probably not meant." },
-				},
-				// A file is sound where it has no problem, and only there.
-				if: { properties: { sound: { const: true } } },
-				// biome-ignore lint/suspicious/noThenProperty: a keyword of JSON Schema
-				then: { properties: { problems: { type: "array", maxItems: 0 } } },
-				else: { properties: { problems: { type: "array", minItems: 1 } } },
-			},
-		},
-	},
-};
+/** The format. Objects may gain keys; those named here keep their meaning. */
+export const checkFormat = z
+	.looseObject({ format: z.literal("slackwater/check@1"), files: z.array(z.union([sound, unsound])) })
+	.meta({
+		$id: "urn:slackwater:check:1",
+		title: "slackwater/check@1",
+		description: "Which scenario files are sound, and what is wrong with others.",
+	});

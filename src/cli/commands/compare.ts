@@ -18,11 +18,12 @@ import {
 	sensitivityStudy,
 } from "../../studies/index.ts";
 import { mainMeasures } from "../../vocabulary/index.ts";
-import { readInput } from "../files/input.ts";
 import { version } from "../files/own.ts";
+import { readInput } from "../files/scenario-files.ts";
 import { reader, type Typed } from "../options/options.ts";
 import { type ExitStatus, refuse } from "../terminal/failure.ts";
 import { quoted } from "../terminal/quoted.ts";
+import type { Effort } from "../threads/run-job.ts";
 import { studyRun } from "../threads/run-study.ts";
 import { delivery } from "./deliver.ts";
 
@@ -40,10 +41,8 @@ export async function compare(files: readonly string[], typed: Typed, problems: 
 	const arms = scenario === null ? [] : readArms(scenario, read("between") ?? null, problems);
 	if (scenario === null || problems.length > 0) throw new UnusableInput(problems);
 
-	const quiet = typed.quiet === true;
-	const { workers } = overrides;
 	const deliver = delivery(folder, typed);
-	const sums = await runComparison(scenario, arms, targets, workers, quiet);
+	const sums = await runComparison(scenario, arms, targets, overrides);
 	const drawn = drawnOf(
 		arms.map((arm) => arm.scenario),
 		sums.arms[0].count,
@@ -53,7 +52,7 @@ export async function compare(files: readonly string[], typed: Typed, problems: 
 		drawn,
 		measures,
 		targets,
-		restsOn: wanted ? await whatItRestsOn(arms, workers, quiet) : null,
+		restsOn: wanted ? await whatItRestsOn(arms, overrides) : null,
 		version: version(),
 	});
 	const drawings = () => compareDrawings(arms, drawn.replication, version());
@@ -65,12 +64,11 @@ async function runComparison(
 	scenario: Scenario,
 	arms: readonly Arm[],
 	targets: readonly MeasureTarget[],
-	workers: number | undefined,
-	quiet: boolean,
+	effort: Effort,
 ): Promise<GroupSums> {
 	const open = targets.length > 0;
 	const endless = ({ name, scenario: arm }: Arm) => ({ name, scenario: { ...arm, replications: mostReplications } });
-	const run = studyRun(comparisonStudy(open ? arms.map(endless) : arms), workers, quiet);
+	const run = studyRun(comparisonStudy(open ? arms.map(endless) : arms), effort);
 	for (let blocks = blockCount(scenario); ; ) {
 		const [sums] = await run(blocks);
 		if (!open) return sums;
@@ -81,9 +79,9 @@ async function runComparison(
 	}
 }
 
-async function whatItRestsOn(arms: readonly Arm[], workers: number | undefined, quiet: boolean): Promise<RestsOn> {
+async function whatItRestsOn(arms: readonly Arm[], effort: Effort): Promise<RestsOn> {
 	const study = sensitivityStudy(arms);
-	const groups = await studyRun(study.study, workers, quiet)(blockCount(study.study.arms[0]));
+	const groups = await studyRun(study.study, effort)(blockCount(study.study.arms[0]));
 	return sensitivityOf(arms, study, groups);
 }
 

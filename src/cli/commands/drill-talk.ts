@@ -5,7 +5,7 @@ import { manual } from "../../rehearsal/places/takings.ts";
 import type { Debrief } from "../../results/index.ts";
 import { sentence } from "../../scenario/index.ts";
 import { cautionSentences } from "../../vocabulary/index.ts";
-import { columnsOf, wrapped } from "../terminal/wrapped.ts";
+import { columnsOf, wrapped } from "../terminal/terminal.ts";
 
 /** What is said at the start of a rehearsal. */
 export const opening = (rehearsal: Rehearsal, columns: number): string =>

@@ -9,7 +9,7 @@ import { writeFolder } from "../files/write-folder.ts";
 import { reader, type Typed } from "../options/options.ts";
 import { type ExitStatus, refuse } from "../terminal/failure.ts";
 import { fileName } from "../terminal/quoted.ts";
-import { columnsOf } from "../terminal/wrapped.ts";
+import { columnsOf } from "../terminal/terminal.ts";
 import { debriefWords, opening, play, playTyped } from "./drill-talk.ts";
 
 /**

@@ -1,11 +1,12 @@
 import { lstatSync, readFileSync, statSync } from "node:fs";
 import { basename, dirname, join } from "node:path";
 import { fileURLToPath } from "node:url";
-import { type Problem, UnusableInput } from "../../scenario/index.ts";
+import { checkScenario, checkWard, isWard, type Load, type Problem, UnusableInput } from "../../scenario/index.ts";
 import { ownFile, version } from "../files/own.ts";
 import { pageDataIn, pageFile } from "../files/page-file.ts";
-import { readPageFile } from "../files/page-scenarios.ts";
+import { readScenarioFile } from "../files/read-file.ts";
 import { throwIfDiskFails, tryPlace } from "../files/report-folder.ts";
+import { beside, placedIn } from "../files/scenario-files.ts";
 import { writeFolder } from "../files/write-folder.ts";
 import type { Typed } from "../options/options.ts";
 import { type ExitStatus, reasonOf, refuse } from "../terminal/failure.ts";
@@ -55,6 +56,40 @@ export async function page(files: readonly string[], typed: Typed, problems: Pro
 	await writeFolder(dirname(target), { [basename(target)]: text });
 	if (typed.quiet !== true) process.stdout.write(`The workbench is in ${fileName(target)}: open it in a browser\n`);
 	return 0;
+}
+
+/**
+ * Reads and checks a day's or a ward's file that the workbench is to open with; the title is null where there are problems.
+ * `beside`: texts of the files that a ward takes its dressings from, by the name that stands in it. `several`: problems say
+ * which of several files they are of.
+ */
+function readPageFile(file: string, several: boolean) {
+	const read = readScenarioFile(file);
+	const text = "problem" in read ? "" : read.text;
+	const named = new Map<string, string>();
+	const load: Load = (name) => {
+		const other = beside(file)(name);
+		if ("text" in other) named.set(name, other.text);
+		return other;
+	};
+	const { title, problems } = "problem" in read ? { title: null, problems: [read.problem] } : titled(text, load);
+	return {
+		file,
+		kind: isWard(text) ? "ward" : "day",
+		title,
+		text,
+		beside: Object.fromEntries(named),
+		problems: placedIn(fileName(file), problems, several),
+	};
+}
+
+function titled(text: string, load: Load) {
+	if (!isWard(text)) {
+		const { scenario, problems } = checkScenario(text);
+		return { title: scenario?.title ?? null, problems };
+	}
+	const { ward, problems } = checkWard(text, load);
+	return { title: ward?.title ?? null, problems };
 }
 
 /** The file that is written: as it was named, or of its usual name in the folder that was named. */

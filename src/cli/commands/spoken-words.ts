@@ -2,8 +2,7 @@ import { unbroken } from "../../report/kit/html-element.ts";
 import type { Spoken, SpokenPart } from "../../report/spoken.ts";
 import { type Sentence, strong } from "../../words/index.ts";
 import { printable } from "../terminal/quoted.ts";
-import type { Terminal } from "../terminal/terminal.ts";
-import { type Word, wrappedWords } from "../terminal/wrapped.ts";
+import { type Terminal, type Word, wrappedWords } from "../terminal/terminal.ts";
 
 const [bold, plain] = ["\u001B[1m", "\u001B[22m"];
 

@@ -44,12 +44,11 @@ export async function supply(files: readonly string[], typed: Typed, problems: P
 		ward === null || typed.rules === undefined ? null : readRules(typed.rules, ward, input?.data, version(), problems);
 	if (ward === null || problems.length > 0) throw new UnusableInput(problems);
 
-	const quiet = typed.quiet === true;
-	const found = known ?? (await searchRules(ward, options.workers, quiet));
+	const found = known ?? (await searchRules(ward, options));
 	if (rulesOnly)
 		return writeOne(folder, rulesName, rulesText(found, input?.data, version()), "The order rules are", typed);
 	const run = (span: readonly [number, number], take: (part: SupplyPart) => void) =>
-		runWard(ward, orderRules(found), span, options.workers, quiet, take);
+		runWard(ward, orderRules(found), span, options, take);
 	if (shard === null) {
 		const gathered = new SupplyGathering(ward);
 		await run([0, wardBlocks(ward)], (part) => gathered.add(part));

@@ -2,13 +2,14 @@ import type { SweepClock } from "../../results/index.ts";
 import { type Problem, UnusableInput } from "../../scenario/index.ts";
 import type { SweepAsked, SweepPlan } from "../../studies/index.ts";
 import { along, blockCount, clockOfPoint, sweepPlan, sweepResult, sweepStudy } from "../../studies/index.ts";
-import { readInput } from "../files/input.ts";
 import { version } from "../files/own.ts";
+import { readInput } from "../files/scenario-files.ts";
 import { Unfinished } from "../files/unfinished.ts";
 import { stopSignals } from "../files/uninterrupted.ts";
 import { readCurve, readGrid, usualMeasures } from "../options/grid.ts";
 import { reader, type Typed } from "../options/options.ts";
 import type { ExitStatus } from "../terminal/failure.ts";
+import type { Effort } from "../threads/run-job.ts";
 import { runScenario } from "../threads/run-scenario.ts";
 import { studyRun } from "../threads/run-study.ts";
 import { delivery } from "./deliver.ts";
@@ -28,17 +29,15 @@ export async function sweep(files: readonly string[], typed: Typed, problems: Pr
 	const curve = grid === null ? null : readCurve(read("curve"), grid, problems);
 	if (scenario === null || grid === null || problems.length > 0) throw new UnusableInput(problems);
 
-	const quiet = typed.quiet === true;
-	const { workers } = overrides;
 	const deliver = delivery(folder, typed);
 	const plan = sweepPlan(scenario, grid);
 	const study = sweepStudy(plan);
 	const unfinished = folder === null ? null : new Unfinished(folder, study, version());
 	const stopTelling = unfinished === null ? () => {} : tellHowToGoOn();
-	const groups = await studyRun(study, workers, quiet)(blockCount(scenario), unfinished?.parts, (part) =>
+	const groups = await studyRun(study, overrides)(blockCount(scenario), unfinished?.parts, (part) =>
 		unfinished?.note(part),
 	);
-	const clocks = await clocksOf(plan, workers, quiet);
+	const clocks = await clocksOf(plan, overrides);
 	stopTelling();
 	const result = sweepResult(plan, groups, clocks, {
 		measures: asked ?? usualMeasures(grid),
@@ -59,16 +58,12 @@ const usualGoals: SweepAsked["efficient"] = [
 ];
 
 /** When canisters and alarms are likely, for each clock time of the first phase. */
-async function clocksOf(
-	plan: SweepPlan,
-	workers: number | undefined,
-	quiet: boolean,
-): Promise<ReadonlyMap<number, SweepClock>> {
+async function clocksOf(plan: SweepPlan, effort: Effort): Promise<ReadonlyMap<number, SweepClock>> {
 	const clocks = new Map<number, SweepClock>();
 	if (!plan.axes.some(({ name }) => name === "start")) return clocks;
 	for (const point of along(plan, "start")) {
 		const { scenario } = plan.points[point];
-		const { dressings } = (await runScenario(scenario, workers, quiet)).projection();
+		const { dressings } = (await runScenario(scenario, effort)).projection();
 		clocks.set(point, clockOfPoint(dressings, plan.dressing));
 	}
 	return clocks;

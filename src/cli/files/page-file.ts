@@ -1,6 +1,5 @@
 import { createHash } from "node:crypto";
 import { readFileSync } from "node:fs";
-import { notices } from "./notices.ts";
 import { ownFile } from "./own.ts";
 
 const named: Readonly<Record<string, string>> = { "&": "&amp;", "<": "&lt;", ">": "&gt;", '"': "&quot;" };
@@ -53,6 +52,21 @@ export function pageFile(data: PageData, reportStyle: string): string {
 </body>
 </html>
 `;
+}
+
+/**
+ * The notices of the packages that went into a bundle, each paragraph once: most of them share all but a line or two.
+ * `text` is what the bundler collects, comment by comment; what comes back can stand in a comment of HTML.
+ */
+export function notices(text: string): string {
+	const paragraphs = text
+		.replaceAll(/^ {2}(?:\/\*\*?|\*\/|\*) ?/gmu, "")
+		.split(/\n\s*\n/u)
+		.map((paragraph) => paragraph.trim());
+	return [...new Set(paragraphs)]
+		.filter((paragraph) => paragraph !== "")
+		.join("\n\n")
+		.replaceAll("--", "- -");
 }
 
 /** JSON in which nothing can end the element that it stands in. */

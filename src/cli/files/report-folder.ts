@@ -6,15 +6,9 @@ import { CouldNotFinish, codeOf, reasonOf, refuse } from "../terminal/failure.ts
 import { fileName, quoted } from "../terminal/quoted.ts";
 import { uninterrupted } from "./uninterrupted.ts";
 
-/** Commands that write a report: the file that holds its result, and the part of it that has the title. */
-const reportKinds = {
-	day: { result: "day.json", about: "scenario" },
-	compare: { result: "compare.json", about: "scenario" },
-	sweep: { result: "sweep.json", about: "scenario" },
-	supply: { result: "supply.json", about: "scenario" },
-	drill: { result: "debrief.json", about: "case" },
-} as const;
-export type ReportKind = keyof typeof reportKinds;
+/** Commands that write a report. */
+const reportKinds = ["day", "compare", "sweep", "supply", "drill"] as const;
+export type ReportKind = (typeof reportKinds)[number];
 
 /**
  * The folder of a report: as it was named, else `usual` in out/; null where none is written. Adds to `problems` what keeps it
@@ -92,9 +86,11 @@ export function throwIfDiskFails(error: unknown, folder: string): void {
 
 /** The report that a folder holds; null where it holds none. */
 function reportIn(folder: string): { readonly kind: ReportKind; readonly title: string } | null {
-	for (const [kind, { result, about }] of Object.entries(reportKinds)) {
-		const title = titleIn(join(folder, result), about);
-		if (title !== null) return { kind: kind as ReportKind, title }; // entries forgets the keys
+	for (const kind of reportKinds) {
+		// The file that holds its result, and the part of it that has the title.
+		const [result, about] = kind === "drill" ? ["debrief", "case"] : [kind, "scenario"];
+		const title = titleIn(join(folder, `${result}.json`), about);
+		if (title !== null) return { kind, title };
 	}
 	return null;
 }

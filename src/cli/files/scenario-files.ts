@@ -1,8 +1,11 @@
 import { basename, dirname, join } from "node:path";
-import type { Load, Problem } from "../../scenario/index.ts";
+import { checkScenario, type Load, type Problem } from "../../scenario/index.ts";
+import type { Typed } from "../options/options.ts";
+import { override, readOverrides } from "../options/overrides.ts";
 import { refuse } from "../terminal/failure.ts";
 import { fileName } from "../terminal/quoted.ts";
 import { readScenarioFile } from "./read-file.ts";
+import { folderFor, type ReportKind } from "./report-folder.ts";
 
 /** The file of a command that takes one; none or several are added to `problems`, and the first is looked at all the same. */
 export function oneFile(
@@ -44,4 +47,21 @@ export const beside =
 export function scenarioStem(file: string): string | null {
 	const name = basename(file).replace(/\.(ya?ml|json)$/i, "");
 	return ["", ".", "..", "-"].includes(name) ? null : name;
+}
+
+/**
+ * What a command that runs one scenario has to work on: the scenario file with the options laid over it (null where there
+ * are problems) and the folder of the report. Everything that is wrong with them is added to `problems`.
+ */
+export async function readInput(kind: ReportKind, files: readonly string[], typed: Typed, problems: Problem[]) {
+	const overrides = readOverrides(typed, problems);
+	const file = oneFile(kind, files, "one scenario file", problems);
+	const checked = file === undefined ? null : checkedFile(file, checkScenario);
+	problems.push(...(checked?.problems ?? []));
+	const scenario = checked?.scenario ? override(checked.scenario, overrides, problems) : null;
+	const stem = scenarioStem(file ?? "");
+	// A comparison or a sweep says so, that a file may have a report of each.
+	const usual = kind === "day" ? (stem ?? kind) : `${stem ?? "scenario"}-${kind}`;
+	const folder = await folderFor(kind, typed, usual, scenario?.title ?? null, problems);
+	return { scenario, overrides, folder };
 }

@@ -12,8 +12,8 @@ export function readOverrides(typed: Typed, problems: Problem[]) {
 		chance: read("chance"),
 		/** The replication to draw; undefined: the typical one. */
 		draw: read("draw"),
-		/** Threads; undefined: as many as the work is worth. */
 		workers: read("workers"),
+		quiet: typed.quiet === true,
 		/** Half-widths to reach; empty where none were asked for. */
 		precision: read("precision") ?? [],
 	};

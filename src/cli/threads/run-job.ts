@@ -16,6 +16,14 @@ export const spans = (first: number, last: number, step: number): BlockTask[] =>
 		last: Math.min(first + (i + 1) * step, last),
 	}));
 
+/** How a run is done; what it comes to is the same. */
+export interface Effort {
+	/** Threads; undefined: as many as the work is worth. */
+	readonly workers?: number | undefined;
+	/** Whether how far it has come is kept to itself. */
+	readonly quiet: boolean;
+}
+
 /**
  * Does every task of a job, here or in threads, as many as `workers` says or as its `days` are worth. Parts are handed to
  * `take` as they are done. How many of the `total` replications are done, `done` of them before it began, is shown.
@@ -23,9 +31,7 @@ export const spans = (first: number, last: number, step: number): BlockTask[] =>
 export async function runJob<K extends keyof JobKinds>(
 	job: Extract<Job, { readonly kind: K }>,
 	tasks: readonly JobKinds[K]["task"][],
-	how: {
-		readonly workers: number | undefined;
-		readonly quiet: boolean;
+	how: Effort & {
 		readonly days: number;
 		readonly total: number;
 		readonly done?: number;

@@ -1,13 +1,13 @@
 import type { GroupSums, Study, StudyPart, StudyTask } from "../../studies/index.ts";
 import { blockSize, StudyGathering, studyTasks } from "../../studies/index.ts";
 import { taskKey } from "../files/unfinished.ts";
-import { runJob } from "./run-job.ts";
+import { type Effort, runJob } from "./run-job.ts";
 
 /**
  * A study that is run in one go or further and further, until what it is run for is known: the function that runs it on to
  * `blocks` blocks of every group. Parts that `finished` holds are not run again; those that are run are told to `note`.
  */
-export function studyRun(study: Study, workers: number | undefined, quiet: boolean) {
+export function studyRun(study: Study, effort: Effort) {
 	const gathering = new StudyGathering(study);
 	const [{ replications, horizonMin, dressings }] = study.arms;
 	/** Replications of all arms that a task runs, at the most. */
@@ -27,8 +27,7 @@ export function studyRun(study: Study, workers: number | undefined, quiet: boole
 			if (part !== undefined) gathering.add(part);
 		}
 		await runJob<"study">({ kind: "study", study }, open, {
-			workers,
-			quiet,
+			...effort,
 			days: sizeOf(open) * dressings.length * (horizonMin / 1440),
 			total: sizeOf(tasks),
 			done: sizeOf(tasks) - sizeOf(open),
