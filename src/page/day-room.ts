@@ -4,11 +4,10 @@ import { compareView } from "./compare/compare-view.ts";
 import { dayView } from "./day/day-view.ts";
 import { sourcesView } from "./day/sources-view.ts";
 import { Bench, type Findings } from "./editor/bench.ts";
-import { historyOf } from "./editor/history.ts";
+import { historyOf, sheetOf } from "./editor/history.ts";
 import { scenarioPanel } from "./editor/scenario-panel.ts";
 import { dataOf } from "./editor/scenario-text.ts";
 import type { Shape } from "./editor/shape.ts";
-import { sheetOf } from "./editor/sheet.ts";
 import type { Room, Surroundings } from "./shell/room.ts";
 import type { ViewName } from "./shell/views.ts";
 import { Engine } from "./worker/engine.ts";
@@ -155,12 +154,8 @@ export function dayRoom(html: HtmlMaker, of: Surroundings & { checked(findings: 
 	const room: Room = {
 		bench,
 		panel,
-		get title() {
-			return title;
-		},
-		get whole() {
-			return bench.text;
-		},
+		title: () => title,
+		whole: () => bench.text,
 		again: () => bench.lay(own.scenario),
 		run,
 		redraw: () => {

@@ -39,7 +39,7 @@ export function openWorkbench(document: Document, worker: string): void {
 			"This browser keeps nothing for a page that was opened from a disk: save the scenario as a file before you leave.",
 		);
 	};
-	const surroundings = { window, frames, address: worker, own, sign, told, named, say, view: () => views.name };
+	const surroundings = { window, frames, address: worker, own, sign, told, named, say, view: () => views.name() };
 	const day = dayRoom(html, {
 		...surroundings,
 		keep: keepOf(window, "workbench", own.scenario, unkept),
@@ -67,11 +67,11 @@ export function openWorkbench(document: Document, worker: string): void {
 		turned,
 	);
 	/** What is looked at. */
-	const room = (): Room => (views.name === "Stores" ? stores : day.room);
+	const room = (): Room => (views.name() === "Stores" ? stores : day.room);
 	const arrive = arrivals({
 		day: day.room,
 		stores,
-		view: () => views.name,
+		view: () => views.name(),
 		turn: views.turn,
 		begin: rehearsal.begin,
 		say,
@@ -85,7 +85,7 @@ export function openWorkbench(document: Document, worker: string): void {
 			say("");
 			room().again();
 		},
-		linked: () => room().whole,
+		linked: () => room().whole(),
 		title: () => title.textContent ?? "",
 	});
 	const panelPlace = html("div", { class: "panel" });
@@ -112,14 +112,14 @@ export function openWorkbench(document: Document, worker: string): void {
 	}
 
 	function run(steady: boolean): void {
-		document.body.dataset.view = views.name;
+		document.body.dataset.view = views.name();
 		sign.ask();
 		room().run(steady);
 	}
 
 	/** A day that was under way when the view was turned to the stores names nothing there; a case that is rehearsed has its own name. */
 	function named(): void {
-		const words = (views.name === "Rehearse" ? rehearsal.title : null) ?? room().title;
+		const words = (views.name() === "Rehearse" ? rehearsal.title() : null) ?? room().title();
 		title.textContent = words;
 		document.title = `${words}: workbench`;
 	}

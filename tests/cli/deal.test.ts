@@ -13,7 +13,7 @@ const scenario = readScenario(`${least}replications: 3010\n`);
 const tasks = dayTasks(scenario);
 const job = { kind: "day", scenario } as const;
 const bytes = (gathering: ProjectionGathering) => dayJson(dayResult(scenario, gathering, "1.2.3"));
-const alone = bytes(await runScenario(scenario, 1, true));
+const alone = bytes(await runScenario(scenario, { workers: 1, quiet: true }));
 
 async function dealt(threads: number, script: URL): Promise<string> {
 	const gathering = new ProjectionGathering(scenario);

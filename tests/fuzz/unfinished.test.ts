@@ -33,7 +33,7 @@ const said = (groups: readonly GroupSums[]) =>
 async function run(place: string, of = study) {
 	const unfinished = keep(place, of);
 	let noted = 0;
-	const groups = await studyRun(of, 1, true)(blocks, unfinished.parts, (part) => {
+	const groups = await studyRun(of, { workers: 1, quiet: true })(blocks, unfinished.parts, (part) => {
 		noted++;
 		unfinished.note(part);
 	});

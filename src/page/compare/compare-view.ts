@@ -7,10 +7,10 @@ import { compareJson } from "../../results/compare.ts";
 import type { CompareResult, RestsOn, TracedDayResult } from "../../results/index.ts";
 import { counted, roundShare, spanWords } from "../../words/index.ts";
 import { type DrawnLine, waterLines } from "../day/water-lines.ts";
-import { emptyNote, headed, labelled, options, pressed } from "../kit/controls.ts";
+import { emptyNote, headed, labelled, options, pressed, saveButton } from "../kit/controls.ts";
 import type { Frames } from "../kit/frames.ts";
-import { saveButton } from "../kit/save-file.ts";
-import { type Between, regimenSides, type SideTurns } from "./regimen-sides.ts";
+import type { Between } from "../worker/orders.ts";
+import { regimenSides, type SideTurns } from "./regimen-sides.ts";
 import { restsOnPart } from "./rests-on-part.ts";
 
 /** What the reader does with a comparison. */
@@ -42,7 +42,7 @@ export function compareView(html: HtmlMaker, frames: Frames, turns: ComparisonTu
 	const which = labelled(html, "which", "Dressing", select);
 	const figures = html("div", { class: "lines" });
 	const differences = html("div", { class: "differences" });
-	const restsOn = restsOnPart(html, () => turns.tryRestsOn(sides.pair));
+	const restsOn = restsOnPart(html, () => turns.tryRestsOn(sides.pair()));
 	const save = saveButton(html, "Save these numbers (compare.json)", "compare.json", () => whole && compareJson(whole));
 	const lines = waterLines(html, frames, { id: "compare-cursor", place: figures, count: 2, line: lineOf });
 	const empty = html(
@@ -72,7 +72,7 @@ export function compareView(html: HtmlMaker, frames: Frames, turns: ComparisonTu
 	function lineOf(side: number): DrawnLine | null {
 		const [own, other] = [dayOf(side), dayOf(1 - side)];
 		if (own === null || shown === null) return null;
-		const title = sides.pair[side] ?? "";
+		const title = sides.pair()[side] ?? "";
 		const idPrefix = `line-of-${side}`;
 		const { scenario } = shown.result;
 		const beside = other === null ? [] : [other];
@@ -82,7 +82,7 @@ export function compareView(html: HtmlMaker, frames: Frames, turns: ComparisonTu
 
 	/** The drawn day of the dressing that is looked at, under one of the two regimens. */
 	function dayOf(side: number) {
-		const place = shown?.result.regimens.findIndex(({ name }) => name === sides.pair[side]) ?? -1;
+		const place = shown?.result.regimens.findIndex(({ name }) => name === sides.pair()[side]) ?? -1;
 		const traced = shown?.days[place];
 		const at = Math.max(0, traced?.scenario.dressings.findIndex(({ id }) => id === select.value) ?? 0);
 		const [day, dressing] = [traced?.dressings[at], traced?.scenario.dressings[at]];
@@ -109,7 +109,7 @@ export function compareView(html: HtmlMaker, frames: Frames, turns: ComparisonTu
 
 	/** The pair that is looked at, in the order in which it was chosen. */
 	const compared = (): Pair | undefined =>
-		shown === null ? undefined : pairBetween({ ...shown.result, restsOn: tried }, ...sides.pair);
+		shown === null ? undefined : pairBetween({ ...shown.result, restsOn: tried }, ...sides.pair());
 
 	function writeDifferences(): void {
 		const pair = compared();

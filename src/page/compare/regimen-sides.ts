@@ -4,6 +4,7 @@ import type { CompareResult } from "../../results/index.ts";
 import { joinedWords } from "../../words/index.ts";
 import { type SettingName, settingSliders } from "../day/sliders.ts";
 import { labelled, options } from "../kit/controls.ts";
+import type { Between } from "../worker/orders.ts";
 
 type Regimen = CompareResult["regimens"][number];
 
@@ -14,9 +15,6 @@ export interface SideTurns {
 	/** Another pair was chosen. */
 	chosen(): void;
 }
-
-/** The names of two regimens. */
-export type Between = readonly [string, string];
 
 /** The two regimens that are looked at: which of all, sliders that turn each, and how each sets dressings that differ. */
 export function regimenSides(html: HtmlMaker, turns: SideTurns) {
@@ -37,9 +35,7 @@ export function regimenSides(html: HtmlMaker, turns: SideTurns) {
 
 	return {
 		element: html("div", { class: "sides" }, ...sides.map(({ element }) => element)),
-		get pair() {
-			return pair;
-		},
+		pair: () => pair,
 		/** Chooses among those that there are, two or more; the pair of before stays as far as it is there. */
 		among(names: readonly string[]): Between {
 			const [first, second] = pair;

@@ -69,9 +69,7 @@ export function timeCursor(html: HtmlMaker, id: string, moved: () => void) {
 	return {
 		element: html("div", { class: "cursor" }, html("label", { for: id }, "Cursor"), slider, list),
 		/** null until the reader has put it somewhere. */
-		get atMin() {
-			return atMin;
-		},
+		atMin: () => atMin,
 		/** Follows the pointer over an element in which charts are drawn. */
 		watch(figure: HTMLElement): void {
 			figure.addEventListener("pointermove", (event) => {

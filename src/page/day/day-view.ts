@@ -7,12 +7,10 @@ import { section } from "../../report/kit/section.ts";
 import { dayJson } from "../../results/day.ts";
 import type { DayResult, DressingDay, TracedDayResult } from "../../results/index.ts";
 import { roundShare } from "../../words/index.ts";
-import { emptyNote, scrolling } from "../kit/controls.ts";
+import { emptyNote, saveButton, scrolling } from "../kit/controls.ts";
 import type { Frames } from "../kit/frames.ts";
 import { onPage } from "../kit/on-page.ts";
-import { saveButton } from "../kit/save-file.ts";
-import { dayTables } from "./day-tables.ts";
-import { answerItems, dayHead } from "./day-words.ts";
+import { answerItems, dayHead, dayTables } from "./day-parts.ts";
 import { dressingList } from "./dressing-list.ts";
 import { type SettingName, settingSliders } from "./sliders.ts";
 import { waterLines } from "./water-lines.ts";
@@ -43,7 +41,7 @@ export function dayView(html: HtmlMaker, frames: Frames, turn: { drag(setting: D
 		html,
 		"turn",
 		"Settings of the regimen",
-		(setting, written) => turn.drag({ dressing: list.dressing, regimen: list.regimen, setting, written }),
+		(setting, written) => turn.drag({ dressing: list.dressing(), regimen: list.regimen(), setting, written }),
 		() => turn.drop(),
 	);
 	const head = html("div", { class: "head" });
@@ -61,7 +59,7 @@ export function dayView(html: HtmlMaker, frames: Frames, turn: { drag(setting: D
 		place: figure,
 		count: 1,
 		line: () => {
-			const [dressing, day] = [dressingShown(), traced?.dressings[list.dressing]];
+			const [dressing, day] = [dressingShown(), traced?.dressings[list.dressing()]];
 			if (traced === null || dressing === undefined || day === undefined) return null;
 			const old = settled === traced.dressings ? before : settled;
 			const data = {
@@ -69,7 +67,7 @@ export function dayView(html: HtmlMaker, frames: Frames, turn: { drag(setting: D
 				clock: traced.scenario,
 				dressing,
 				day,
-				projection: result?.projection.dressings[list.dressing],
+				projection: result?.projection.dressings[list.dressing()],
 				replications: result?.projection.replications ?? 1,
 				roundShare: roundShare(result ?? { assumptions: [] }),
 				before: old.find(({ id }) => id === dressing.id),
@@ -100,13 +98,13 @@ export function dayView(html: HtmlMaker, frames: Frames, turn: { drag(setting: D
 		html("p", {}, save),
 	);
 
-	const dressingShown = () => traced?.scenario.dressings[list.dressing];
+	const dressingShown = () => traced?.scenario.dressings[list.dressing()];
 
 	function redraw(steady: boolean): void {
 		const dressing = dressingShown();
 		if (dressing === undefined) return;
 		if (steady) {
-			sliders.show(dressing.regimens[list.regimen] ?? null, dressing.capacityMl);
+			sliders.show(dressing.regimens[list.regimen()] ?? null, dressing.capacityMl);
 			frames.plan("words", writeHead);
 		}
 		lines.plan();
@@ -119,13 +117,13 @@ export function dayView(html: HtmlMaker, frames: Frames, turn: { drag(setting: D
 	function writeHead(): void {
 		const dressing = dressingShown();
 		if (traced === null || dressing === undefined) return;
-		head.replaceChildren(...dayHead(html, traced, dressing, result?.dressings[list.dressing]?.schedule.takeovers));
+		head.replaceChildren(...dayHead(html, traced, dressing, result?.dressings[list.dressing()]?.schedule.takeovers));
 	}
 
 	/** Draws a part of the answers when there is time, if there are any by then. */
 	const answered = (name: string, draw: (parts: DressingParts) => void) =>
 		frames.plan(name, () => {
-			const parts = result === null ? undefined : dressingParts(result)[list.dressing];
+			const parts = result === null ? undefined : dressingParts(result)[list.dressing()];
 			if (parts !== undefined) draw(parts);
 		});
 

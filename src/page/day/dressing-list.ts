@@ -55,13 +55,9 @@ export function dressingList(html: HtmlMaker, chosen: () => void) {
 	return {
 		element: html("div", {}, buttons, regimens),
 		/** Place of the dressing that is shown. */
-		get dressing() {
-			return dressing;
-		},
+		dressing: () => dressing,
 		/** Place of the regimen that the sliders turn. */
-		get regimen() {
-			return regimen;
-		},
+		regimen: () => regimen,
 		clear(): void {
 			buttons.replaceChildren();
 			regimens.replaceChildren();

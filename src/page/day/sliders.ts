@@ -4,66 +4,36 @@ import { depthWords, durationWords, plainNumber, volumeWords } from "../../words
 
 type RegimenSettings = DressingSummary["regimens"][number];
 
-export type SettingName = "dwell" | "suction" | "fill" | "depth";
-
-/** What a slider turns: its bounds, where it stands for a regimen, and how its value is written in a file. */
+/** What a slider turns: where it stands for a regimen, its bounds, and how its value is written in a file and in words. */
 interface Setting {
-	readonly name: SettingName;
 	readonly label: string;
-	readonly least: number;
-	/** Where a foam of this capacity is filled. */
-	readonly most: (capacityMl: number) => number;
+	readonly of: "dwellMin" | "suctionMin" | "fillMl" | "depthMmHg";
+	readonly from: number;
+	/** null: by the foam. */
+	readonly to: number | null;
 	/** As far as a person sets it in one go. */
-	readonly step: number;
-	/** null where the regimen has none. */
-	readonly of: (regimen: RegimenSettings) => number | null;
-	readonly written: (value: number) => string;
+	readonly by: number;
+	readonly file: (value: number) => string;
 	readonly words: (value: number) => string;
 }
 
-const settings: readonly Setting[] = [
-	{
-		name: "dwell",
-		label: "Dwell",
-		least: 1,
-		most: () => 30,
-		step: 1,
-		of: ({ dwellMin }) => dwellMin,
-		written: (min) => `${min} min`,
-		words: durationWords,
-	},
-	{
-		name: "suction",
-		label: "Suction period",
-		least: 30,
-		most: () => 480,
-		step: 15,
-		of: ({ suctionMin }) => suctionMin,
-		written: (min) => (min % 30 === 0 ? `${min / 60} h` : `${min} min`),
-		words: durationWords,
-	},
-	{
-		name: "fill",
-		label: "Fill",
-		least: 0,
-		// Somewhat more than the foam takes before it pools, so that pooling can be seen.
-		most: (capacityMl) => Math.max(20, capacityMl * 1.5),
-		step: 5,
-		of: ({ fillMl }) => fillMl,
-		written: (ml) => (ml === 0 ? "none" : `${ml} mL`),
-		words: (ml) => (ml === 0 ? "none" : volumeWords(ml)),
-	},
-	{
-		name: "depth",
-		label: "Depth",
-		least: 25,
-		most: () => 200,
-		step: 5,
-		of: ({ depthMmHg }) => depthMmHg,
-		written: (mmHg) => `-${plainNumber(mmHg, 2)} mmHg`,
-		words: depthWords,
-	},
-];
+const minutes = (min: number) => `${min} min`;
+const hours = (min: number) => (min % 30 === 0 ? `${min / 60} h` : minutes(min));
+const millilitres = (ml: number) => (ml === 0 ? "none" : `${ml} mL`);
+const fillWords = (ml: number) => (ml === 0 ? "none" : volumeWords(ml));
+const below = (mmHg: number) => `-${plainNumber(mmHg, 2)} mmHg`;
+
+const settings = {
+	dwell: { label: "Dwell", of: "dwellMin", from: 1, to: 30, by: 1, file: minutes, words: durationWords },
+	suction: { label: "Suction period", of: "suctionMin", from: 30, to: 480, by: 15, file: hours, words: durationWords },
+	fill: { label: "Fill", of: "fillMl", from: 0, to: null, by: 5, file: millilitres, words: fillWords },
+	depth: { label: "Depth", of: "depthMmHg", from: 25, to: 200, by: 5, file: below, words: depthWords },
+} as const satisfies Record<string, Setting>;
+export type SettingName = keyof typeof settings;
+const names = Object.keys(settings) as readonly SettingName[]; // keys forgets the names it lists
+
+/** Somewhat more than a foam takes before it pools, so that pooling can be seen. */
+const mostFill = (capacityMl: number) => Math.max(20, capacityMl * 1.5);
 
 /**
  * Four sliders for the settings of a regimen. `drag` is told a setting as it is to be written, again and again; `drop` that
@@ -76,8 +46,9 @@ export function settingSliders(
 	drag: (setting: SettingName, written: string) => void,
 	drop: () => void,
 ) {
-	const sliders = settings.map((setting) => {
-		const input = html("input", { type: "range", id: `${id}-${setting.name}` });
+	const sliders = names.map((name) => {
+		const setting: Setting = settings[name];
+		const input = html("input", { type: "range", id: `${id}-${name}` });
 		// The slider itself says where it stands.
 		const output = html("output", { for: input.id, "aria-live": "off" });
 		const say = (value: number) => {
@@ -88,7 +59,7 @@ export function settingSliders(
 		input.addEventListener("input", () => {
 			const value = Number(input.value);
 			say(value);
-			drag(setting.name, setting.written(value));
+			drag(name, setting.file(value));
 		});
 		input.addEventListener("change", drop);
 		return { setting, input, output, say };
@@ -104,19 +75,19 @@ export function settingSliders(
 		/** Puts the sliders where a regimen on a foam of a capacity stands; a value outside a slider's range widens it. */
 		show(regimen: RegimenSettings | null, capacityMl: number): void {
 			for (const { setting, input, output, say } of sliders) {
-				const value = regimen === null ? null : setting.of(regimen);
+				const value = regimen === null ? null : regimen[setting.of];
 				input.disabled = value === null;
 				if (value === null) {
 					output.textContent = "none";
 					input.removeAttribute("aria-valuetext");
 					continue;
 				}
-				const { step } = setting;
+				const { from, by: step } = setting;
 				const whole = (size: number, round: (share: number) => number) => String(round(size / step) * step);
 				// Whole steps, also where the value of a file stands between two: the words beside it say that, and a move leaves it.
-				const least = Math.min(setting.least, value);
-				input.min = least === setting.least ? String(least) : whole(least, Math.floor);
-				input.max = whole(Math.max(setting.most(capacityMl), value), Math.ceil);
+				const least = Math.min(from, value);
+				input.min = least === from ? String(least) : whole(least, Math.floor);
+				input.max = whole(Math.max(setting.to ?? mostFill(capacityMl), value), Math.ceil);
 				input.step = String(step);
 				input.value = String(value);
 				say(value);

@@ -51,7 +51,7 @@ export function waterLines(
 	});
 	cursor.watch(of.place);
 	const read = () => {
-		const { atMin } = cursor;
+		const atMin = cursor.atMin();
 		if (atMin === null) return;
 		const lines = indices.map(of.line).filter((line) => line !== null);
 		cursor.read(lines.map(({ heading, data }) => ({ heading, readings: readingsAt(atMin, data) })));
@@ -61,7 +61,7 @@ export function waterLines(
 		if (line === null) return;
 		const { place, idPrefix, data } = line;
 		const { clock } = data;
-		const enlarged = { ...data, ...lensAround(cursor.atMin, clock.horizonMin) };
+		const enlarged = { ...data, ...lensAround(cursor.atMin(), clock.horizonMin) };
 		place.replaceChildren(waterLineChart(enlarged, html.document, onPage(place, idPrefix)));
 		cursor.over([...of.place.querySelectorAll<SVGSVGElement>("svg.sw-chart")], clock);
 		of.drawn?.(enlarged);

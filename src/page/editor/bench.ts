@@ -1,8 +1,18 @@
 import type { Problem } from "../../scenario/index.ts";
 import type { Keys } from "../../scenario/reading/problem.ts";
-import { canRedo, canUndo, changed, type History, present, redone, undone } from "./history.ts";
+import {
+	type Beside,
+	canRedo,
+	canUndo,
+	changed,
+	type History,
+	present,
+	redone,
+	type Sheet,
+	sameSheet,
+	undone,
+} from "./history.ts";
 import { withValue } from "./scenario-text.ts";
-import { type Beside, type Sheet, sameSheet } from "./sheet.ts";
 
 /** What came of the scenario on the bench. */
 export interface Findings {

@@ -1,8 +1,8 @@
 import type { Load } from "../../scenario/index.ts";
 import { isWardData } from "../../scenario/read.ts";
 import { asList, asMap } from "../../scenario/reading/raw.ts";
+import type { Beside, Sheet } from "./history.ts";
 import { dataOf } from "./scenario-text.ts";
-import type { Beside, Sheet } from "./sheet.ts";
 
 /** A file that was dropped or opened. */
 export interface OpenedFile {

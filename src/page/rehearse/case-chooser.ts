@@ -1,7 +1,7 @@
 import { caseLink } from "../../rehearsal/index.ts";
 import type { HtmlMaker } from "../../report/kit/html-element.ts";
 import { headed, labelled, linkField, pressed } from "../kit/controls.ts";
-import type { Handed } from "../worker/rehearse-order.ts";
+import type { Handed } from "../worker/orders.ts";
 
 const ownSeed = "tuesday";
 

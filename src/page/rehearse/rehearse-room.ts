@@ -1,6 +1,6 @@
 import type { HtmlMaker } from "../../report/kit/html-element.ts";
 import { Engine } from "../worker/engine.ts";
-import type { Handed } from "../worker/rehearse-order.ts";
+import type { Handed } from "../worker/orders.ts";
 import { caseChooser } from "./case-chooser.ts";
 import { rehearseView } from "./rehearse-view.ts";
 
@@ -37,7 +37,7 @@ export function rehearseRoom(
 		// Whoever has the case on the bench may have read it.
 		const known = !handed.drawn && handed.text === of.text();
 		view.begin(handed, known ? ["opened-on-bench"] : [], (words) => {
-			if (view.underWay) {
+			if (view.underWay()) {
 				of.say(`${words} The shift goes on.`);
 				return;
 			}
@@ -49,9 +49,7 @@ export function rehearseRoom(
 	return {
 		element: html("div", {}, chooser.element, view.element),
 		/** Title of the case that is shown; null: none. */
-		get title(): string | null {
-			return view.title;
-		},
+		title: view.title,
 		begin,
 		/** Whether the scenario on the bench is a case itself. */
 		show: chooser.show,

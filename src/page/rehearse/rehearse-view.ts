@@ -5,12 +5,10 @@ import { debriefJson } from "../../results/debrief.ts";
 import type { Debrief } from "../../results/index.ts";
 import type { Revealed } from "../../vocabulary/index.ts";
 import { depthWords, phaseWords } from "../../words/index.ts";
-import { pressed } from "../kit/controls.ts";
-import { saveButton } from "../kit/save-file.ts";
+import { pressed, saveButton } from "../kit/controls.ts";
 import type { Engine } from "../worker/engine.ts";
-import type { Answer } from "../worker/orders.ts";
-import type { Handed, Start } from "../worker/rehearse-order.ts";
-import { Pace } from "./pace.ts";
+import type { Answer, Handed, Start } from "../worker/orders.ts";
+import { paceOf } from "./pace.ts";
 import { shiftParts } from "./shift-parts.ts";
 import { shiftStage } from "./shift-stage.ts";
 
@@ -28,7 +26,7 @@ export function rehearseView(html: HtmlMaker, window: Window, engine: Engine, tu
 	let over = true;
 	const parts = shiftParts(html);
 	const element = html("div", { class: "rehearsal", hidden: "" });
-	const pace = new Pace(window, (minutes) => {
+	const pace = paceOf(window, (minutes) => {
 		if (busy) return false;
 		take({ do: "wait", minutes });
 		return true;
@@ -36,7 +34,7 @@ export function rehearseView(html: HtmlMaker, window: Window, engine: Engine, tu
 
 	function setPace(times: number): void {
 		pace.set(over ? 0 : times);
-		stage?.showPace(pace.times);
+		stage?.showPace(pace.times());
 	}
 
 	function put(shown: HTMLElement): void {
@@ -101,7 +99,7 @@ export function rehearseView(html: HtmlMaker, window: Window, engine: Engine, tu
 		parts.tell([...meanwhile, ...(asked || view.over ? [{ atMin: view.atMin, clock: view.clock, words }] : [])]);
 		// At a pace the time would be said without end.
 		parts.passed.textContent =
-			step.do === "wait" && pace.times === 0
+			step.do === "wait" && pace.times() === 0
 				? `Now ${view.clock}: ${phaseWords[view.phase]}, ${depthWords(-view.depthMmHg)}.`
 				: "";
 		parts.show(view);
@@ -146,13 +144,9 @@ export function rehearseView(html: HtmlMaker, window: Window, engine: Engine, tu
 	return {
 		element,
 		/** Title of the case that is shown, in its shift or its debrief; null: none. */
-		get title(): string | null {
-			return element.hidden ? null : (start?.title ?? null);
-		},
+		title: () => (element.hidden ? null : (start?.title ?? null)),
 		/** A shift is being rehearsed. */
-		get underWay(): boolean {
-			return !over;
-		},
+		underWay: () => !over,
 		begin,
 	};
 }

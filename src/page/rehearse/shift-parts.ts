@@ -4,7 +4,7 @@ import type { HtmlMaker } from "../../report/kit/html-element.ts";
 import { conditionWords, depthWords, durationWords, phaseWords, plainNumber } from "../../words/index.ts";
 import { scrolling } from "../kit/controls.ts";
 import { onPage } from "../kit/on-page.ts";
-import type { Start } from "../worker/rehearse-order.ts";
+import type { Start } from "../worker/orders.ts";
 
 /** What a shift shows as it goes on: the alarm that stands, the bedside, what has happened, the water line so far. */
 export function shiftParts(html: HtmlMaker) {

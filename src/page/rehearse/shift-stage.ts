@@ -3,7 +3,7 @@ import { type HtmlMaker, unbroken } from "../../report/kit/html-element.ts";
 import { acts, places } from "../../vocabulary/index.ts";
 import { durationWords } from "../../words/index.ts";
 import { headed, pressed } from "../kit/controls.ts";
-import type { Start } from "../worker/rehearse-order.ts";
+import type { Start } from "../worker/orders.ts";
 import { paces } from "./pace.ts";
 import type { shiftParts } from "./shift-parts.ts";
 

@@ -1,9 +1,9 @@
 import { isCaseLink, readCaseLink } from "../../rehearsal/index.ts";
 import { isWard } from "../../scenario/index.ts";
+import { type Sheet, sheetOf } from "../editor/history.ts";
 import { isScenarioLink, readScenarioLink } from "../editor/scenario-link.ts";
-import { type Sheet, sheetOf } from "../editor/sheet.ts";
 import { type OpenedFile, placedWords, placingOf } from "../editor/ward-files.ts";
-import type { Handed } from "../worker/rehearse-order.ts";
+import type { Handed } from "../worker/orders.ts";
 import type { Room } from "./room.ts";
 import type { ViewName } from "./views.ts";
 
@@ -56,7 +56,7 @@ export function arrivals(of: {
 				of.say("The link to a scenario was cut or altered on its way.");
 				return;
 			}
-			if (text === (isWard(text) ? of.stores : of.day).whole) return;
+			if (text === (isWard(text) ? of.stores : of.day).whole()) return;
 			if (isWard(text)) layWard(sheetOf(text));
 			else layDay(text);
 			of.say("The scenario of the link lies on the bench. Undo brings back what was there.");

@@ -1,5 +1,5 @@
 import type { History } from "../editor/history.ts";
-import { type Sheet, sheetOf } from "../editor/sheet.ts";
+import { type Sheet, sheetOf } from "../editor/history.ts";
 
 /** What is kept in this browser, and nowhere else. */
 export interface Keep {

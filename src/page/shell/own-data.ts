@@ -1,4 +1,4 @@
-import type { Beside } from "../editor/sheet.ts";
+import type { Beside } from "../editor/history.ts";
 
 /** What `page` has written into the file beside the program: the scenarios it opens with. */
 export interface OwnData {

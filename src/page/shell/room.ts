@@ -11,9 +11,9 @@ export interface Room {
 	readonly bench: Bench;
 	readonly panel: ScenarioPanel;
 	/** What the page is called while it is looked at. */
-	readonly title: string;
+	title(): string;
 	/** Its text as far as it can be read, in need of no other file. */
-	readonly whole: string;
+	whole(): string;
 	/** Puts the scenario of the page's file on the bench again. */
 	again(): void;
 	/** Runs what lies on the bench, and shows it; `steady`: nothing is being dragged. */

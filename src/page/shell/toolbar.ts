@@ -1,8 +1,7 @@
 import type { HtmlMaker } from "../../report/kit/html-element.ts";
 import type { Bench } from "../editor/bench.ts";
 import { scenarioLink } from "../editor/scenario-link.ts";
-import { linkField, pressed } from "../kit/controls.ts";
-import { fileStem, saveButton } from "../kit/save-file.ts";
+import { fileStem, linkField, pressed, saveButton } from "../kit/controls.ts";
 import { type Opening, readFiles } from "./open-files.ts";
 
 /** Opening, saving, undoing, and a link to what lies on the bench. */

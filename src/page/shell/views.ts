@@ -35,9 +35,7 @@ export function viewBar(
 	return {
 		bar: html("nav", { class: "views", "aria-label": "Views" }, ...all.map(({ button }) => button)),
 		place,
-		get name() {
-			return name;
-		},
+		name: () => name,
 		turn,
 	};
 }

@@ -1,10 +1,9 @@
 import type { HtmlMaker } from "../../report/kit/html-element.ts";
 import { wardScenarioSchema } from "../../scenario/index.ts";
 import { Bench } from "../editor/bench.ts";
-import { historyOf } from "../editor/history.ts";
+import { historyOf, type Sheet, sameSheet } from "../editor/history.ts";
 import { scenarioPanel } from "../editor/scenario-panel.ts";
 import type { Shape } from "../editor/shape.ts";
-import { type Sheet, sameSheet } from "../editor/sheet.ts";
 import type { Room, Surroundings } from "../shell/room.ts";
 import { Engine } from "../worker/engine.ts";
 import type { Answer } from "../worker/orders.ts";
@@ -69,12 +68,8 @@ export function storesRoom(html: HtmlMaker, of: Surroundings): Room & { readonly
 		element: view.element,
 		bench,
 		panel,
-		get title() {
-			return title;
-		},
-		get whole() {
-			return whole ?? bench.text;
-		},
+		title: () => title,
+		whole: () => whole ?? bench.text,
 		again: () => bench.lay(own.ward, own.beside),
 		/** Nothing is run that has been run or is under way. */
 		run(): void {

@@ -4,10 +4,9 @@ import { supplyFacts, supplySections } from "../../report/supply/supply-html.ts"
 import { supplyTables } from "../../report/supply/supply-tables.ts";
 import type { SupplyResult } from "../../results/index.ts";
 import { supplyJson } from "../../results/supply.ts";
-import { progressBar } from "../kit/controls.ts";
+import { progressBar, saveButton } from "../kit/controls.ts";
 import type { Frames } from "../kit/frames.ts";
 import { chartWidth } from "../kit/on-page.ts";
-import { saveButton } from "../kit/save-file.ts";
 
 /** Parts that are folded away at first, by their class. */
 const folded = new Set(["rules", "cost", "policies", "nurses", "waste", "kinds", "beds", "sources"]);

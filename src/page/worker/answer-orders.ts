@@ -1,6 +1,26 @@
+import { runComparison, runRestsOn } from "./compare-orders.ts";
+import { runDay } from "./day-order.ts";
 import type { Desk } from "./desk.ts";
-import type { Answer, NumberedAnswer, NumberedOrder, Order, Work, Works } from "./orders.ts";
-import { works } from "./orders.ts";
+import type { Answer, NumberedAnswer, NumberedOrder, Order, OrderOf } from "./orders.ts";
+import { RehearsalRun } from "./rehearse-order.ts";
+import { runStores } from "./stores-order.ts";
+
+type Work<O> = (order: O, desk: Desk) => Promise<Answer | null> | Answer;
+type Works = { readonly [K in Order["kind"]]: Work<OrderOf<K>> };
+
+/** How each order is answered, null where it was dropped; a worker has one rehearsal at a time. */
+function works(): Works {
+	const rehearsal = new RehearsalRun();
+	return {
+		day: runDay,
+		compare: runComparison,
+		"rests-on": runRestsOn,
+		stores: runStores,
+		rehearse: (order, desk) => rehearsal.begin(order, desk),
+		step: (order) => rehearsal.step(order),
+		debrief: () => rehearsal.debrief(),
+	};
+}
 
 /** The two ends of a worker's line, as the worker sees it. */
 export interface Line {
@@ -15,7 +35,7 @@ export function answerOrders(line: Line): void {
 	line.onmessage = ({ data: { number, order } }) => {
 		newest = number;
 		const say = (answer: Answer, last: boolean) => line.postMessage({ number, answer, last });
-		const desk: Desk<Answer> = {
+		const desk: Desk = {
 			say: (answer) => say(answer, false),
 			goOn: async () => {
 				await nextTurn();
@@ -32,7 +52,7 @@ export function answerOrders(line: Line): void {
 }
 
 /** null where the order was dropped. */
-async function workOn(all: Works, order: Order, desk: Desk<Answer>): Promise<Answer | null> {
+async function workOn(all: Works, order: Order, desk: Desk): Promise<Answer | null> {
 	const work = all[order.kind] as Work<Order>; // each is given orders of its own kind
 	return work(order, desk);
 }

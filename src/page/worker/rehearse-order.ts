@@ -1,49 +1,6 @@
-import type { HandedOut, Answer as RehearsalAnswer, ScriptStep, SoFar, Taking, View } from "../../rehearsal/index.ts";
 import { drawCase, Rehearsal, takeStep, takings } from "../../rehearsal/index.ts";
-import type { Debrief } from "../../results/index.ts";
-import type { Revealed } from "../../vocabulary/index.ts";
-import type { Clock } from "../../words/index.ts";
-import { type Checked, checkOrder } from "./check-order.ts";
-import type { Desk, Fault, Nothing } from "./desk.ts";
-
-export interface BeginOrder {
-	readonly kind: "rehearse";
-	readonly handed: Handed;
-	/** What has given the case away already. */
-	readonly known: readonly Revealed[];
-}
-export interface StepOrder {
-	readonly kind: "step";
-	readonly step: ScriptStep;
-}
-export interface DebriefOrder {
-	readonly kind: "debrief";
-}
-
-/** A case to rehearse; the seed is the scenario's own where it is null. */
-export type Handed = Omit<HandedOut, "seed"> & { readonly seed: string | null };
-
-export type RehearsalRunAnswer =
-	| Checked
-	| Nothing
-	| Fault
-	| { readonly kind: "begun"; readonly start: Start }
-	| { readonly kind: "answered"; readonly answer: RehearsalAnswer; readonly soFar: SoFar }
-	| { readonly kind: "debriefed"; readonly debrief: Debrief };
-
-/** A rehearsal as it begins. */
-export interface Start {
-	readonly title: string;
-	readonly brief: string;
-	readonly pace: number | null;
-	readonly seed: string;
-	readonly takings: readonly Taking[];
-	/** The whole shift on the clock. */
-	readonly clock: Clock;
-	readonly regimen: { readonly depthMmHg: number; readonly fillMl: number };
-	readonly view: View;
-	readonly soFar: SoFar;
-}
+import { checkOrder, type Desk } from "./desk.ts";
+import type { Answer, OrderOf } from "./orders.ts";
 
 /** Longest shift for which causes are drawn, min. */
 const longestDrawnMin = 1440;
@@ -52,7 +9,7 @@ const longestDrawnMin = 1440;
 export class RehearsalRun {
 	#rehearsal: Rehearsal | null = null;
 
-	begin({ handed: { text, seed, drawn }, known }: BeginOrder, desk: Desk<RehearsalRunAnswer>): RehearsalRunAnswer {
+	begin({ handed: { text, seed, drawn }, known }: OrderOf<"rehearse">, desk: Desk): Answer {
 		const checked = checkOrder(text, desk);
 		if (checked === null) return { kind: "nothing" };
 		if (drawn && checked.horizonMin > longestDrawnMin)
@@ -79,17 +36,17 @@ export class RehearsalRun {
 		};
 	}
 
-	step({ step }: StepOrder): RehearsalRunAnswer {
+	step({ step }: OrderOf<"step">): Answer {
 		const answer = this.#rehearsal === null ? null : takeStep(this.#rehearsal, step);
 		return this.#rehearsal === null || answer === null
 			? noneUnderWay
 			: { kind: "answered", answer, soFar: this.#rehearsal.soFar() };
 	}
 
-	debrief(): RehearsalRunAnswer {
+	debrief(): Answer {
 		return this.#rehearsal === null ? noneUnderWay : { kind: "debriefed", debrief: this.#rehearsal.debrief() };
 	}
 }
 
-const fault = (words: string): Fault => ({ kind: "fault", words });
+const fault = (words: string): Answer => ({ kind: "fault", words });
 const noneUnderWay = fault("No rehearsal is under way.");

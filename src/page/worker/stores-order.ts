@@ -11,51 +11,19 @@ import {
 	wardBlock,
 	wardBlocks,
 } from "../../studies/index.ts";
-import type { Beside, Sheet } from "../editor/sheet.ts";
 import { loaderOf } from "../editor/ward-files.ts";
-import type { Checked } from "./check-order.ts";
-import type { Desk, Nothing, Progress } from "./desk.ts";
-
-export interface StoresOrder {
-	readonly kind: "stores";
-	/** Text of a ward, and the files that it names. */
-	readonly sheet: Sheet;
-	/** Files that the page carries, for a ward that came without them. */
-	readonly carried: Beside;
-	readonly version: string;
-}
-
-export type StoresAnswer =
-	| Checked
-	| Nothing
-	| Progress
-	| {
-			readonly kind: "stores";
-			readonly result: SupplyResult;
-			/** The ward as a text that needs no other file; null while this is the first block alone. */
-			readonly whole: string | null;
-	  };
+import type { Desk } from "./desk.ts";
+import type { Answer, OrderOf } from "./orders.ts";
 
 /** The weeks of a ward, as `supply` simulates them. After the first block it says what that came to; what comes last is the whole. */
-export async function runStores(
-	{ sheet, carried, version }: StoresOrder,
-	desk: Desk<StoresAnswer>,
-): Promise<StoresAnswer | null> {
+export async function runStores({ sheet, carried, version }: OrderOf<"stores">, desk: Desk): Promise<Answer | null> {
 	const taken = new Set<string>();
 	const load = loaderOf(sheet, carried, (name) => taken.add(name));
 	const { ward, problems, notes, data } = checkWard(sheet.text, load);
-	desk.say({
-		kind: "checked",
-		problems,
-		notes: [
-			...notes,
-			...[...taken].map(
-				(name) => `${name} did not come with the ward; the file of that name that this page carries is used.`,
-			),
-		],
-		rehearsed: false,
-		regimens: [],
-	});
+	const borrowed = [...taken].map(
+		(name) => `${name} did not come with the ward; the file of that name that this page carries is used.`,
+	);
+	desk.say({ kind: "checked", problems, notes: [...notes, ...borrowed], rehearsed: false, regimens: [] });
 	if (ward === null) return { kind: "nothing" };
 	// Half of the work looks for the order rules, the other half follows them.
 	const progress = (searched: number, played: number) =>

@@ -1,7 +1,16 @@
 import fc from "fast-check";
 import { expect, test } from "vitest";
-import { canRedo, canUndo, changed, historyOf, present, redone, undone } from "../../../src/page/editor/history.ts";
-import { type Sheet, sheetOf } from "../../../src/page/editor/sheet.ts";
+import {
+	canRedo,
+	canUndo,
+	changed,
+	historyOf,
+	present,
+	redone,
+	type Sheet,
+	sheetOf,
+	undone,
+} from "../../../src/page/editor/history.ts";
 
 const anySheet = fc.record({ text: fc.string(), beside: fc.dictionary(fc.string(), fc.string(), { maxKeys: 3 }) });
 

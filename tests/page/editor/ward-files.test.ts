@@ -1,8 +1,8 @@
 import { readFileSync } from "node:fs";
 import { join } from "node:path";
 import { expect, test } from "vitest";
+import { type Sheet, sheetOf } from "../../../src/page/editor/history.ts";
 import { dataOf } from "../../../src/page/editor/scenario-text.ts";
-import { type Sheet, sheetOf } from "../../../src/page/editor/sheet.ts";
 import { filesNamed, loaderOf, placedWords, placingOf } from "../../../src/page/editor/ward-files.ts";
 import { checkWard, sentence } from "../../../src/scenario/index.ts";
 import { scenario, scenarios } from "../../cli/program.ts";
