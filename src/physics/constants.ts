@@ -23,26 +23,17 @@ const share = "from 0 to 1";
 /** Makes the facts of one origin. */
 const from =
 	(provenance: Provenance, source: string) =>
-	(value: number, unit: string, meaning: string, range: Range = share): ConstantFact => ({
-		value,
-		unit,
-		provenance,
-		source,
-		meaning,
-		range,
-	});
+	(value: number, unit: string, meaning: string, range: Range = share): ConstantFact => {
+		return { value, unit, provenance, source, meaning, range };
+	};
 
 const assumed = from("assumed", "placeholder until a site calibrates it");
+const standard = from("published", "standard atmosphere, 101325 Pa = 760 torr");
 const practice = from("common practice", "common practice, no source");
 
 /** Every number that the model takes for granted. A scenario may override any of them, by name, under `assumptions:`. */
 export const constantFacts = {
-	"air.ambient": from("published", "standard atmosphere, 101325 Pa = 760 torr")(
-		760,
-		"mmHg",
-		"pressure of the room",
-		"from 300 mmHg to 1000 mmHg",
-	),
+	"air.ambient": standard(760, "mmHg", "pressure of the room", "from 300 mmHg to 1000 mmHg"),
 	"pump.freeFlow": assumed(8, "L/min", "flow of the pump against no suction", "from 0.1 L/min to 1000 L/min"),
 	"pump.maxDepth": assumed(250, "mmHg", "deepest suction the pump reaches with no flow", "from 10 mmHg to 700 mmHg"),
 	"pump.drawdown": assumed(

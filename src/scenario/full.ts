@@ -2,7 +2,6 @@ import { Document, isCollection, isScalar, type Node, Scalar, YAMLMap } from "ya
 import { constantFacts, constantNames, type Provenance } from "../physics/index.ts";
 import type { Load } from "./expand-kinds.ts";
 import { filledDefaults } from "./filled-defaults.ts";
-import { rankOf } from "./key-order.ts";
 import { written } from "./keys/assumptions.ts";
 import { checkData, isWardData, type ReadOptions } from "./read.ts";
 import { checkWard, isWard } from "./read-ward.ts";
@@ -87,6 +86,28 @@ function remark(origin: { provenance: Provenance; source: string }): string {
 	const { provenance, source } = origin;
 	if (source === "default of the project" || source.startsWith(provenance)) return ` ${source}`;
 	return provenance === "assumed" ? " assumed" : ` ${provenance} (${source})`;
+}
+
+/** Keys of a scenario file in the order in which a reader wants them, level by level. */
+const inOrder = [
+	"$schema slackwater title seed start horizon replications chance",
+	"ward stores dressings care happenings rehearsal compare usual sweep home solution packs prices assumptions",
+	"kinds units full arrivals length census beds warmUp",
+	"id patient wound foam from regimen unit age",
+	"tissue area thickness exudate slough difficulty outflow total bursts",
+	"canister holds source left",
+	"begin depth fill dwell suction drawdown",
+	"response day night spread rounds turning nurses dressingChange avoid handOver meals smallHours",
+	"at dressing what size share volume for start apart to by",
+	"brief transfer told pace help hides says cause within lasts",
+	"name hang currency asOf kit line port",
+	"item stock pack price weight shelf lead leadSpread orderDays cutOff review reorder upTo service substitute",
+].flatMap((line) => line.split(" "));
+
+/** Place of a key among the others; keys that are not known come last. */
+function rankOf(key: string): number {
+	const rank = inOrder.indexOf(key);
+	return rank < 0 ? inOrder.length : rank;
 }
 
 /** Keys in the order of the schema, whatever order the file had; names that the author chose keep theirs. */

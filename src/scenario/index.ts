@@ -2,7 +2,7 @@
 export type { Load } from "./expand-kinds.ts";
 export { fullScenario } from "./full.ts";
 export { dayScenarioSchema, scenarioJsonSchema, schemaText, wardScenarioSchema } from "./json-schema.ts";
-export { mostPoints } from "./keys/sweep.ts";
+export { mostPoints, readSweep } from "./keys/sweep.ts";
 export { fewReplications, outputCaution, settingCautions } from "./meaning/cautions.ts";
 export { dayOfKind } from "./meaning/day-of-kind.ts";
 export { defaults } from "./meaning/defaults.ts";
@@ -13,7 +13,6 @@ export type { Care, Dressing, Happening, Regimen, RegimenPatch, Scenario, SweepG
 export { settingsText } from "./meaning/scenario.ts";
 export type { StoreItem, TherapyLength, WardScenario } from "./meaning/ward.ts";
 export { type Checked, checkScenario, readScenario } from "./read.ts";
-export { readSweep } from "./read-sweep.ts";
 export { checkWard, isWard, readWard, type WardOverrides } from "./read-ward.ts";
 export { type Problem, sentence, UnusableInput } from "./reading/problem.ts";
 export { maxScenarioBytes, scenarioText, tooLarge } from "./reading/text.ts";

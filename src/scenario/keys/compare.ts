@@ -46,11 +46,7 @@ function crossPatch(
 	dressings: readonly Fields[],
 	constants: Constants,
 ): Found[] {
-	const unknown = stranger(
-		named,
-		dressings.map(({ id }) => idOf(id)),
-		[...keys, "dressing"],
-	);
+	const unknown = stranger(named, dressings, [...keys, "dressing"]);
 	if (unknown.length > 0) return unknown;
 	const meant = dressings.filter(({ id }) => idOf(named) === undefined || idOf(id) === idOf(named));
 	const incomplete = meant.flatMap(({ regimen }) => {

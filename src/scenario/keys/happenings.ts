@@ -4,22 +4,16 @@ import type { Happening } from "../meaning/scenario.ts";
 import { choice, list, name, record } from "../reading/leaf.ts";
 import type { Found } from "../reading/problem.ts";
 import { duration, quantity, rule, share, volume } from "../reading/quantity.ts";
-import { asList, asMap, details, idOf, stranger } from "../reading/raw.ts";
+import { asList, asMap, type Fields, stranger, wrongDetails } from "../reading/raw.ts";
 
-/** What must be said of each kind, beside when and of which dressing. */
-const needs: { readonly [K in HappeningKind]: readonly (keyof typeof samples)[] } = {
-	transfer: [],
-	turn: [],
+/** What must be said of some kinds, beside when and of which dressing. */
+const details: { readonly [K in HappeningKind]?: readonly (keyof typeof samples)[] } = {
 	breach: ["size"],
 	clog: ["share"],
-	"kink-fill": [],
-	"kink-suction": [],
 	off: ["for"],
 	bleed: ["volume", "for"],
-	"canister-change": [],
-	"source-change": [],
-	"dressing-change": [],
 };
+const needsOf = (what: HappeningKind) => details[what] ?? [];
 
 const samples = {
 	size: 'the leak it adds, such as "0.02 L/min/mmHg"',
@@ -49,10 +43,10 @@ const happening = record("a happening", {
 	for: duration("how long the unit is off, or a bleed lasts", "from 0.1 min to 28 d", "30 min").optional(),
 	volume: bleedVolume("120 mL").optional(),
 }).meta({
-	allOf: Object.entries(needs).map(([what, required]) => ({
+	allOf: kinds.map((what) => ({
 		if: { properties: { what: { const: what } }, required: ["what"] },
 		// biome-ignore lint/suspicious/noThenProperty: a key of JSON Schema
-		then: { required },
+		then: { required: needsOf(what) },
 	})),
 });
 
@@ -61,15 +55,14 @@ export const happenings = list(happening, "a list of happenings", 1000, "happeni
 	.describe("what is made to happen, beside what chance brings");
 
 /** Every happening befalls a dressing that is there and carries the details of its kind, no others. */
-export function crossHappenings(happenings: unknown, dressings: readonly unknown[]): Found[] {
-	const ids = dressings.map((dressing) => idOf(asMap(dressing).id));
+export function crossHappenings(happenings: unknown, dressings: readonly Fields[]): Found[] {
 	return asList(happenings).flatMap((item, i) => {
 		const happening = asMap(item);
 		const keys = ["happenings", i];
-		const unknown = ids.length === 0 ? [] : stranger(happening.dressing, ids, [...keys, "dressing"]);
+		const unknown = dressings.length === 0 ? [] : stranger(happening.dressing, dressings, [...keys, "dressing"]);
 		const what = kinds.find((known) => known === happening.what);
 		if (what === undefined) return unknown;
-		return [...unknown, ...details(happening, what, { needs: needs[what], may: [] }, samples, keys)];
+		return [...unknown, ...wrongDetails(happening, what, { needs: needsOf(what), may: [] }, samples, keys)];
 	});
 }
 

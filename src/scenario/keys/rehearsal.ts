@@ -6,7 +6,18 @@ import type { HiddenCause, RehearsalPlan } from "../meaning/rehearsal-plan.ts";
 import { choice, count, list, name, record, text } from "../reading/leaf.ts";
 import { type Found, found, type Keys, received } from "../reading/problem.ts";
 import { bound, duration, volume } from "../reading/quantity.ts";
-import { again, asList, asMap, details, type Fields, idOf, read, readMl, stranger } from "../reading/raw.ts";
+import {
+	again,
+	asList,
+	asMap,
+	type Fields,
+	idOf,
+	idsOf,
+	read,
+	readMl,
+	stranger,
+	wrongDetails,
+} from "../reading/raw.ts";
 import { bleedVolume, breachSize, closedShare } from "./happenings.ts";
 
 const longestShift = "24 h";
@@ -80,8 +91,8 @@ export function crossRehearsal(root: Fields): Found[] {
 	if (root.rehearsal === undefined) return [];
 	const plan = asMap(root.rehearsal);
 	const dressings = asList(root.dressings).map(asMap);
-	const ids = dressings.map(({ id }) => idOf(id));
 	const hides = asList(plan.hides).map(asMap);
+	const causes = hides.map(({ cause }) => cause);
 	const longestMin = bound(longestShift, "min");
 	const horizonMin = read(anyTime, root.horizon) ?? longestMin;
 	const late = (value: unknown, keys: Keys) => {
@@ -90,8 +101,8 @@ export function crossRehearsal(root: Fields): Found[] {
 			? [found(keys, "a time before the shift ends", received(value))]
 			: [];
 	};
-	const unit = asMap((dressings[ids.indexOf(idOf(plan.dressing))] ?? dressings[0])?.unit);
-	const faults = stranger(plan.dressing, ids, ["rehearsal", "dressing"]);
+	const unit = asMap((dressings[idsOf(dressings).indexOf(idOf(plan.dressing))] ?? dressings[0])?.unit);
+	const faults = stranger(plan.dressing, dressings, ["rehearsal", "dressing"]);
 	if (horizonMin > longestMin)
 		faults.push(
 			found(["horizon"], `a shift of at most ${longestShift}, since there is a rehearsal`, received(root.horizon)),
@@ -111,18 +122,14 @@ export function crossRehearsal(root: Fields): Found[] {
 			];
 		}),
 		// A second one of its kind would not be told from the first.
-		...again(
-			hides.map(({ cause }) => cause),
-			"each cause once",
-			(i) => ["rehearsal", "hides", i, "cause"],
-		),
+		...again(causes, "each cause once", (i) => ["rehearsal", "hides", i, "cause"]),
 	];
 }
 
 function crossCause(hidden: Fields, keys: Keys, moved: boolean): Found[] {
 	const cause = causeNames.find((known) => known === hidden.cause);
 	if (cause === undefined) return [];
-	const faults = details(hidden, cause, detailsOf[cause], samples, keys);
+	const faults = wrongDetails(hidden, cause, detailsOf[cause], samples, keys);
 	if (cause === "dressing-dislodged" && !moved)
 		faults.push(
 			found(["rehearsal", "transfer"], "when the patient is moved, since a dressing is dislodged by it", "nothing"),

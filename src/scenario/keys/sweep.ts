@@ -1,9 +1,10 @@
 import * as z from "zod";
 import type { SweepGrid } from "../meaning/scenario.ts";
+import { problemsOf } from "../reading/issues.ts";
 import { list, name, record, refuse } from "../reading/leaf.ts";
-import { type Found, found } from "../reading/problem.ts";
+import { type Found, found, type Problem } from "../reading/problem.ts";
 import { type QuantityRule, quantity, rule } from "../reading/quantity.ts";
-import { asMap, idOf, read, stranger } from "../reading/raw.ts";
+import { asMap, read, stranger } from "../reading/raw.ts";
 import { clock } from "./clock.ts";
 import { settings } from "./dressing/regimen.ts";
 
@@ -64,10 +65,9 @@ export const sweep = record("a sweep", {
 });
 
 /** A grid must name a dressing that is there and have no more points than anyone would wait for. */
-export function crossSweep(written: unknown, dressings: readonly unknown[]): Found[] {
+export function crossSweep(written: unknown, dressings: readonly { readonly id?: unknown }[]): Found[] {
 	const sweep = asMap(written);
-	const ids = dressings.map((dressing) => idOf(asMap(dressing).id));
-	const faults = stranger(sweep.dressing, ids, ["sweep", "dressing"]);
+	const faults = stranger(sweep.dressing, dressings, ["sweep", "dressing"]);
 	const points = Object.entries(axes)
 		.map(([key, axis]) => read(axis, sweep[key])?.length ?? 1)
 		.reduce((product, length) => product * length, 1);
@@ -82,4 +82,20 @@ export function crossSweep(written: unknown, dressings: readonly unknown[]): Fou
 export function resolveSweep({ dressing, ...axes }: z.output<typeof sweep>): SweepGrid {
 	const given = Object.entries(axes).filter(([, values]) => values !== undefined);
 	return { dressing: dressing ?? null, axes: Object.fromEntries(given) };
+}
+
+/** Reads the axes of a grid, written as they would be under `sweep:`, for these dressings; with everything that is wrong with them. */
+export function readSweep(
+	data: unknown,
+	dressings: readonly { readonly id: string }[],
+): { readonly axes: SweepGrid["axes"]; readonly problems: readonly Problem[] } {
+	const parsed = sweep.safeParse(data);
+	const problems = [
+		...problemsOf(parsed.error?.issues ?? [], { sweep: data }, ["sweep"]),
+		...crossSweep(data, dressings),
+	];
+	return {
+		axes: parsed.success ? resolveSweep(parsed.data).axes : {},
+		problems: problems.map(({ keys: _, ...problem }) => problem),
+	};
 }

@@ -1,16 +1,10 @@
 import type { Tissue } from "../../vocabulary/index.ts";
 
-/** A range of depth, mmHg below ambient. */
-export interface DepthRange {
-	readonly least: number;
-	readonly most: number;
-}
-
 /**
- * Depths that the trade uses by tissue. Common practice, no source, and local practice varies: −125 ordinary; −150, up
+ * Depths that the trade uses by tissue, mmHg below ambient. Common practice, no source, and local practice varies: −125 ordinary; −150, up
  * to −175, for a large necrotising soft-tissue wound; −50 to −75 on the abdomen or with organs exposed.
  */
-export const usualDepth: { readonly [T in Tissue]: DepthRange } = {
+export const usualDepth: { readonly [T in Tissue]: { readonly least: number; readonly most: number } } = {
 	"soft-tissue": { least: 75, most: 150 },
 	"necrotic-soft-tissue": { least: 100, most: 175 },
 	"open-abdomen": { least: 50, most: 75 },

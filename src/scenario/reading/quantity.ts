@@ -16,13 +16,9 @@ export interface QuantityRule {
 }
 
 /** A rule in one line. */
-export const rule = (unit: string, what: string, range: Range, example: string, description = what): QuantityRule => ({
-	unit,
-	what,
-	range,
-	example,
-	description,
-});
+export function rule(unit: string, what: string, range: Range, example: string, description = what): QuantityRule {
+	return { unit, what, range, example, description };
+}
 
 type Judged =
 	| { readonly ok: true; readonly value: number }

@@ -35,11 +35,13 @@ export function idOf(value: unknown): string | undefined {
 
 /** What is wrong with values that are each sound but do not go together. All of it reads the raw file. */
 
-type Ids = readonly (string | undefined)[];
+type Owners = readonly { readonly id?: unknown }[];
+
+export const idsOf = (owners: Owners) => owners.map(({ id }) => idOf(id));
 
 /** An id that nothing has: the dressing, or the kind of dressing, that another part of the file names. */
-export function stranger(named: unknown, ids: Ids, keys: Keys, { of = "a dressing", longest = 10 } = {}): Found[] {
-	const id = idOf(named);
+export function stranger(named: unknown, all: Owners, keys: Keys, { of = "a dressing", longest = 10 } = {}): Found[] {
+	const [id, ids] = [idOf(named), idsOf(all)];
 	if (id === undefined || ids.includes(id)) return [];
 	const known = ids.filter((other) => other !== undefined);
 	const listed = known.length <= longest ? `: ${known.join(", ")}` : "";
@@ -53,7 +55,7 @@ export const again = (values: readonly unknown[], expected: string, keysOf: (i: 
 	);
 
 /** The keys that a kind of thing needs and may have beside those of all kinds, no others; `samples` says what is missing. */
-export function details(
+export function wrongDetails(
 	item: Fields,
 	kind: string,
 	{ needs, may }: { readonly needs: readonly string[]; readonly may: readonly string[] },

@@ -6,7 +6,7 @@ import type { Policy, WardKind } from "../../meaning/ward.ts";
 import { list, name, record, text } from "../../reading/leaf.ts";
 import { type Found, found, type Keys } from "../../reading/problem.ts";
 import { quantity, rule } from "../../reading/quantity.ts";
-import { again, asMap, type Fields, idOf, stranger } from "../../reading/raw.ts";
+import { again, asMap, type Fields, idsOf, stranger } from "../../reading/raw.ts";
 import { partialShape } from "../compare.ts";
 import { crossDressing, type DressingFile, dressing, foamVolumeMl, resolveDressing } from "../dressing/dressing.ts";
 import { crossRegimen, reachable, resolveRegimens } from "../dressing/regimen.ts";
@@ -57,11 +57,7 @@ export const policies = z
 /** Each kind is written out, or named in a file that has been read, and is like no other. */
 export function crossKinds(kinds: readonly Fields[], constants: Constants): Found[] {
 	return [
-		...again(
-			kinds.map(({ id }) => idOf(id)),
-			"an id unlike any other",
-			(i) => ["ward", "kinds", i, "id"],
-		),
+		...again(idsOf(kinds), "an id unlike any other", (i) => ["ward", "kinds", i, "id"]),
 		...kinds.flatMap((kind, i) => {
 			if (kind.file !== undefined) return [];
 			const at = ["ward", "kinds", i];
@@ -75,12 +71,7 @@ export function crossKinds(kinds: readonly Fields[], constants: Constants): Foun
 
 /** A kind that the ward does not have. */
 export const strangerKind = (named: unknown, kinds: readonly Fields[], keys: Keys): Found[] =>
-	stranger(
-		named,
-		kinds.map(({ id }) => idOf(id)),
-		keys,
-		{ of: "a kind", longest: Number.POSITIVE_INFINITY },
-	);
+	stranger(named, kinds, keys, { of: "a kind", longest: Number.POSITIVE_INFINITY });
 
 /** A policy names a kind that is there, and is a complete regimen where it says how much is filled. */
 export const crossPolicies = (compare: unknown, kinds: readonly Fields[], constants: Constants): Found[] =>

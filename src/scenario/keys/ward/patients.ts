@@ -5,7 +5,7 @@ import type { TherapyLength, WardScenario } from "../../meaning/ward.ts";
 import { choice, count, countOrUnlimited, list, name, record } from "../../reading/leaf.ts";
 import { type Found, found, received, valueAt } from "../../reading/problem.ts";
 import { duration, quantity, rule, sigma } from "../../reading/quantity.ts";
-import { again, asList, asMap, type Fields, idOf, read } from "../../reading/raw.ts";
+import { again, asList, asMap, type Fields, idsOf, read } from "../../reading/raw.ts";
 import { kinds, strangerKind, weight } from "./kinds.ts";
 
 const factor = quantity(
@@ -86,11 +86,7 @@ export function crossPatients(ward: Fields, kinds: readonly Fields[]): Found[] {
 	const patients = census.reduce((sum, [, count]) => sum + (typeof count === "number" ? count : 0), 0);
 	const faults = [
 		...census.flatMap(([id]) => strangerKind(id, kinds, ["ward", "census", id])),
-		...again(
-			beds.map(({ id }) => idOf(id)),
-			"an id unlike any other",
-			(i) => ["ward", "beds", i, "id"],
-		),
+		...again(idsOf(beds), "an id unlike any other", (i) => ["ward", "beds", i, "id"]),
 		...beds.flatMap(({ kind }, i) => strangerKind(kind, kinds, ["ward", "beds", i, "kind"])),
 		...beds.flatMap((bed, i) => {
 			const [startMin, endMin] = [bed.start, bed.end].map((time) => read(fromStart, time));
