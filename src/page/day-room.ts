@@ -145,9 +145,6 @@ export function dayRoom(html: HtmlMaker, of: Surroundings & { checked(findings: 
 				return;
 			case "fault":
 				of.say(answer.words);
-				return;
-			default:
-				return;
 		}
 	}
 

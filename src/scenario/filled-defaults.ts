@@ -4,14 +4,8 @@ import { type Default, type DefaultPath, defaults } from "./meaning/defaults.ts"
 import { type Keys, valueAt } from "./reading/problem.ts";
 import { judge } from "./reading/quantity.ts";
 
-/** A default that stands in for a value that the file leaves out. */
-export interface Filled {
-	readonly keys: Keys;
-	readonly default: Default;
-}
-
-/** Which defaults a file takes, in the order of `defaults`. Reads the raw file, sound or not. */
-export function filledDefaults(data: unknown): Filled[] {
+/** Which defaults stand in for values that a file leaves out, and where, in the order of `defaults`. Reads the raw file, sound or not. */
+export function filledDefaults(data: unknown): { readonly keys: Keys; readonly default: Default }[] {
 	const pathOf = valueAt(data, ["ward"]) === undefined ? ofDay : ofWard;
 	return (Object.keys(defaults) as DefaultPath[]).flatMap((path) => {
 		// keys forgets the names it lists

@@ -51,21 +51,13 @@ export function readParts(files: readonly string[], version: string, problems: P
 	for (const { part } of read) votes.set(part.fingerprint, (votes.get(part.fingerprint) ?? 0) + 1);
 	const [most] = [...votes].sort((a, b) => b[1] - a[1]);
 	const own = read.filter(({ part }) => part.fingerprint === most?.[0]);
+	const model = `a part of the same run as ${fileName(own[0]?.file ?? "")}`;
 	for (const { file, part } of read) {
+		const wrong = (expected: string, received: string) => refuse(problems, fileName(file), expected, received);
 		if (part.version !== version)
-			refuse(
-				problems,
-				fileName(file),
-				`a part written by version ${version}`,
-				`one of version ${quoted(part.version)}`,
-			);
+			wrong(`a part written by version ${version}`, `one of version ${quoted(part.version)}`);
 		if (part.fingerprint !== most?.[0])
-			refuse(
-				problems,
-				fileName(file),
-				`a part of the same run as ${fileName(own[0]?.file ?? "")}`,
-				`${shardText(part)} of another scenario, seed or number of shards`,
-			);
+			wrong(model, `${shardText(part)} of another scenario, seed or number of shards`);
 	}
 	const byNumber = new Map<number, string>();
 	for (const { file, part } of own) {

@@ -1,45 +1,17 @@
 import { JSDOM } from "jsdom";
-import {
-	compareHtml,
-	compareSvg,
-	compareTables,
-	dayCalendar,
-	daySvg,
-	dayTables,
-	debriefHtml,
-	reportHtml,
-	supplyBundle,
-	supplyCalendar,
-	supplyHtml,
-	supplyTables,
-	sweepHtml,
-	sweepSvg,
-	sweepTables,
-} from "../../report/index.ts";
-import {
-	type CompareDrawings,
-	type CompareResult,
-	compareJson,
-	type DayResult,
-	type Debrief,
-	dayJson,
-	debriefJson,
-	type SupplyResult,
-	type SweepResult,
-	supplyJson,
-	sweepJson,
-} from "../../results/index.ts";
+import * as report from "../../report/index.ts";
+import * as results from "../../results/index.ts";
 
 /** Every file of a report, by name. */
 export type ReportFiles = Readonly<Record<string, string>>;
 
 /** What a report is to be written of. */
 export type ReportOrder =
-	| { readonly kind: "day"; readonly result: DayResult }
-	| { readonly kind: "compare"; readonly result: CompareResult; readonly drawings: CompareDrawings }
-	| { readonly kind: "sweep"; readonly result: SweepResult }
-	| { readonly kind: "supply"; readonly result: SupplyResult }
-	| { readonly kind: "drill"; readonly result: Debrief };
+	| { readonly kind: "day"; readonly result: results.DayResult }
+	| { readonly kind: "compare"; readonly result: results.CompareResult; readonly drawings: results.CompareDrawings }
+	| { readonly kind: "sweep"; readonly result: results.SweepResult }
+	| { readonly kind: "supply"; readonly result: results.SupplyResult }
+	| { readonly kind: "drill"; readonly result: results.Debrief };
 
 export function reportFiles(order: ReportOrder): ReportFiles {
 	/** Lends its elements to the report. */
@@ -47,35 +19,38 @@ export function reportFiles(order: ReportOrder): ReportFiles {
 	switch (order.kind) {
 		case "day":
 			return {
-				"report.html": reportHtml(order.result, document),
-				"day.svg": daySvg(order.result, document),
-				"day.json": dayJson(order.result),
-				"day.ics": dayCalendar(order.result),
-				...dayTables(order.result),
+				"report.html": report.reportHtml(order.result, document),
+				"day.svg": report.daySvg(order.result, document),
+				"day.json": results.dayJson(order.result),
+				"day.ics": report.dayCalendar(order.result),
+				...report.dayTables(order.result),
 			};
 		case "compare":
 			return {
-				"report.html": compareHtml(order.result, order.drawings, document),
-				"differences.svg": compareSvg(order.result, document),
-				"compare.json": compareJson(order.result),
-				...compareTables(order.result),
+				"report.html": report.compareHtml(order.result, order.drawings, document),
+				"differences.svg": report.compareSvg(order.result, document),
+				"compare.json": results.compareJson(order.result),
+				...report.compareTables(order.result),
 			};
 		case "sweep":
 			return {
-				"report.html": sweepHtml(order.result, document),
-				"sweep.svg": sweepSvg(order.result, document),
-				"sweep.json": sweepJson(order.result),
-				...sweepTables(order.result),
+				"report.html": report.sweepHtml(order.result, document),
+				"sweep.svg": report.sweepSvg(order.result, document),
+				"sweep.json": results.sweepJson(order.result),
+				...report.sweepTables(order.result),
 			};
 		case "supply":
 			return {
-				"report.html": supplyHtml(order.result, document),
-				"supply.json": supplyJson(order.result),
-				"orders.ics": supplyCalendar(order.result),
-				"requests.fhir.json": supplyBundle(order.result),
-				...supplyTables(order.result),
+				"report.html": report.supplyHtml(order.result, document),
+				"supply.json": results.supplyJson(order.result),
+				"orders.ics": report.supplyCalendar(order.result),
+				"requests.fhir.json": report.supplyBundle(order.result),
+				...report.supplyTables(order.result),
 			};
 		case "drill":
-			return { "report.html": debriefHtml(order.result, document), "debrief.json": debriefJson(order.result) };
+			return {
+				"report.html": report.debriefHtml(order.result, document),
+				"debrief.json": results.debriefJson(order.result),
+			};
 	}
 }

@@ -37,13 +37,9 @@ export function dayView(html: HtmlMaker, frames: Frames, turn: { drag(setting: D
 	let before: readonly DressingDay[] = [];
 
 	const list = dressingList(html, () => redraw(true));
-	const sliders = settingSliders(
-		html,
-		"turn",
-		"Settings of the regimen",
-		(setting, written) => turn.drag({ dressing: list.dressing(), regimen: list.regimen(), setting, written }),
-		() => turn.drop(),
-	);
+	const drag = (setting: SettingName, written: string) =>
+		turn.drag({ dressing: list.dressing(), regimen: list.regimen(), setting, written });
+	const sliders = settingSliders(html, "turn", "Settings of the regimen", drag, () => turn.drop());
 	const head = html("div", { class: "head" });
 	const sentences = html("ul", { class: "sentences" });
 	/** Says where the answers are still those of before. */

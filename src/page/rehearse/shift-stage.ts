@@ -47,13 +47,13 @@ export function shiftStage(html: HtmlMaker, start: Start, parts: ReturnType<type
 			...names.map((name) => {
 				const minutes = start.takings.find(({ what }) => what === name)?.minutes ?? 0;
 				const label = unbroken(`${facts[name].words}, ${durationWords(minutes)}`);
-				return html(
-					"li",
-					{},
-					pressed(html, label, () => moves.take(step(name))),
-				);
+				const button = pressed(html, label, () => moves.take(step(name)));
+				return html("li", {}, button);
 			}),
 		);
+	const looks = choices(places, placeFacts, (place) => ({ do: "look", place }));
+	const deeds = choices(acts, actFacts, (act) => ({ do: "act", act }));
+	const end = pressed(html, "End the shift and go to the debrief", () => moves.end());
 	const legend =
 		"The shift so far, as the bedside has shown it: hatched suction hangs below the line, above it stands what has been run in, until the drain begins.";
 	const element = html(
@@ -73,24 +73,10 @@ export function shiftStage(html: HtmlMaker, start: Start, parts: ReturnType<type
 		html(
 			"div",
 			{ class: "shift" },
-			headed(
-				html,
-				"look-heading",
-				"Look",
-				choices(places, placeFacts, (place) => ({ do: "look", place })),
-			),
-			headed(
-				html,
-				"act-heading",
-				"Do",
-				choices(acts, actFacts, (act) => ({ do: "act", act })),
-			),
+			headed(html, "look-heading", "Look", looks),
+			headed(html, "act-heading", "Do", deeds),
 		),
-		html(
-			"p",
-			{},
-			pressed(html, "End the shift and go to the debrief", () => moves.end()),
-		),
+		html("p", {}, end),
 	);
 	return {
 		element,

@@ -1,5 +1,5 @@
-import type { History } from "../editor/history.ts";
-import { type Sheet, sheetOf } from "../editor/history.ts";
+import * as z from "zod";
+import { type History, sheetOf } from "../editor/history.ts";
 
 /** What is kept in this browser, and nowhere else. */
 export interface Keep {
@@ -17,9 +17,9 @@ export function keepOf(window: Window, what: string, ownText: string, unkept: ()
 	return {
 		load: () => {
 			try {
-				return historyFrom(JSON.parse(window.localStorage.getItem(name) ?? "null"));
+				return keptHistory.parse(JSON.parse(window.localStorage.getItem(name) ?? "null"));
 			} catch {
-				return null; // refused, or somebody else's data
+				return null; // refused, nothing, or somebody else's data
 			}
 		},
 		save: (history) => {
@@ -38,27 +38,12 @@ const kept = ({ sheets, at }: History) => ({
 	at,
 });
 
-function historyFrom(data: unknown): History | null {
-	if (typeof data !== "object" || data === null) return null;
-	const { texts, at } = data as Partial<Record<"texts" | "at", unknown>>; // looked at, not trusted
-	if (!Array.isArray(texts) || typeof at !== "number") return null;
-	const sheets = texts.map(sheetFrom);
-	return Number.isInteger(at) && at >= 0 && at < sheets.length && sheets.every((sheet) => sheet !== null)
-		? { sheets, at }
-		: null;
-}
-
-function sheetFrom(data: unknown): Sheet | null {
-	if (typeof data === "string") return sheetOf(data);
-	if (typeof data !== "object" || data === null) return null;
-	const { text, beside } = data as Partial<Record<keyof Sheet, unknown>>; // looked at, not trusted
-	return typeof text === "string" &&
-		typeof beside === "object" &&
-		beside !== null &&
-		Object.values(beside).every((other) => typeof other === "string")
-		? { text, beside: { ...beside } }
-		: null;
-}
+const beside = z.record(z.string(), z.string());
+const sheets = z.array(z.union([z.string().transform(sheetOf), z.object({ text: z.string(), beside })]));
+const keptHistory = z
+	.object({ texts: sheets, at: z.int().min(0) })
+	.refine(({ texts, at }) => at < texts.length)
+	.transform(({ texts, at }): History => ({ sheets: texts, at }));
 
 /** FNV-1a, 32 bits, over UTF-16 units: enough to tell scenarios of one reader apart. */
 function hashOf(text: string): string {

@@ -55,9 +55,6 @@ export function storesRoom(html: HtmlMaker, of: Surroundings): Room & { readonly
 			case "fault":
 				view.stop();
 				of.say(answer.words);
-				break;
-			default:
-				break;
 		}
 		if (!last) return;
 		isDone = true;

@@ -88,10 +88,8 @@ export function storesView(html: HtmlMaker, frames: Frames) {
 		begin(): void {
 			handOut(false);
 			bar.begin();
-			tell(
-				"help",
-				shown === null ? "Working it out …" : "Working it out anew; what is shown is what was there before.",
-			);
+			const anew = "Working it out anew; what is shown is what was there before.";
+			tell("help", shown === null ? "Working it out …" : anew);
 		},
 		/** How far it has come, in replications. */
 		progress: bar.show,

@@ -42,19 +42,15 @@ export function answerOrders(line: Line): void {
 				return newest === number;
 			},
 		};
-		workOn(all, order, desk).then(
+		const work = all[order.kind] as Work<Order>; // each is given orders of its own kind
+		const answered = async () => work(order, desk);
+		answered().then(
 			(answer) => {
-				if (answer !== null) say(answer, true);
+				if (answer !== null) say(answer, true); // else it was dropped
 			},
 			(error: unknown) => say({ kind: "fault", words: `a fault of the program: ${error}` }, true),
 		);
 	};
-}
-
-/** null where the order was dropped. */
-async function workOn(all: Works, order: Order, desk: Desk): Promise<Answer | null> {
-	const work = all[order.kind] as Work<Order>; // each is given orders of its own kind
-	return work(order, desk);
 }
 
 /** A message to oneself stands behind those that wait already; a timer would be held back by the browser. */

@@ -12,7 +12,8 @@ export interface WardScenario extends ScenarioFrame {
 	readonly units: number | null;
 	/** What a patient does who finds no unit free. */
 	readonly full: "wait" | "away";
-	readonly arrivals: Arrivals | null;
+	/** Poisson arrivals: `perDay` on a day of factor 1; the factors are from Monday. */
+	readonly arrivals: { readonly perDay: number; readonly factors: readonly number[] } | null;
 	/** null where nobody arrives by chance and no census is given. */
 	readonly length: TherapyLength | null;
 	/** Patients in a bed when the simulation begins, by place in `kinds`. */
@@ -31,13 +32,6 @@ export interface WardKind {
 	readonly dressing: Dressing;
 	/** Name of the solution that is filled in. */
 	readonly solution: string;
-}
-
-/** Poisson arrivals: `perDay` on a day of factor 1. */
-interface Arrivals {
-	readonly perDay: number;
-	/** From Monday. */
-	readonly factors: readonly number[];
 }
 
 /** How long a therapy lasts. */

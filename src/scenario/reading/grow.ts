@@ -10,17 +10,11 @@ export interface Place {
 /** Most values of a file, aliases counted as often as they are used; a hundred dressings and a thousand happenings have 9000. */
 const maxValues = 11_000;
 
-/** Plain data of a file, and where each value of it stands. Maps have no prototype. */
-interface Grown {
-	/** undefined where there are more values than are read. */
-	readonly data: unknown;
-	readonly problems: readonly Problem[];
-	/** Places of the values by their path. */
-	readonly places: ReadonlyMap<string, Place>;
-}
-
-/** Turns the parser's nodes into plain data; every fault becomes a problem and the rest is kept. */
-export function grow(root: ParsedNode, document: Document.Parsed, placeAt: (offset: number) => Place): Grown {
+/**
+ * Turns the parser's nodes into plain data, in which maps have no prototype, and says where each value of it stands, by its
+ * path; every fault becomes a problem and the rest is kept. The data are undefined where there are more values than are read.
+ */
+export function grow(root: ParsedNode, document: Document.Parsed, placeAt: (offset: number) => Place) {
 	const problems: Problem[] = [];
 	const places = new Map<string, Place>();
 	let values = 0;

@@ -25,9 +25,9 @@ export function valueAt(data: unknown, keys: Keys): unknown {
 const longestShown = 60;
 
 /** A text short enough to stand in a sentence. */
-export function shorten(text: string): string {
+export function shorten(text: string, longest = longestShown): string {
 	const points = [...text];
-	return points.length <= longestShown ? text : `${points.slice(0, longestShown - 1).join("")}…`;
+	return points.length <= longest ? text : `${points.slice(0, longest - 1).join("")}…`;
 }
 
 /** A value of the file in the words of a sentence. */
