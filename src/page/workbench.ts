@@ -68,14 +68,7 @@ export function openWorkbench(document: Document, worker: string): void {
 	);
 	/** What is looked at. */
 	const room = (): Room => (views.name() === "Stores" ? stores : day.room);
-	const arrive = arrivals({
-		day: day.room,
-		stores,
-		view: () => views.name(),
-		turn: views.turn,
-		begin: rehearsal.begin,
-		say,
-	});
+	const arrive = arrivals({ day: day.room, stores, view: views.name, turn: views.turn, begin: rehearsal.begin, say });
 	const opening = { open: arrive.open, refuse: say };
 	const tools = toolbar(html, {
 		opening,

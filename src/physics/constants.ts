@@ -19,6 +19,8 @@ export type Range = `from ${string} to ${string}` | `above ${string} and up to $
 
 /** Of a probability, and of a share of a whole. */
 const share = "from 0 to 1";
+const spread = "from 0 to 3";
+const upToADay = "from 0.1 min to 1 d";
 
 /** Makes the facts of one origin. */
 const from =
@@ -58,12 +60,7 @@ export const constantFacts = {
 		"drain flow per depth through a clear port",
 		"from 0.001 mL/min/mmHg to 1000 mL/min/mmHg",
 	),
-	"drain.limit": assumed(
-		6,
-		"min",
-		"shortest time after which an unfinished drain raises an alarm",
-		"from 0.1 min to 1 d",
-	),
+	"drain.limit": assumed(6, "min", "shortest time after which an unfinished drain raises an alarm", upToADay),
 	"drain.factor": assumed(2, "", "multiple of the expected drain time after which an alarm is raised", "from 1 to 100"),
 	"path.closedLimit": assumed(3, "min", "time a closed suction path stands before an alarm", "from 0.01 min to 1 d"),
 	"fill.stallLimit": assumed(0.5, "min", "time a fill stands still before an alarm", "from 0.01 min to 1 d"),
@@ -97,7 +94,7 @@ export const constantFacts = {
 		"median leak that a breach adds",
 		"from 0.000001 L/min/mmHg to 10 L/min/mmHg",
 	),
-	"breach.sizeSigma": assumed(0.8, "", "lognormal sigma of the leak that a breach adds", "from 0 to 3"),
+	"breach.sizeSigma": assumed(0.8, "", "lognormal sigma of the leak that a breach adds", spread),
 	"difficulty.easy": assumed(0.6, "", "breach hazard of an easy seal", "from 0 to 100"),
 	"difficulty.ordinary": assumed(1, "", "breach hazard of an ordinary seal", "from 0 to 100"),
 	"difficulty.awkward": assumed(1.5, "", "breach hazard of an awkward seal", "from 0 to 100"),
@@ -109,7 +106,7 @@ export const constantFacts = {
 	"transfer.wet": assumed(0.3, "", "chance that a transfer breaches a wet dressing"),
 	"transfer.between": assumed(0.1, "", "chance that a transfer breaches a dressing neither held nor wet"),
 	"debris.perDrain": assumed(0.02, "", "mean share of the port that debris closes at a drain"),
-	"debris.dwellScale": assumed(8, "min", "dwell over which debris loosens", "from 0.1 min to 1 d"),
+	"debris.dwellScale": assumed(8, "min", "dwell over which debris loosens", upToADay),
 	"debris.perDay": assumed(0.03, "/d", "share of the port that suction alone closes", "from 0 /d to 10 /d"),
 	"debris.every": assumed(4, "h", "longest interval at which debris of suction alone is added", "from 10 min to 28 d"),
 	"clump.chance": assumed(0.01, "", "chance that a drain brings a clump"),
@@ -119,13 +116,8 @@ export const constantFacts = {
 	"slough.heavy": assumed(3, "", "debris of a heavily sloughing wound", "from 0 to 100"),
 	"kink.rate": assumed(0.004, "/h", "kinks of a line", "from 0 /h to 10 /h"),
 	"kink.suctionShare": assumed(0.6, "", "share of kinks in the suction line"),
-	"exudate.patientCv": assumed(0.35, "", "spread of exudate between patients, coefficient of variation", "from 0 to 3"),
-	"exudate.blockCv": assumed(
-		0.25,
-		"",
-		"spread of exudate between blocks of a day, coefficient of variation",
-		"from 0 to 3",
-	),
+	"exudate.patientCv": assumed(0.35, "", "spread of exudate between patients, coefficient of variation", spread),
+	"exudate.blockCv": assumed(0.25, "", "spread of exudate between blocks of a day, coefficient of variation", spread),
 	"exudate.correlation": assumed(0.7, "", "correlation of exudate from block to block"),
 	"exudate.block": assumed(4, "h", "length of a block of constant exudate", "from 10 min to 28 d"),
 	"hands.canister": assumed(3, "min", "hands-on time to change a canister", "from 0.01 min to 1 d"),

@@ -69,13 +69,8 @@ function fallsTo(to: number, d: Draining, low: number, high: number): number {
 	const end = high === Number.POSITIVE_INFINITY ? beyond(excess, Math.max(low, d.tau)) : high;
 	if (excess(end) > 0) return Number.POSITIVE_INFINITY;
 	if (excess(low) <= 0) return low;
-	return bracketedRoot(
-		excess,
-		(t) => d.inflow - d.conductance * depthAfter(t, d.from, d.towards, d.tau),
-		low,
-		end,
-		1e-10,
-	);
+	const slope = (t: number) => d.inflow - d.conductance * depthAfter(t, d.from, d.towards, d.tau);
+	return bracketedRoot(excess, slope, low, end, 1e-10);
 }
 
 /** A time at which the level has certainly fallen far enough. */

@@ -2,7 +2,7 @@ import type * as z from "zod";
 import { resolveFrame } from "./frame.ts";
 import { assumptions, crossAssumptions, crossHang, readableConstants, resolveConstants } from "./keys/assumptions.ts";
 import { care, crossCare, resolveCare, resolveNurses } from "./keys/care.ts";
-import { compare, crossPatches, resolveCompare, resolveUsual, usual } from "./keys/compare.ts";
+import { compare, crossPatches, resolvePatches, usual } from "./keys/compare.ts";
 import { crossDressings, dressings, resolveDressing } from "./keys/dressing/dressing.ts";
 import { crossHappenings, happenings, resolveHappening } from "./keys/happenings.ts";
 import { head } from "./keys/head.ts";
@@ -71,8 +71,7 @@ export function resolveDay(file: z.output<typeof dayFile>, data: unknown): Scena
 		care: resolveCare(file.care, resolveNurses(file.care.nurses)),
 		happenings: file.happenings.map(resolveHappening),
 		...(file.rehearsal === undefined ? {} : { rehearsal: resolveRehearsal(file.rehearsal, file.dressings) }),
-		compare: resolveCompare(file.compare, file.dressings, constants),
-		usual: resolveUsual(file.usual, file.dressings, constants),
+		...resolvePatches(file, file.dressings, constants),
 		sweep: file.sweep === undefined ? null : resolveSweep(file.sweep),
 		home: resolveHome(file.home),
 		constants,

@@ -37,15 +37,13 @@ export function readWard(text: string, load: Load = noFiles, overrides: WardOver
 	return ward;
 }
 
+function refused(problems: readonly Problem[]): CheckedWard {
+	return { ward: null, problems: inOrder(problems), notes: [], data: undefined };
+}
+
 /** Reads the file of a ward or says everything that is wrong with it. Never throws. */
 export function checkWard(text: string, load: Load = noFiles, overrides: WardOverrides = {}): CheckedWard {
 	const tree = readTree(text);
-	const refused = (problems: readonly Problem[]): CheckedWard => ({
-		ward: null,
-		problems: inOrder(problems),
-		notes: [],
-		data: undefined,
-	});
 	if (tree.data === undefined) return refused(tree.problems);
 	if (!isWardData(tree.data)) {
 		const both = asMap(tree.data).ward !== undefined;

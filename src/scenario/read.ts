@@ -52,12 +52,8 @@ export function checkData(
 	const { file, problems } = sound(dayFile, data, crossDay(data), tree);
 	if (file === null) return refused(problems);
 	const scenario = resolveDay(file, data);
-	const endless = tooMany(
-		expectedEvents(scenario),
-		maxExpectedEvents,
-		"scenario",
-		"a shorter horizon, longer cycles or fewer dressings help",
-	);
+	const help = "a shorter horizon, longer cycles or fewer dressings help";
+	const endless = tooMany(expectedEvents(scenario), maxExpectedEvents, "scenario", help);
 	if (endless !== null) return refused([tree.placed(endless)]);
 	return { checked: { scenario, problems: [], notes: notesOf(scenario) }, data };
 }

@@ -43,11 +43,8 @@ export async function compare(files: readonly string[], typed: Typed, problems: 
 
 	const deliver = delivery(folder, typed);
 	const sums = await runComparison(scenario, arms, targets, overrides);
-	const drawn = drawnOf(
-		arms.map((arm) => arm.scenario),
-		sums.arms[0].count,
-		overrides.draw,
-	);
+	const scenarios = arms.map((arm) => arm.scenario);
+	const drawn = drawnOf(scenarios, sums.arms[0].count, overrides.draw);
 	const result = compareResult(scenario, arms, sums, {
 		drawn,
 		measures,

@@ -41,18 +41,9 @@ export async function page(files: readonly string[], typed: Typed, problems: Pro
 		import("../../report/kit/study-style.ts"),
 		import("../../report/supply/supply-html.ts"),
 	]);
-	const text = pageFile(
-		{
-			format: "slackwater/workbench@1",
-			version: version(),
-			title,
-			scenario: day.text,
-			ward: ward.text,
-			beside: ward.beside,
-			opens,
-		},
-		`${studyStyle}\n${supplyRules}`,
-	);
+	const carried = { scenario: day.text, ward: ward.text, beside: ward.beside, opens } as const;
+	const data = { format: "slackwater/workbench@1", version: version(), title, ...carried } as const;
+	const text = pageFile(data, `${studyStyle}\n${supplyRules}`);
 	await writeFolder(dirname(target), { [basename(target)]: text });
 	if (typed.quiet !== true) process.stdout.write(`The workbench is in ${fileName(target)}: open it in a browser\n`);
 	return 0;

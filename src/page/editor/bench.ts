@@ -1,17 +1,7 @@
 import type { Problem } from "../../scenario/index.ts";
 import type { Keys } from "../../scenario/reading/problem.ts";
-import {
-	type Beside,
-	canRedo,
-	canUndo,
-	changed,
-	type History,
-	present,
-	redone,
-	type Sheet,
-	sameSheet,
-	undone,
-} from "./history.ts";
+import type { Beside, History, Sheet } from "./history.ts";
+import { canRedo, canUndo, changed, present, redone, sameSheet, undone } from "./history.ts";
 import { withValue } from "./scenario-text.ts";
 
 /** What came of the scenario on the bench. */

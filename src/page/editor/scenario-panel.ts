@@ -40,11 +40,8 @@ export function scenarioPanel(html: HtmlMaker, window: Window, heading: string, 
 	});
 	text.addEventListener("change", take);
 	const problemList = html("div", { class: "problems", id: "problems", role: "status" });
-	const unreadable = html(
-		"p",
-		{ class: "help" },
-		"The text cannot be read as YAML or JSON, so there is no form to show. Mend it as text.",
-	);
+	const noForm = "The text cannot be read as YAML or JSON, so there is no form to show. Mend it as text.";
+	const unreadable = html("p", { class: "help" }, noForm);
 	const asForm = pressed(html, "As a form", () => turn(false));
 	const asText = pressed(html, "As text", () => turn(true));
 	const how = html("div", { class: "bar", role: "group", "aria-label": "How the scenario is shown" }, asForm, asText);

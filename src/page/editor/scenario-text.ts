@@ -1,5 +1,6 @@
 import { Document, isCollection, isScalar, isSeq, parseDocument } from "yaml";
 import type { Keys } from "../../scenario/reading/problem.ts";
+import { yamlOptions } from "../../scenario/reading/tree.ts";
 
 /** A scenario's text as data; undefined where it cannot be read as YAML or JSON at all. */
 export function dataOf(text: string): unknown {
@@ -26,13 +27,7 @@ const isJson = (text: string) => /^\s*\{/u.test(text);
 
 function parsed(text: string): Document | null {
 	try {
-		const document = parseDocument(text, {
-			version: "1.2",
-			schema: "core",
-			uniqueKeys: false,
-			prettyErrors: false,
-			logLevel: "silent",
-		});
+		const document = parseDocument(text, yamlOptions);
 		return document.errors.length === 0 && isCollection(document.contents) ? document : null;
 	} catch {
 		return null; // the parser has no limit of its own

@@ -32,10 +32,6 @@ export function viewBar(
 		turned();
 	}
 
-	return {
-		bar: html("nav", { class: "views", "aria-label": "Views" }, ...all.map(({ button }) => button)),
-		place,
-		name: () => name,
-		turn,
-	};
+	const bar = html("nav", { class: "views", "aria-label": "Views" }, ...all.map(({ button }) => button));
+	return { bar, place, name: () => name, turn };
 }

@@ -61,37 +61,29 @@ function crossPatch(
 	return [...incomplete, ...reachable(patch.depth, [...keys, "depth"], constants), ...unfit];
 }
 
-/** The regimens of every dressing by its id, `over` laid over those of one dressing or of all. */
-const regimensBy = (
+/** What `compare:` and `usual:` of a sound file come to, laid over its dressings. */
+export function resolvePatches(
+	file: { readonly compare: z.output<typeof compare>; readonly usual?: z.output<typeof usual> },
 	dressings: readonly DressingFile[],
 	constants: Constants,
-	over: z.output<typeof partialRegimen>,
-): RegimenPatch["regimens"] =>
-	Object.fromEntries(
-		dressings.map((dressing) => {
-			const meant = over.dressing === undefined || over.dressing === dressing.id;
-			const regimens = resolveRegimens(dressing.regimen, meant ? over : {}, foamVolumeMl(dressing), constants);
-			return [dressing.id, regimens];
-		}),
-	);
-
-export const resolveUsual = (
-	file: z.output<typeof usual>,
-	dressings: readonly DressingFile[],
-	constants: Constants,
-): RegimenPatch["regimens"] | null => (file === undefined ? null : regimensBy(dressings, constants, file));
-
-export const resolveCompare = (
-	file: z.output<typeof compare>,
-	dressings: readonly DressingFile[],
-	constants: Constants,
-): RegimenPatch[] =>
-	Object.entries(file).map(([name, patch]) => ({
+): { readonly compare: RegimenPatch[]; readonly usual: RegimenPatch["regimens"] | null } {
+	/** The regimens of every dressing by its id, `over` laid over those of one dressing or of all. */
+	const regimensBy = (over: z.output<typeof partialRegimen>): RegimenPatch["regimens"] =>
+		Object.fromEntries(
+			dressings.map((dressing) => {
+				const meant = over.dressing === undefined || over.dressing === dressing.id;
+				const regimens = resolveRegimens(dressing.regimen, meant ? over : {}, foamVolumeMl(dressing), constants);
+				return [dressing.id, regimens];
+			}),
+		);
+	const patches = Object.entries(file.compare).map(([name, patch]) => ({
 		name,
 		dressing: patch.dressing ?? null,
 		canisterMl: patch.canister ?? null,
 		sourceMl: patch.source ?? null,
 		canisterHoldsMl: patch.holds ?? null,
 		sourceLeftMl: patch.left ?? null,
-		regimens: regimensBy(dressings, constants, patch),
+		regimens: regimensBy(patch),
 	}));
+	return { compare: patches, usual: file.usual === undefined ? null : regimensBy(file.usual) };
+}

@@ -6,18 +6,8 @@ import type { HiddenCause, RehearsalPlan } from "../meaning/rehearsal-plan.ts";
 import { choice, count, list, name, record, text } from "../reading/leaf.ts";
 import { type Found, found, type Keys, received } from "../reading/problem.ts";
 import { bound, duration, volume } from "../reading/quantity.ts";
-import {
-	again,
-	asList,
-	asMap,
-	type Fields,
-	idOf,
-	idsOf,
-	read,
-	readMl,
-	stranger,
-	wrongDetails,
-} from "../reading/raw.ts";
+import type { Fields } from "../reading/raw.ts";
+import { again, asList, asMap, idOf, idsOf, read, readMl, stranger, wrongDetails } from "../reading/raw.ts";
 import { bleedVolume, breachSize, closedShare } from "./happenings.ts";
 
 const longestShift = "24 h";
@@ -146,13 +136,8 @@ function crossContent(hidden: Fields, keys: Keys, unit: Fields): Found[] {
 	const ml = (written: unknown) => readMl(String(written ?? defaults["dressings[].unit.canister"].write));
 	const most = full ? mostHeld * ml(unit.canister) : ml(unit.source);
 	if (hidden.holds === undefined || !(ml(hidden.holds) > most)) return [];
-	return [
-		found(
-			keys,
-			full ? `at most ${mostHeld * 100} % of the canister's size` : "at most the size of the source",
-			received(hidden.holds),
-		),
-	];
+	const expected = full ? `at most ${mostHeld * 100} % of the canister's size` : "at most the size of the source";
+	return [found(keys, expected, received(hidden.holds))];
 }
 
 /** The rehearsal of a sound file; the dressing it names is among `dressings`. */

@@ -54,17 +54,14 @@ const nothing = (problems: readonly Problem[]): Tree => ({
 	placed: ({ keys: _, ...problem }) => problem,
 });
 
+/** How a scenario is read as YAML. */
+const quiet = { uniqueKeys: false, prettyErrors: false, logLevel: "silent" } as const;
+export const yamlOptions = { version: "1.2", schema: "core", ...quiet } as const;
+
 /** Every document of the text; null where the parser, which has no limit of its own, could not stand it. */
 function parsed(text: string, lineCounter: LineCounter): readonly Document.Parsed[] | null {
 	try {
-		const documents = parseAllDocuments(text, {
-			lineCounter,
-			uniqueKeys: false,
-			prettyErrors: false,
-			logLevel: "silent",
-			version: "1.2",
-			schema: "core",
-		});
+		const documents = parseAllDocuments(text, { ...yamlOptions, lineCounter });
 		return Array.isArray(documents) ? documents : [];
 	} catch {
 		return null;

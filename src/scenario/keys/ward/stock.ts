@@ -41,12 +41,10 @@ export function crossStores(root: Fields, kinds: readonly Fields[]): Found[] {
 	const standard = idOf(asMap(root.solution).name) ?? defaults["solution.name"].write;
 	const items = asList(root.stores).map(asMap);
 	const isSized = ({ item }: Fields) => item === "canister" || item === "solution";
-	const named = ({ item, solution }: Fields, size: unknown) =>
-		nameOf(
-			String(item),
-			isSized({ item }) ? readMl(size) : null,
-			item === "solution" ? (idOf(solution) ?? standard) : null,
-		);
+	const named = ({ item, solution }: Fields, size: unknown) => {
+		const held = item === "solution" ? (idOf(solution) ?? standard) : null;
+		return nameOf(String(item), isSized({ item }) ? readMl(size) : null, held);
+	};
 	const names = items.map((item) => named(item, item.size));
 	const lacking = [...used(root, kinds, standard)].filter(([name]) => !names.includes(name));
 	return [
