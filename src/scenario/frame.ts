@@ -6,15 +6,10 @@ import type { ScenarioFrame } from "./meaning/scenario.ts";
 import { pathText } from "./reading/problem.ts";
 
 /** What a sound file of a day and one of a ward both say. */
-interface FrameFile {
-	readonly title: string;
-	readonly seed: string;
-	readonly start: string;
+type FrameFile = Pick<ScenarioFrame, "title" | "seed" | "start" | "replications" | "chance"> & {
 	readonly horizon: number;
-	readonly replications: number;
-	readonly chance: boolean;
 	readonly solution: Parameters<typeof resolveSolution>[0];
-}
+};
 
 /** What a day and a ward have in common but for the care; `data` is the raw file, for the list of what it leaves to the defaults. */
 export function resolveFrame(

@@ -10,15 +10,11 @@ const htmlText = (text: string): string => text.replace(/[&<>"]/gu, (sign) => na
 /** The parts of the workbench that the build has made: its script, which is its worker too, and what its style sheet adds to a report's. */
 const part = (name: string) => readFileSync(ownFile(`dist/page/${name}`), "utf8");
 
-/** What the file says of itself. */
-interface PageMark {
+/** What the file says of itself, and the scenarios that it opens with. */
+export interface PageData {
 	readonly format: "slackwater/workbench@1";
 	readonly version: string;
 	readonly title: string;
-}
-
-/** The same, and the scenarios that it opens with. */
-export interface PageData extends PageMark {
 	/** Text of a day. */
 	readonly scenario: string;
 	/** Text of a ward, and of the files that it names, by the name that stands in it. */
@@ -71,6 +67,8 @@ export function notices(text: string): string {
 
 /** JSON in which nothing can end the element that it stands in. */
 const dataText = (data: PageData) => JSON.stringify(data).replaceAll("<", "\\u003c");
+
+type PageMark = Pick<PageData, "format" | "version" | "title">;
 
 /** What a file that `page` has written says of itself; null where it is something else. */
 export function pageDataIn(html: string): PageMark | null {

@@ -45,17 +45,10 @@ export function compareView(html: HtmlMaker, frames: Frames, turns: ComparisonTu
 	const restsOn = restsOnPart(html, () => turns.tryRestsOn(sides.pair()));
 	const save = saveButton(html, "Save these numbers (compare.json)", "compare.json", () => whole && compareJson(whole));
 	const lines = waterLines(html, frames, { id: "compare-cursor", place: figures, count: 2, line: lineOf });
-	const empty = html(
-		"div",
-		{},
-		html("h2", {}, "Nothing to compare yet"),
-		html(
-			"p",
-			{},
-			"This scenario names fewer than two regimens under compare:. Set the one it has against another, then move the sliders of either.",
-		),
-		pressed(html, "Set it against another regimen", () => turns.begin()),
-	);
+	const tooFew =
+		"This scenario names fewer than two regimens under compare:. Set the one it has against another, then move the sliders of either.";
+	const begin = pressed(html, "Set it against another regimen", () => turns.begin());
+	const empty = html("div", {}, html("h2", {}, "Nothing to compare yet"), html("p", {}, tooFew), begin);
 	const filled = html(
 		"div",
 		{ hidden: "" },

@@ -21,18 +21,11 @@ export function restsOnPart(html: HtmlMaker, wanted: () => void) {
 		ask.disabled = false;
 		bar.end();
 	};
+	const help =
+		"Every assumption in turn at half and at twice its value, on the same random numbers: which of them would turn an answer. It takes a few seconds.";
+	const asking = html("p", {}, ask, " ", bar.element, says);
 	return {
-		element: html(
-			"div",
-			{},
-			html(
-				"p",
-				{ class: "help" },
-				"Every assumption in turn at half and at twice its value, on the same random numbers: which of them would turn an answer. It takes a few seconds.",
-			),
-			html("p", {}, ask, " ", bar.element, says),
-			place,
-		),
+		element: html("div", {}, html("p", { class: "help" }, help), asking, place),
 		/** Nothing has been tried of what is compared now. */
 		clear(): void {
 			rest();

@@ -77,12 +77,10 @@ export function progressBar(html: HtmlMaker, label: string) {
 }
 
 /** Stands where nothing can be shown of what lies on the bench. */
-export const emptyNote = (html: HtmlMaker): HTMLElement =>
-	html(
-		"p",
-		{ class: "caution", hidden: "" },
-		"Nothing is shown of this scenario: it has problems, which stand beside it. Mend them, or undo.",
-	);
+export function emptyNote(html: HtmlMaker): HTMLElement {
+	const words = "Nothing is shown of this scenario: it has problems, which stand beside it. Mend them, or undo.";
+	return html("p", { class: "caution", hidden: "" }, words);
+}
 
 /** A button that hands a text to the reader as a file, where there is one; nothing is sent anywhere. */
 export const saveButton = (

@@ -31,16 +31,14 @@ export function caseChooser(
 
 	const says = html("p", { class: "wrong", role: "alert" });
 	const link = linkField(html, "Link to the case", 3);
-	const ways = (words: string, handed: () => Handed) =>
-		html(
-			"div",
-			{ class: "bar" },
-			pressed(html, words, () => of.begin(handed())),
-			pressed(html, "Make a link to it", () => {
-				const given = handed();
-				link.show(`${of.address()}${caseLink({ ...given, seed: given.seed ?? "" })}`);
-			}),
-		);
+	const ways = (words: string, handed: () => Handed) => {
+		const begin = pressed(html, words, () => of.begin(handed()));
+		const hand = pressed(html, "Make a link to it", () => {
+			const given = handed();
+			link.show(`${of.address()}${caseLink({ ...given, seed: given.seed ?? "" })}`);
+		});
+		return html("div", { class: "bar" }, begin, hand);
+	};
 	const paragraph = (words: string) => html("p", {}, words);
 	const own = headed(
 		html,
@@ -49,6 +47,8 @@ export function caseChooser(
 		paragraph("The scenario on the bench hides something. Whoever has read its file knows what."),
 		ways("Rehearse it", asWritten),
 	);
+	const noSecret =
+		"The answer of a case cannot be read from a link at a glance. It is no secret: whoever has this page can find it.";
 	const element = html(
 		"div",
 		{ class: "chooser" },
@@ -78,11 +78,7 @@ export function caseChooser(
 			labelled(html, "field", "File", file),
 		),
 		link.element,
-		html(
-			"p",
-			{ class: "help" },
-			"The answer of a case cannot be read from a link at a glance. It is no secret: whoever has this page can find it.",
-		),
+		html("p", { class: "help" }, noSecret),
 	);
 	return {
 		element,

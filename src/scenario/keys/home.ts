@@ -22,13 +22,8 @@ export function crossHome(root: Fields): Found[] {
 	const [fromMin, forMin, endMin] = [home.from, home.for, horizon].map((time) => read(anyDuration, time));
 	if (fromMin === undefined || forMin === undefined || endMin === undefined || fromMin + forMin <= endMin + 1e-9)
 		return [];
-	return [
-		found(
-			["home", "for"],
-			"days at home that lie within the horizon",
-			`${received(home.from)} and then ${received(home.for)}, with a horizon of ${received(horizon)}`,
-		),
-	];
+	const came = `${received(home.from)} and then ${received(home.for)}, with a horizon of ${received(horizon)}`;
+	return [found(["home", "for"], "days at home that lie within the horizon", came)];
 }
 
 export const resolveHome = (file: z.output<typeof home>): Scenario["home"] =>

@@ -93,10 +93,8 @@ export function crossRehearsal(root: Fields): Found[] {
 	};
 	const unit = asMap((dressings[idsOf(dressings).indexOf(idOf(plan.dressing))] ?? dressings[0])?.unit);
 	const faults = stranger(plan.dressing, dressings, ["rehearsal", "dressing"]);
-	if (horizonMin > longestMin)
-		faults.push(
-			found(["horizon"], `a shift of at most ${longestShift}, since there is a rehearsal`, received(root.horizon)),
-		);
+	const aShift = `a shift of at most ${longestShift}, since there is a rehearsal`;
+	if (horizonMin > longestMin) faults.push(found(["horizon"], aShift, received(root.horizon)));
 	if (asList(root.happenings).length > 0)
 		faults.push(found(["happenings"], "none beside a rehearsal, whose hides: says what goes wrong", "some"));
 	return [
@@ -120,10 +118,8 @@ function crossCause(hidden: Fields, keys: Keys, moved: boolean): Found[] {
 	const cause = causeNames.find((known) => known === hidden.cause);
 	if (cause === undefined) return [];
 	const faults = wrongDetails(hidden, cause, detailsOf[cause], samples, keys);
-	if (cause === "dressing-dislodged" && !moved)
-		faults.push(
-			found(["rehearsal", "transfer"], "when the patient is moved, since a dressing is dislodged by it", "nothing"),
-		);
+	const when = "when the patient is moved, since a dressing is dislodged by it";
+	if (cause === "dressing-dislodged" && !moved) faults.push(found(["rehearsal", "transfer"], when, "nothing"));
 	return faults;
 }
 

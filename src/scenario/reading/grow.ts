@@ -28,12 +28,8 @@ export function grow(root: ParsedNode, document: Document.Parsed, placeAt: (offs
 		if (blown) return null;
 		if (values > maxValues || keys.length > maxDepth) {
 			blown = true;
-			complain(
-				[],
-				`at most ${maxValues} values, ${maxDepth} deep`,
-				"more (an alias counts as often as it is used)",
-				at,
-			);
+			const most = `at most ${maxValues} values, ${maxDepth} deep`;
+			complain([], most, "more (an alias counts as often as it is used)", at);
 			return null;
 		}
 		const here = at ?? (node?.range ? placeAt(node.range[0]) : undefined);
@@ -70,12 +66,8 @@ export function grow(root: ParsedNode, document: Document.Parsed, placeAt: (offs
 			if (typeof name !== "string") {
 				const written =
 					isScalar(key) && key.source !== undefined && key.source !== "" ? shorten(key.source) : "something else";
-				complain(
-					keys,
-					"keys that are text",
-					isScalar(key) ? `${written} (put it in quotes)` : "a list, a map or an alias as a key",
-					at,
-				);
+				const came = isScalar(key) ? `${written} (put it in quotes)` : "a list, a map or an alias as a key";
+				complain(keys, "keys that are text", came, at);
 			} else if (name === "__proto__") {
 				complain([...keys, name], "another name", `"${name}"`, at);
 			} else if (Object.hasOwn(result, name)) {

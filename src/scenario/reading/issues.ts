@@ -12,22 +12,13 @@ export function problemsOf(issues: readonly Issue[], data: unknown, under: Keys 
 		const keys = [...under, ...issue.path.filter((key) => typeof key !== "symbol")];
 		if (issue.code === "unrecognized_keys")
 			return issue.keys.map((key) => {
+				const came = `the key ${received(key)}`;
 				const whole = partedByComma(key, valueAt(data, keys));
-				if (whole !== undefined)
-					return found(
-						[...keys, key],
-						"a number with a point: a comma between braces ends the value",
-						`the key ${received(key)}`,
-						`"${whole}"`,
-					);
-				return found(
-					[...keys, key],
-					shortKeys(issue.message),
-					`the key ${received(key)}`,
-					keys.at(-1) === "assumptions" && Object.hasOwn(goneConstants, key)
-						? goneConstants[key]
-						: nearestKey(key, issue.message),
-				);
+				const parted = "a number with a point: a comma between braces ends the value";
+				if (whole !== undefined) return found([...keys, key], parted, came, `"${whole}"`);
+				const isGone = keys.at(-1) === "assumptions" && Object.hasOwn(goneConstants, key);
+				const meant = isGone ? goneConstants[key] : nearestKey(key, issue.message);
+				return found([...keys, key], shortKeys(issue.message), came, meant);
 			});
 		if (issue.code === "invalid_union") return ofUnion(issue, data, keys);
 		if (issue.code === "invalid_key")

@@ -48,11 +48,8 @@ function misread(reading: Extract<Reading, { ok: false }>, rule: QuantityRule, a
 		return { ok: false, expected: `${rule.what} ${sample}, with a point and no comma`, ...suggestion };
 	const units = isRatio(rule.unit) ? "" : `, in ${unitList(rule.unit)}`;
 	// A bare number is not corrected: which unit was meant is not ours to guess.
-	return {
-		ok: false,
-		expected: `${rule.what}, ${sample}${also}${units}`,
-		...(reading.fault === "no unit" ? {} : suggestion),
-	};
+	const offered = reading.fault === "no unit" ? {} : suggestion;
+	return { ok: false, expected: `${rule.what}, ${sample}${also}${units}`, ...offered };
 }
 
 /** A bare number will do. */

@@ -41,18 +41,13 @@ export function readTree(raw: string, format?: Format): Tree {
 	if (document === undefined || document.contents === null)
 		return nothing(syntax.length > 0 ? syntax : [{ path: "", expected: "a scenario", received: "an empty file" }]);
 	const { data, problems: faults, places } = grow(document.contents, document, placeAt);
-	return {
-		data,
-		problems: [...syntax, ...faults],
-		placed: ({ keys, ...problem }) => ({ ...problem, ...nearestPlace(keys, places) }),
-	};
+	const placed = ({ keys, ...problem }: Found): Problem => ({ ...problem, ...nearestPlace(keys, places) });
+	return { data, problems: [...syntax, ...faults], placed };
 }
 
-const nothing = (problems: readonly Problem[]): Tree => ({
-	data: undefined,
-	problems,
-	placed: ({ keys: _, ...problem }) => problem,
-});
+function nothing(problems: readonly Problem[]): Tree {
+	return { data: undefined, problems, placed: ({ keys: _, ...problem }) => problem };
+}
 
 /** How a scenario is read as YAML. */
 const quiet = { uniqueKeys: false, prettyErrors: false, logLevel: "silent" } as const;
@@ -74,17 +69,11 @@ function syntaxProblems(
 	documents: readonly Document.Parsed[],
 	placeAt: (offset: number) => Place,
 ): Problem[] {
-	const problems = documents
-		.flatMap((document) => document.errors)
-		.slice(0, 20)
-		.map(
-			(error): Problem => ({
-				path: "",
-				expected: `readable ${language}`,
-				received: `a fault: ${shorten(error.message.split("\n")[0] ?? "").replace(/[\p{Cc}]/gu, " ")}`,
-				...placeAt(error.pos[0]),
-			}),
-		);
+	const errors = documents.flatMap((document) => document.errors).slice(0, 20);
+	const problems = errors.map(({ message, pos }): Problem => {
+		const received = `a fault: ${shorten(message.split("\n")[0] ?? "").replace(/[\p{Cc}]/gu, " ")}`;
+		return { path: "", expected: `readable ${language}`, received, ...placeAt(pos[0]) };
+	});
 	if (language === "YAML" || problems.length > 0) return problems;
 	try {
 		JSON.parse(text);

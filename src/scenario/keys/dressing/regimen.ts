@@ -116,13 +116,8 @@ export function crossRegimen(regimen: Fields, at: Keys, constants: Constants): F
 export function reachable(written: unknown, keys: Keys, constants: Constants): Found[] {
 	const depthMmHg = read(depth, written);
 	if (depthMmHg === undefined || depthMmHg < deepestHeld(constants)) return [];
-	return [
-		found(
-			keys,
-			`a depth that the pump holds with a sound seal (it reaches -${constants["pump.maxDepth"]} mmHg with no flow at all)`,
-			received(written),
-		),
-	];
+	const expected = `a depth that the pump holds with a sound seal (it reaches -${constants["pump.maxDepth"]} mmHg with no flow at all)`;
+	return [found(keys, expected, received(written))];
 }
 
 type Settings = Partial<z.output<z.ZodObject<typeof settings>>>;

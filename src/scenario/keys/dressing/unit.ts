@@ -37,14 +37,9 @@ export function crossUnit(unit: Fields, at: Keys): Found[] {
 	const holdsMl = read(unitParts.holds, unit.holds);
 	const leftMl = read(unitParts.left, unit.left);
 	const faults: Found[] = [];
+	const room = `less than the canister takes (${canisterMl} mL): a full one stops the pump before the day begins, so change it first`;
 	if (canisterMl !== undefined && holdsMl !== undefined && holdsMl >= canisterMl)
-		faults.push(
-			found(
-				[...at, "holds"],
-				`less than the canister takes (${canisterMl} mL): a full one stops the pump before the day begins, so change it first`,
-				received(unit.holds),
-			),
-		);
+		faults.push(found([...at, "holds"], room, received(unit.holds)));
 	if (sourceMl !== undefined && leftMl !== undefined && leftMl > sourceMl)
 		faults.push(found([...at, "left"], `at most what the source takes (${sourceMl} mL)`, received(unit.left)));
 	return faults;

@@ -98,10 +98,8 @@ export function crossPatients(ward: Fields, kinds: readonly Fields[]): Found[] {
 	if (typeof ward.units === "number" && patients > ward.units)
 		faults.push(found(["ward", "census"], `at most ${ward.units} patients, one a unit`, `${patients} of them`));
 	const drawn = ward.arrivals !== undefined || patients > 0;
-	if (drawn && ward.length === undefined)
-		faults.push(
-			found(["ward", "length"], "how long a therapy lasts, since patients come by chance or are there", "nothing"),
-		);
+	const lasts = "how long a therapy lasts, since patients come by chance or are there";
+	if (drawn && ward.length === undefined) faults.push(found(["ward", "length"], lasts, "nothing"));
 	if (!drawn && beds.length === 0) faults.push(found(["ward"], "arrivals, a census or beds", "none of them"));
 	return faults;
 }
