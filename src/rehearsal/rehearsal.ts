@@ -4,16 +4,15 @@ import type { Act, CauseName, Place, Revealed, ShiftEnd } from "../vocabulary/in
 import { type BankSize, usualBank } from "./belief/course-bank.ts";
 import { debriefOf } from "./debrief/debrief.ts";
 import type { Entry } from "./debrief/shift-record.ts";
-import { actMinutes, lookMinutes } from "./places/takings.ts";
+import { placeFacts } from "./places/places.ts";
+import { actMinutes } from "./places/takings.ts";
 import type { Bedside } from "./shift/bedside.ts";
-import { stepsOf } from "./shift/deed.ts";
-import { doneWords } from "./shift/done-words.ts";
 import { type Finding, findingAt, findingWords } from "./shift/findings.ts";
 import type { SoFar } from "./shift/recorder.ts";
 import { type Happened, RunningShift } from "./shift/running-shift.ts";
 import { asCase, type Case } from "./shift/shift.ts";
-import { shownAt } from "./shift/shown.ts";
-import { type View, viewOf } from "./shift/view.ts";
+import { doneWords } from "./shift/shift-words.ts";
+import { shownAt, type View, viewOf } from "./shift/view.ts";
 
 /** What comes back from every look, act and wait. */
 export interface Answer {
@@ -87,7 +86,7 @@ export class Rehearsal {
 			const [bedside, shift] = [this.#bedside, this.#shift];
 			const startMin = bedside.now;
 			const alarms = bedside.standing;
-			const whole = shift.run(startMin + lookMinutes(place), meanwhile);
+			const whole = shift.run(startMin + placeFacts[place].minutes, meanwhile);
 			const finding = whole ? findingAt(place, bedside) : null;
 			const answer = finding === null ? this.#overWords : findingWords(finding, bedside);
 			const found = finding === null ? [] : this.#foundIn(finding);
@@ -114,7 +113,7 @@ export class Rehearsal {
 			};
 			const before = sight();
 			const endsMin = startMin + actMinutes(act, this.#case.constants);
-			const done = stepsOf({ act, startMin, endMin: endsMin }, bedside).every(({ atMin, take }) => {
+			const done = bedside.stepsOf({ act, startMin, endMin: endsMin }).every(({ atMin, take }) => {
 				const runs = shift.run(atMin, meanwhile);
 				if (runs) take();
 				return runs;
@@ -192,7 +191,3 @@ const overWords: { readonly [E in ShiftEnd]: string } = {
 	"handed-over": "The patient is in a clinician's hands: the rehearsal is over.",
 	left: "The rehearsal has been ended.",
 };
-
-/** Begins a rehearsal of a scenario with a `rehearsal:` part; throws RangeError for one without. */
-export const startRehearsal = (scenario: Scenario, seed: string, bank: BankSize = usualBank): Rehearsal =>
-	new Rehearsal(scenario, seed, bank);

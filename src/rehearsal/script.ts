@@ -54,19 +54,8 @@ export function readScript(text: string): {
 	return { steps, problems };
 }
 
-/** A step as it is written in a script. */
-export function stepText(step: ScriptStep): string {
-	switch (step.do) {
-		case "look":
-			return `look ${step.place}`;
-		case "act":
-			return `act ${step.act}`;
-		case "wait":
-			return `wait ${step.minutes}`;
-		default:
-			return step.do;
-	}
-}
+/** A step as it is written in a script: its values, one after the other. */
+export const stepText = (step: ScriptStep): string => Object.values(step).join(" ");
 
 /** Does a step; null for the end. */
 export function takeStep(rehearsal: Rehearsal, step: ScriptStep): Answer | null {

@@ -14,8 +14,6 @@ export interface Taking {
 /** Where a number comes from that nobody has measured. */
 export const placeholder = { provenance: "assumed", source: "placeholder until a site calibrates it" } as const;
 
-export const lookMinutes = (place: Place): number => placeFacts[place].minutes;
-
 export function actMinutes(act: Act, constants: Constants): number {
 	const { takes } = actFacts[act];
 	return typeof takes === "number" ? takes : constants[takes];
@@ -24,7 +22,7 @@ export function actMinutes(act: Act, constants: Constants): number {
 /** Every look and act with its minutes and their provenance. */
 export function takings(constants: Constants): Taking[] {
 	return [
-		...places.map((what) => ({ what, minutes: lookMinutes(what), ...placeholder })),
+		...places.map((what) => ({ what, minutes: placeFacts[what].minutes, ...placeholder })),
 		...acts.map((what) => {
 			const { takes } = actFacts[what];
 			const minutes = actMinutes(what, constants);

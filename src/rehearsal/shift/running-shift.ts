@@ -1,13 +1,12 @@
 import type { RehearsalPlan } from "../../scenario/index.ts";
 import type { Condition, ShiftEnd } from "../../vocabulary/index.ts";
 import type { Placed } from "../causes/cause.ts";
+import { causeOf } from "../causes/causes.ts";
 import { Bedside } from "./bedside.ts";
-import { causeOf } from "./cause-of.ts";
-import { clockText } from "./clock-text.ts";
-import { plainCondition } from "./done-words.ts";
 import { placedCauses } from "./draw-case.ts";
 import { ShiftRecorder } from "./recorder.ts";
 import { type Case, helpComesMin, shiftOf } from "./shift.ts";
+import { clockText, plain } from "./shift-words.ts";
 
 /** Something that could be seen or heard to happen. */
 export interface Happened {
@@ -94,7 +93,6 @@ export class RunningShift {
 			of: this.#case,
 			placed,
 			troubles: bedside.troubles,
-			/** When each alarm was raised. */
 			signs,
 			calledMin,
 			cameMin,
@@ -139,10 +137,10 @@ export class RunningShift {
 		const now = this.bedside.standing;
 		for (const condition of now.filter((one) => !stood.includes(one))) {
 			this.signs.set(condition, [...(this.signs.get(condition) ?? []), this.bedside.now]);
-			this.#happened(meanwhile, `Alarm: ${plainCondition(condition)}.`);
+			this.#happened(meanwhile, `Alarm: ${plain(condition)}.`);
 		}
 		for (const condition of stood.filter((one) => !now.includes(one)))
-			this.#happened(meanwhile, `The alarm ends: ${plainCondition(condition)}.`);
+			this.#happened(meanwhile, `The alarm ends: ${plain(condition)}.`);
 		const after = this.bedside.process.phase;
 		if (after !== phase)
 			this.#happened(meanwhile, after === "change" ? "The dressing comes off." : `The ${after} begins.`);

@@ -1,11 +1,34 @@
 import type { RehearsalPlan } from "../../scenario/index.ts";
 import { type Phase, priorityOf } from "../../vocabulary/index.ts";
-import type { Bedside } from "./bedside.ts";
-import type { StandingAlarm } from "./bedside-observer.ts";
-import { clockText } from "./clock-text.ts";
+import type { Bedside, StandingAlarm } from "./bedside.ts";
 import { filledMl } from "./recorder.ts";
 import type { Case } from "./shift.ts";
-import { type DepthShown, depthShown } from "./shown.ts";
+import { clockText, plain } from "./shift-words.ts";
+
+/** Share of the set depth at which a dressing looks held, and depth below which it looks slack, mmHg; assumed. */
+const firmShare = 0.8;
+const slackMmHg = 10;
+
+/** How depth shows: held, lower than it should be, or not at all. */
+export type DepthShown = "held" | "low" | "none";
+
+export function depthShown(depthMmHg: number, setDepthMmHg: number): DepthShown {
+	if (depthMmHg >= firmShare * setDepthMmHg) return "held";
+	return depthMmHg >= slackMmHg ? "low" : "none";
+}
+
+/** What shows without a look, as a belief takes note of it: `signs` are the `signBits` of the bedside. */
+export interface Shown {
+	readonly atMin: number;
+	readonly signs: number;
+	readonly depth: DepthShown;
+}
+
+export const shownAt = ({ process, now, signBits }: Bedside): Shown => ({
+	atMin: now,
+	signs: signBits,
+	depth: depthShown(process.depthAt(now), process.regimen.depthMmHg),
+});
 
 /** What anybody sees who stands at the bedside and touches nothing. Minutes from the start of the shift. */
 export interface View {
@@ -82,9 +105,7 @@ const foamWords: { readonly [D in DepthShown]: string } = {
 export function viewWords(view: View): string {
 	const depth = (value: number) => `${value < 0 ? "−" : ""}${Math.abs(value)}`;
 	const alarms =
-		view.alarms.length === 0
-			? "no alarm"
-			: `alarm: ${view.alarms.map(({ condition }) => condition.replaceAll("-", " ")).join(", ")}`;
+		view.alarms.length === 0 ? "no alarm" : `alarm: ${view.alarms.map(({ condition }) => plain(condition)).join(", ")}`;
 	const filled = view.fills === 0 ? "no fill yet" : `last fill ${view.filledMl} mL`;
 	return `${view.clock}  ${view.phase}, ${depth(view.depthMmHg)} of ${depth(view.setDepthMmHg)} mmHg; canister ${view.canisterMl} mL, source ${view.sourceMl} mL, ${filled}; ${alarms}. ${view.dressing}`;
 }
