@@ -8,7 +8,6 @@ import { placeFacts } from "./places/places.ts";
 import { actMinutes } from "./places/takings.ts";
 import type { Bedside } from "./shift/bedside.ts";
 import { type Finding, findingAt, findingWords } from "./shift/findings.ts";
-import type { SoFar } from "./shift/recorder.ts";
 import { type Happened, RunningShift } from "./shift/running-shift.ts";
 import { asCase, type Case } from "./shift/shift.ts";
 import { doneWords } from "./shift/shift-words.ts";
@@ -22,6 +21,8 @@ export interface Answer {
 	readonly meanwhile: readonly Happened[];
 	readonly view: View;
 }
+
+export type SoFar = ReturnType<Rehearsal["soFar"]>;
 
 /** The longest that can be waited for at once. */
 export const longestWaitMin = 1440;
@@ -67,11 +68,12 @@ export class Rehearsal {
 		return viewOf(this.#bedside, this.#case, this.#shift.told, this.over);
 	}
 
-	/** What has shown since the shift began, and what the trainee has done. */
-	soFar(): SoFar {
+	/** The shift so far, as one who stood at the bedside and wrote down what showed would have it. */
+	soFar() {
 		const { recorder } = this.#shift;
 		return {
 			curve: recorder.shown(this.#bedside.process),
+			/** `endMin` null: it stands. */
 			alarms: [
 				...recorder.ended,
 				...this.#bedside.alarms.map(({ condition, sinceMin }) => ({ condition, startMin: sinceMin, endMin: null })),

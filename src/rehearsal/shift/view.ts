@@ -1,6 +1,6 @@
 import type { RehearsalPlan } from "../../scenario/index.ts";
-import { type Phase, priorityOf } from "../../vocabulary/index.ts";
-import type { Bedside, StandingAlarm } from "./bedside.ts";
+import { priorityOf } from "../../vocabulary/index.ts";
+import type { Bedside } from "./bedside.ts";
 import { filledMl } from "./recorder.ts";
 import type { Case } from "./shift.ts";
 import { clockText, plain } from "./shift-words.ts";
@@ -17,67 +17,46 @@ export function depthShown(depthMmHg: number, setDepthMmHg: number): DepthShown 
 	return depthMmHg >= slackMmHg ? "low" : "none";
 }
 
-/** What shows without a look, as a belief takes note of it: `signs` are the `signBits` of the bedside. */
-export interface Shown {
-	readonly atMin: number;
-	readonly signs: number;
-	readonly depth: DepthShown;
-}
+export type Shown = Readonly<ReturnType<typeof shownAt>>;
 
-export const shownAt = ({ process, now, signBits }: Bedside): Shown => ({
+/** What shows without a look, as a belief takes note of it. */
+export const shownAt = ({ process, now, signBits }: Bedside) => ({
 	atMin: now,
 	signs: signBits,
 	depth: depthShown(process.depthAt(now), process.regimen.depthMmHg),
 });
 
-/** What anybody sees who stands at the bedside and touches nothing. Minutes from the start of the shift. */
-export interface View {
-	readonly atMin: number;
-	/** The time on the wall, '14:20'. */
-	readonly clock: string;
-	/** Minutes that are left of the shift. */
-	readonly leftMin: number;
-	readonly phase: Phase;
-	readonly phaseSinceMin: number;
-	/** As the unit shows it, mmHg, negative below ambient. */
-	readonly depthMmHg: number;
-	readonly setDepthMmHg: number;
-	/** Read off the wall of the canister and of the source, to the mark below, mL. */
-	readonly canisterMl: number;
-	readonly sourceMl: number;
-	/** Run in since the last fill began, mL, and fills begun in the shift. */
-	readonly filledMl: number;
-	readonly fills: number;
-	readonly alarms: readonly (Pick<StandingAlarm, "condition" | "sinceMin"> & {
-		readonly priority: ReturnType<typeof priorityOf>;
-	})[];
-	/** How the dressing looks from where one stands. */
-	readonly dressing: string;
-	/** What the trainee has been told so far. */
-	readonly told: RehearsalPlan["told"];
-	readonly over: boolean;
-}
-
 /** Marks on canister and source, mL. */
 const markMl = 10;
 const toMark = (volumeMl: number) => markMl * Math.floor((volumeMl + 1e-6) / markMl);
 
-/** Made of the state of the dressing as it can be seen, and of nothing that is hidden. */
-export function viewOf(bedside: Bedside, of: Case, told: View["told"], over: boolean): View {
+export type View = Readonly<ReturnType<typeof viewOf>>;
+
+/**
+ * What anybody sees who stands at the bedside and touches nothing: made of the state of the dressing as it can be seen, and
+ * of nothing that is hidden. Minutes count from the start of the shift. `told`: what the trainee has been told so far.
+ */
+export function viewOf(bedside: Bedside, of: Case, told: RehearsalPlan["told"], over: boolean) {
 	const { process, now } = bedside;
 	return {
 		atMin: now,
+		/** The time on the wall, '14:20'. */
 		clock: clockText(now, of.startClockMin),
+		/** Minutes that are left of the shift. */
 		leftMin: of.horizonMin - now,
 		phase: process.phase,
 		phaseSinceMin: bedside.phaseSince,
+		/** As the unit shows it, mmHg, negative below ambient. */
 		depthMmHg: 0 - Math.round(process.depthAt(now)),
 		setDepthMmHg: -process.regimen.depthMmHg,
+		/** Read off the wall of the canister and of the source, to the mark below, mL. */
 		canisterMl: toMark(process.canisterAt(now)),
 		sourceMl: toMark(Math.max(0, process.sourceAt(now))),
+		/** Run in since the last fill began, mL, and fills begun in the shift. */
 		filledMl: filledMl(process, now),
 		fills: process.cycle.fills,
 		alarms: bedside.alarms.map(({ condition, sinceMin }) => ({ condition, priority: priorityOf(condition), sinceMin })),
+		/** How the dressing looks from where one stands. */
 		dressing: dressingWords(bedside),
 		told,
 		over,
