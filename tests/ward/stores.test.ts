@@ -4,7 +4,7 @@ import { protectionDays, tryShelf } from "../../src/studies/index.ts";
 import { supplyLayout } from "../../src/studies/supply/run/layout.ts";
 import { WardCounts } from "../../src/studies/supply/run/ward-counts.ts";
 import { type ShelfTold, WardRun } from "../../src/ward/index.ts";
-import { dressingsOf, type Raw, silentWard, wardWith } from "./sample.ts";
+import { dressingsOf, type Raw, wardWith } from "./sample.ts";
 
 const item: StoreItem = {
 	name: "piece",
@@ -179,10 +179,7 @@ describe("patients", () => {
 		});
 		const seen = [dressingsOf(ward), ward.policies[0]?.dressings ?? []].map((dressings) => {
 			const begun: number[] = [];
-			const run = new WardRun(ward, dressings, null, {
-				...silentWard,
-				begins: (waitMin, atMin) => begun.push(waitMin, atMin),
-			});
+			const run = new WardRun(ward, dressings, null, { begins: (waitMin, atMin) => begun.push(waitMin, atMin) });
 			run.run(3);
 			return { begun, therapyMin: run.totals().therapyMin, instilled: run.totals().instilledMl };
 		});
@@ -202,7 +199,6 @@ describe("patients", () => {
 		});
 		const byDay = [0, 0, 0, 0, 0, 0, 0];
 		const run = new WardRun(ward, dressingsOf(ward), null, {
-			...silentWard,
 			begins: (_wait, atMin) => {
 				byDay[Math.floor(atMin / 1440) % 7]++;
 			},
@@ -228,11 +224,11 @@ describe("patients", () => {
 				raw.ward.warmUp = warmUp;
 				raw.ward.kinds[0].regimen = { depth: "-125 mmHg", fill: "none" };
 			});
-			const run = new WardRun(ward, dressingsOf(ward), null, silentWard);
+			const run = new WardRun(ward, dressingsOf(ward), null, {});
 			let sum = 0;
 			for (let r = 0; r < 30; r++) {
 				run.run(r);
-				sum += run.inBed;
+				sum += run.units.busy;
 			}
 			return sum / 30;
 		};

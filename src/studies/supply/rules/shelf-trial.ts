@@ -2,8 +2,6 @@ import { Simulation, Substream } from "../../../engine/index.ts";
 import type { StoreItem, WardScenario } from "../../../scenario/index.ts";
 import { type OrderRule, Shelf, type ShelfTold } from "../../../ward/index.ts";
 
-const silent: ShelfTold = { ordered() {}, received() {}, expired() {}, waited() {} };
-
 /** When one item is asked for, in rising order, and for how long that was watched. */
 export interface DemandCourse {
 	readonly timesMin: ArrayLike<number>;
@@ -29,7 +27,7 @@ export function tryShelf(
 	clock: Pick<WardScenario, "startClockMin" | "startWeekday">,
 	{ timesMin, endMin }: DemandCourse,
 	seed: string | null,
-	{ told = silent, run = 0, net }: TrialWays = {},
+	{ told = {}, run = 0, net }: TrialWays = {},
 ) {
 	const sim = new Simulation();
 	const lead = seed === null ? null : new Substream(seed, item.name, 0);
@@ -42,13 +40,13 @@ export function tryShelf(
 	};
 	const shelf = new Shelf(sim, item, rule, clock, lead, {
 		...told,
-		received: (got, at) => {
+		received: (...got) => {
 			changed();
-			told.received(got, at);
+			told.received?.(...got);
 		},
-		expired: (lost, at) => {
+		expired: (...lost) => {
 			changed();
-			told.expired(lost, at);
+			told.expired?.(...lost);
 		},
 	});
 	let next = 0;

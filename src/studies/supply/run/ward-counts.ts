@@ -65,10 +65,6 @@ export class WardCounts implements WardObserver {
 		this.seen.orders[item] += pieces;
 	}
 
-	received(): void {}
-
-	expired(): void {}
-
 	waited(item: number, minutes: number): void {
 		this.seen.offMin[item] += minutes;
 	}
@@ -80,8 +76,8 @@ export class WardCounts implements WardObserver {
 	dayEnds(day: number, run: WardRun): void {
 		const { inBed, waiting, onHand } = this.seen;
 		const { warmDays } = this.#layout;
-		inBed[warmDays + day] = run.inBed;
-		waiting[warmDays + day] = run.waiting;
+		inBed[warmDays + day] = run.units.busy;
+		waiting[warmDays + day] = run.units.waiting;
 		if (day < 0) return;
 		run.storeroom.shelves.forEach((shelf, item) => {
 			onHand[item][day] = shelf.onHand;
@@ -103,8 +99,6 @@ export class WardCounts implements WardObserver {
 		if (waitMin > 0) this.seen.waits++;
 		this.seen.waitMin += waitMin;
 	}
-
-	turnedAway(): void {}
 }
 
 /** A ward made ready to be played again and again; a replication comes to what was seen since the count began. */
