@@ -2,7 +2,7 @@ import { describe, expect, test } from "vitest";
 import type { StoreItem } from "../../src/scenario/index.ts";
 import { protectionDays, tryShelf } from "../../src/studies/index.ts";
 import { supplyLayout } from "../../src/studies/supply/run/layout.ts";
-import { WardCounts } from "../../src/studies/supply/run/ward-counts.ts";
+import { playable } from "../../src/studies/supply/run/ward-counts.ts";
 import { type ShelfTold, WardRun } from "../../src/ward/index.ts";
 import { dressingsOf, type Raw, wardWith } from "./sample.ts";
 
@@ -123,12 +123,11 @@ const thirsty = (more: (raw: Raw) => void) =>
 
 function played(change: (raw: Raw) => void) {
 	const ward = thirsty(change);
-	const counts = new WardCounts(ward, supplyLayout(ward));
-	counts.reset();
 	const rules = ward.stores.map(({ reorder, upTo }) => ({ reorder: reorder ?? 0, upTo: upTo ?? 1 }));
-	const run = new WardRun(ward, dressingsOf(ward), rules, counts);
+	const { seen: counts } = playable(ward, supplyLayout(ward), rules)(0);
+	const run = new WardRun(ward, dressingsOf(ward), rules, {});
 	run.run(0);
-	return { ward, counts: counts.seen, run };
+	return { ward, counts, run };
 }
 
 describe("a shortage", () => {

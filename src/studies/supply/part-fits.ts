@@ -3,7 +3,7 @@ import { supplyFormat } from "../../results/index.ts";
 import type { StoreItem, WardScenario } from "../../scenario/index.ts";
 import { replicationsIn } from "../../statistics/index.ts";
 import type { Found } from "./rules/find-rules.ts";
-import { protectionDays } from "./rules/lead-time.ts";
+import { protectionDays } from "./rules/rule-plan.ts";
 import { type SupplyLayout, supplyLayout } from "./run/layout.ts";
 import { type SupplyPart, wardBlocked } from "./run/supply-part.ts";
 

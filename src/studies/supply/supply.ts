@@ -10,7 +10,7 @@ import type {
 	SupplyResult,
 	WardSummary,
 } from "../../results/index.ts";
-import { dayOfKind, type StoreItem, type WardScenario } from "../../scenario/index.ts";
+import { dayOfKind, type WardScenario } from "../../scenario/index.ts";
 import { wilson } from "../../statistics/index.ts";
 import { minutesADay, minutesAWeek } from "../../vocabulary/index.ts";
 import { meanLength } from "../../ward/index.ts";
@@ -25,14 +25,13 @@ import { playable } from "./run/ward-counts.ts";
 
 /** Puts the answer together from the parts that were gathered. Throws RangeError where a block is missing. */
 export function supplyResult(gathered: SupplyGathering, found: Found, version: string): SupplyResult {
+	gathered.complete();
 	const { ward, layout } = gathered;
-	const { replications } = gathered; // complains of a missing block before anything else does
-	const items = ward.stores.map((item, i) => itemSupply(gathered, item, i, found.rules[i] ?? null, replications));
 	const result = {
 		format: "slackwater/supply@1",
 		scenario: summaryOf(ward, version),
 		trace: traceOf(gathered, found),
-		items,
+		items: ward.stores.map((_, i) => itemSupply(gathered, i, found.rules[i])),
 		orders: found.orders,
 		beds: bedsOf(gathered),
 		nurses: ward.shifts.map((shift, i) => ({ ...shift, hours: gathered.spread(layout.shifts + i) })),
@@ -52,18 +51,8 @@ export function supplyResult(gathered: SupplyGathering, found: Found, version: s
 function summaryOf(ward: WardScenario, version: string): WardSummary {
 	const { arrivals, length, horizonMin } = ward;
 	return {
-		...picked(
-			ward,
-			"title",
-			"seed",
-			"start",
-			"startClockMin",
-			"horizonMin",
-			"warmUpMin",
-			"replications",
-			"units",
-			"full",
-		),
+		...picked(ward, "title", "seed", "start", "startClockMin", "horizonMin", "warmUpMin"),
+		...picked(ward, "replications", "units", "full"),
 		version,
 		days: horizonMin / minutesADay,
 		weeks: Math.ceil(horizonMin / minutesAWeek),
@@ -93,14 +82,9 @@ function traceOf({ ward, layout }: SupplyGathering, found: Found): SupplyResult[
 	return { events, hash: trace.hash };
 }
 
-function itemSupply(
-	gathered: SupplyGathering,
-	item: StoreItem,
-	i: number,
-	rule: RuleResult | null,
-	replications: number,
-): ItemSupply {
-	const { layout } = gathered;
+function itemSupply(gathered: SupplyGathering, i: number, rule: RuleResult | null): ItemSupply {
+	const { ward, layout } = gathered;
+	const item = ward.stores[i];
 	const places = layout.items[i];
 	const demand = (at: { total: number; days: number; weeks: number }) => ({
 		total: gathered.count(at.total),
@@ -111,17 +95,18 @@ function itemSupply(
 		item: item.name,
 		...picked(item, "kind", "sizeMl", "pack", "price", "stock"),
 		demand: { ...demand(places.demand), causes: places.causes.map((at) => ({ cause: at.cause, ...demand(at) })) },
-		store: rule === null ? null : storeOf(gathered, i, rule, replications),
+		store: rule === null ? null : storeOf(gathered, i, rule),
 	};
 }
 
-function storeOf(gathered: SupplyGathering, i: number, rule: RuleResult, replications: number): StoreResult {
+function storeOf(gathered: SupplyGathering, i: number, rule: RuleResult): StoreResult {
 	const { days, items } = gathered.layout;
+	const { replications } = gathered.ward;
 	const places = items[i];
-	const daily = (first: number) => Array.from({ length: days }, (_, day) => gathered.mean(first + day));
+	const daily = (first: number) => Array.from({ length: days }, (_, day) => gathered.tallies[first + day].mean);
 	const outByDay = daily(places.outByDay);
 	const probability = outByDay.at(-1) ?? 0;
-	const asked = gathered.mean(places.demand.total);
+	const asked = gathered.tallies[places.demand.total].mean;
 	return {
 		rule,
 		onHand: gathered.series(places.onHand, days),
@@ -129,7 +114,7 @@ function storeOf(gathered: SupplyGathering, i: number, rule: RuleResult, replica
 		outByDay,
 		stockOut: { probability, ...wilson(Math.round(probability * replications), replications) },
 		ready: gathered.spread(places.ready),
-		fillRate: asked === 0 ? null : 1 - gathered.mean(places.short) / asked,
+		fillRate: asked === 0 ? null : 1 - gathered.tallies[places.short].mean / asked,
 		offHours: gathered.spread(places.offHours),
 		...keyed(pieceCounts, (name) => gathered.count(places[name])),
 	};
@@ -138,14 +123,14 @@ function storeOf(gathered: SupplyGathering, i: number, rule: RuleResult, replica
 function bedsOf(gathered: SupplyGathering): BedsResult {
 	const { layout } = gathered;
 	const all = layout.warmDays + layout.days;
-	const begun = gathered.mean(layout.begun);
+	const begun = gathered.tallies[layout.begun].mean;
 	return {
 		firstDay: layout.warmDays === 0 ? 0 : -layout.warmDays,
 		inBed: gathered.series(layout.inBed, all),
 		waiting: gathered.series(layout.waiting, all),
 		...keyed(["arrived", "begun", "left", "turnedAway"], (name) => gathered.count(layout[name])),
 		meanInBed: gathered.spread(layout.meanInBed),
-		shareWaited: begun === 0 ? 0 : gathered.mean(layout.waited) / begun,
+		shareWaited: begun === 0 ? 0 : gathered.tallies[layout.waited].mean / begun,
 		meanWaitMin: gathered.spread(layout.meanWait),
 		therapyDays: gathered.spread(layout.therapyDays),
 	};
@@ -162,7 +147,7 @@ function costOf(gathered: SupplyGathering, { plenty }: Found): CostResult | null
 						item: name,
 						price,
 						used: gathered.count(layout.items[i].used),
-						expiredMean: gathered.mean(layout.items[i].expired),
+						expiredMean: gathered.tallies[layout.items[i].expired].mean,
 						needed: plenty?.used[i] ?? gathered.count(layout.items[i].used),
 					},
 				],

@@ -1,7 +1,7 @@
 import type { CountSpread, PlannedOrder, RuleResult, Spread } from "../../../results/index.ts";
 import type { StoreItem, WardScenario } from "../../../scenario/index.ts";
 import {
-	type Moments,
+	InBlockOrder,
 	mergeInto,
 	noMoments,
 	partsOf,
@@ -11,8 +11,7 @@ import {
 import { minutesADay } from "../../../vocabulary/index.ts";
 import type { OrderRule } from "../../../ward/index.ts";
 import { countSpread, spread } from "../../kit/spread.ts";
-import { wardBlock, wardBlocked, wardBlocks } from "../run/supply-part.ts";
-import { leadMoments, protectionDays } from "./lead-time.ts";
+import { wardBlocked, wardBlocks } from "../run/supply-part.ts";
 import { planOrders } from "./plan-orders.ts";
 import { ReadyRates, type Share } from "./ready-rates.ts";
 import {
@@ -23,7 +22,15 @@ import {
 	searchBlocks,
 	searchGroups,
 } from "./rule-part.ts";
-import { type ItemPlan, keptReplications, type SearchPlan, searchedMin, tailOf } from "./rule-plan.ts";
+import {
+	type ItemPlan,
+	keptReplications,
+	leadMoments,
+	protectionDays,
+	type SearchPlan,
+	searchedMin,
+	tailOf,
+} from "./rule-plan.ts";
 import { countBefore, demandOf } from "./ward-demand.ts";
 
 /** What a search comes to: everything that a run of the ward needs before it begins. */
@@ -57,8 +64,12 @@ export class RuleSearch {
 	readonly firstBlock: number;
 	readonly #ward: WardScenario;
 	readonly #sums: SearchSums;
-	readonly #cost: (Moments | undefined)[] = [];
-	readonly #courses: (readonly Float64Array[] | undefined)[] = [];
+	readonly #cost = noMoments();
+	readonly #courses: (readonly Float64Array[])[] = [];
+	readonly #inOrder = new InBlockOrder<SearchPart>(({ cost, courses }) => {
+		for (const moments of cost) mergeInto(this.#cost, moments);
+		this.#courses.push(...courses);
+	}, " of the search");
 
 	constructor(ward: WardScenario) {
 		this.#ward = ward;
@@ -78,36 +89,24 @@ export class RuleSearch {
 	}
 
 	add(part: SearchPart): void {
+		this.#inOrder.add(part.firstBlock, part.cost.length, part);
 		this.#sums.merge(part);
-		part.cost.forEach((moments, i) => {
-			this.#cost[part.firstBlock + i] = moments;
-		});
-		part.courses.forEach((items, i) => {
-			this.#courses[part.firstBlock * wardBlock + i] = items;
-		});
 	}
 
 	/** What was found. Throws RangeError where a block is missing. */
 	found(): Found {
 		const ward = this.#ward;
 		if (this.plan.kept === 0) return { rules: ward.stores.map(() => null), orders: [], plenty: null };
-		const blocks = wardBlocks(ward);
-		const cost = noMoments();
-		for (let block = 0; block < blocks; block++) {
-			const moments = this.#cost[block];
-			if (moments === undefined) throw new RangeError(`block ${block} of ${blocks} was not searched`);
-			mergeInto(cost, moments);
-		}
+		this.#inOrder.complete(wardBlocks(ward));
 		const rules = ward.stores.map((item, i) => {
 			const plan = this.plan.items[i];
 			return plan === null ? null : this.#ruleOf(item, i, plan);
 		});
-		const courses = this.#courses.filter((items) => items !== undefined);
 		const priced = ward.stores.some(({ price }) => price !== null);
 		return {
 			rules,
-			orders: planOrders(ward, rules, courses),
-			plenty: { used: this.#sums.used.map(countSpread), cost: priced ? spread(this.#sums.costs, cost) : null },
+			orders: planOrders(ward, rules, this.#courses),
+			plenty: { used: this.#sums.used.map(countSpread), cost: priced ? spread(this.#sums.costs, this.#cost) : null },
 		};
 	}
 

@@ -90,22 +90,21 @@ export function evenly(n: number): number {
 }
 
 /** Takes in blocks of demand and adds up what a search needs of them; memory does not grow with replications. */
-export class SearchCollector {
+export class SearchCollector extends SearchSums {
 	readonly #ward: WardScenario;
 	readonly #plan: SearchPlan;
 	readonly #first: number;
-	readonly #sums: SearchSums;
 	readonly #cost: Moments[] = [];
 	readonly #courses: (readonly Float64Array[])[] = [];
 	/** By item, pieces that expired in all trials. */
 	readonly expired: number[];
 
 	constructor(ward: WardScenario, plan: SearchPlan, firstBlock: number) {
+		super(ward);
 		this.#ward = ward;
 		this.#plan = plan;
 		this.#first = firstBlock;
 		this.expired = ward.stores.map(() => 0);
-		this.#sums = new SearchSums(ward);
 	}
 
 	/** The next block: demand of its replications, by item. */
@@ -118,16 +117,16 @@ export class SearchCollector {
 			let cost = 0;
 			this.#ward.stores.forEach(({ price }, item) => {
 				const used = countBefore(items[item], this.#ward.horizonMin);
-				this.#sums.used[item].add(used);
+				this.used[item].add(used);
 				cost += used * (price ?? 0);
 			});
-			this.#sums.costs.add(cost);
+			this.costs.add(cost);
 			addTo(moments, cost);
 		});
 		this.#cost.push(moments);
 		const endMin = courses.length * spanMin;
 		const group = groupOf(block);
-		this.#sums.seconds[group] += Math.round(endMin * 60);
+		this.seconds[group] += Math.round(endMin * 60);
 		this.#ward.stores.forEach((_, item) => {
 			const times = chained(courses, item, spanMin);
 			this.#countDays(times, endMin, item);
@@ -139,7 +138,7 @@ export class SearchCollector {
 		return {
 			firstBlock: this.#first,
 			replications: this.#cost.reduce((sum, { count }) => sum + count, 0),
-			...this.#sums.parts(),
+			...this.parts(),
 			cost: this.#cost,
 			courses: this.#courses,
 		};
@@ -148,7 +147,7 @@ export class SearchCollector {
 	#countDays(times: Float64Array, endMin: number, item: number): void {
 		const counts = new Int32Array(Math.max(1, Math.round(endMin / minutesADay)));
 		for (const at of times) counts[Math.floor(at / minutesADay)]++;
-		for (const count of counts) this.#sums.daily[item].add(count);
+		for (const count of counts) this.daily[item].add(count);
 	}
 
 	/**
@@ -171,7 +170,7 @@ export class SearchCollector {
 		);
 		const course = { timesMin, endMin: endMin + leadIn };
 		const begins = quantity - Math.floor(quantity * evenly(Math.floor(block / 2)));
-		const tally = this.#sums.net[place][groupOf(block)];
+		const tally = this.net[place][groupOf(block)];
 		const seed = this.#ward.chance ? `${this.#ward.seed}: levels` : null;
 		const play = (reorder: number, shelfMin: number | null, net: (pieces: number, seconds: number) => void) =>
 			tryShelf(
