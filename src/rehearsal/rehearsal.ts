@@ -128,22 +128,11 @@ export class Rehearsal {
 				answer = doneWords(act, bedside.standing, { wasStopped, again, found });
 				shift.run(bedside.now, meanwhile);
 			}
-			const { standing } = bedside;
-			this.#log.push({
-				kind: "act",
-				what: act,
-				startMin,
-				endMin: bedside.now,
-				answer,
-				alarms,
-				done,
-				mended: done ? bedside.mended : [],
-				seen: done ? seen : [],
-				found,
-				ended: alarms.filter((condition) => !standing.includes(condition)),
-				wasStopped,
-				wrong,
-			});
+			const { now: endMin, standing } = bedside;
+			const ended = alarms.filter((condition) => !standing.includes(condition));
+			const came = done ? { mended: bedside.mended, seen } : { mended: [], seen: [] };
+			const noted = { startMin, endMin, answer, alarms, done, ...came, found, ended, wasStopped, wrong };
+			this.#log.push({ kind: "act", what: act, ...noted });
 			return answer;
 		});
 	}

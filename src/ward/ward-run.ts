@@ -204,8 +204,6 @@ export class WardRun {
 		this.#observer.opens?.(this);
 	}
 
-	// ── patients ───────────────────────────────────────────────────────────────────────────────────────────────────
-
 	#nextArrival(): void {
 		const due = this.#patients.next(this.#sim.now);
 		if (due < this.#ward.warmUpMin + this.#ward.horizonMin) this.#sim.schedule(this.#eArrival, due);
@@ -306,8 +304,6 @@ export class WardRun {
 		sum.nurseMin += process.alarms.nurseMin;
 		sum.therapyMin += this.#sim.now - slot.beganMin;
 	}
-
-	// ── shifts and days ────────────────────────────────────────────────────────────────────────────────────────────
 
 	/** A shift begins: its nurses come, and the next one is planned. */
 	#beginShift(shift: number): void {

@@ -21,15 +21,12 @@ export function causeCourse(trouble: Trouble, course: ShiftRecord): CauseCourse 
 		[finding?.startMin, after?.startMin].filter((at) => at !== undefined).map((at) => Math.max(at, onset)),
 	);
 	const since = (at: number | null) => (at === null ? null : at - onset);
+	const times = { onsetMin, signMin, noticedMin, foundMin, endMin };
 	return {
 		cause,
 		words,
-		onsetMin,
-		signMin,
-		noticedMin,
-		foundMin,
+		...times,
 		foundAt: finding === undefined ? null : finding.kind === "look" ? finding.what : "dressing",
-		endMin,
 		endedBy,
 		minutesToNotice: since(noticedMin),
 		minutesToFind: since(foundMin),

@@ -14,46 +14,33 @@ import { logOf } from "./log.ts";
 import type { ShiftRecord } from "./shift-record.ts";
 
 export function debriefOf(course: ShiftRecord): Debrief {
-	const { of, day } = course;
+	const { of, endedMin, ended, off } = course;
+	const { title, seed, start, startClockMin, horizonMin } = of;
+	const { brief, dressing } = of.rehearsal;
+	const { id, phases, alarms, curve, totals } = course.day;
+	const [{ depthMmHg, fillMl }] = of.dressings[dressing].regimens;
 	const causes = course.troubles.map((trouble) => causeCourse(trouble, course));
-	const [regimen] = of.dressings[of.rehearsal.dressing].regimens;
+	const revealed = [...course.known, ...(endedEarly(course, causes) ? (["ended-early"] as const) : [])];
 	const bankOf = remembered((deeds: readonly Deed[]) => courseBank(of, course.bank, deeds));
 	const played = playOrderly(of, course.placed, bankOf);
 	const whole: Omit<Debrief, "facts"> = {
 		format: "slackwater/debrief@1",
-		case: {
-			title: of.title,
-			brief: of.rehearsal.brief,
-			seed: of.seed,
-			start: of.start,
-			startClockMin: of.startClockMin,
-			horizonMin: of.horizonMin,
-			endedMin: course.endedMin,
-			ended: course.ended,
-			revealed: [...course.known, ...(endedEarly(course, causes) ? (["ended-early"] as const) : [])],
-		},
+		case: { title, brief, seed, start, startClockMin, horizonMin, endedMin, ended, revealed },
 		causes,
 		help: helpOf(course),
 		bleeding: bleedingOf(causes, course),
 		offSuction: {
-			minutes: mostWithin(course.off, 1440),
+			minutes: mostWithin(off, 1440),
 			limitMin: of.constants["off.caution"],
-			spells: course.off.map(({ start, end }) => ({ startMin: start, endMin: end })),
+			spells: off.map(({ start, end }) => ({ startMin: start, endMin: end })),
 		},
 		log: logOf(course, bankOf),
 		search: {
 			stages: played.map(({ looks: _, ...stage }) => stage),
-			sentences: played.flatMap((stage) => searchSentences(stage, of.startClockMin)),
+			sentences: played.flatMap((stage) => searchSentences(stage, startClockMin)),
 			note: likelihoodNote,
 		},
-		day: {
-			id: day.id,
-			regimen: { depthMmHg: regimen.depthMmHg, fillMl: regimen.fillMl },
-			phases: day.phases,
-			alarms: day.alarms,
-			curve: day.curve,
-			totals: day.totals,
-		},
+		day: { id, regimen: { depthMmHg, fillMl }, phases, alarms, curve, totals },
 		assumptions: assumptionsOf(of),
 		cautions: cautionSentences,
 	};

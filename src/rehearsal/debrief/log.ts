@@ -33,18 +33,11 @@ export function logOf(
 			belief.find(entry.finding, entry.endMin);
 			after = belief.at(entry.endMin);
 		}
-		return {
-			kind,
-			what,
-			startMin,
-			endMin,
-			clock: clockText(startMin, of.startClockMin),
-			span: clockSpan(startMin, endMin, of.startClockMin),
-			answer,
-			needless: needlessWords(log, index),
-			belief: after,
-			believed: after === null ? "" : beliefWords(after),
-		};
+		const clock = clockText(startMin, of.startClockMin);
+		const span = clockSpan(startMin, endMin, of.startClockMin);
+		const needless = needlessWords(log, index);
+		const believed = after === null ? "" : beliefWords(after);
+		return { kind, what, startMin, endMin, clock, span, answer, needless, belief: after, believed };
 	});
 }
 

@@ -39,7 +39,7 @@ export class Bedside implements Bed {
 	mended: readonly CauseName[] = [];
 	/** When the present phase began. */
 	phaseSince = 0;
-	#stopped = false;
+	stopped = false;
 	readonly #done = new Map<Act, number>();
 	readonly #sim = new Simulation();
 	/** In the order of `conditions`. */
@@ -94,7 +94,7 @@ export class Bedside implements Bed {
 		this.#standing.fill(null);
 		this.phaseSince = 0;
 		this.#placed = placed.slice(0, mostPlaced);
-		this.#stopped = false;
+		this.stopped = false;
 		this.#done.clear();
 		this.#handedOver = false;
 		this.troubles = this.#placed.map(({ cause }) => ({ cause, onsetMin: null, endMin: null, endedBy: null }));
@@ -145,13 +145,6 @@ export class Bedside implements Bed {
 			offSuction: (...spell) => recorder.offSuction(...spell),
 		};
 	}
-
-	/** Books the last span and closes what is open. */
-	finish(): void {
-		this.process.finish();
-	}
-
-	// ── causes ─────────────────────────────────────────────────────────────────────────────────────────────────────
 
 	present(cause: CauseName): boolean {
 		return this.troubles.some((trouble) => trouble.cause === cause && isPresent(trouble));
@@ -219,15 +212,9 @@ export class Bedside implements Bed {
 		return ended.map(({ cause }) => cause);
 	}
 
-	// ── hands ──────────────────────────────────────────────────────────────────────────────────────────────────────
-
-	get stopped(): boolean {
-		return this.#stopped;
-	}
-
 	switchOff(off: boolean): void {
-		if (off === this.#stopped) return;
-		this.#stopped = off;
+		if (off === this.stopped) return;
+		this.stopped = off;
 		this.process.switchOff(off);
 	}
 
@@ -265,8 +252,6 @@ export class Bedside implements Bed {
 		this.#end(() => true, "handed-over");
 		this.#handedOver = true;
 	}
-
-	// ── what can be told from outside ──────────────────────────────────────────────────────────────────────────────
 
 	/** The phase and the alarms with the phase in which each was raised: three bits each. Depth is not in it. */
 	get signBits(): number {

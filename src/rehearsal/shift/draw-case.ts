@@ -39,22 +39,16 @@ export function hazardsOf(of: Case) {
 function soundShift(of: Case): SoundShift {
 	const shift = shiftOf(of);
 	const { constants, horizonMin } = shift;
+	const { turningMin } = of.care;
+	const { transferMin } = of.rehearsal;
+	const [dressing] = shift.dressings;
 	const recorder = new Recorder(shift);
 	const bedside = new Bedside(shift, recorder);
 	bedside.begin([]);
 	bedside.advance(horizonMin);
-	bedside.finish();
+	bedside.process.finish();
 	const { phases, totals } = recorder.day(0, bedside.process);
-	return {
-		dressing: shift.dressings[0],
-		constants,
-		horizonMin,
-		hours: horizonMin / 60,
-		turningMin: of.care.turningMin,
-		transferMin: of.rehearsal.transferMin,
-		phases,
-		totals,
-	};
+	return { dressing, constants, horizonMin, hours: horizonMin / 60, turningMin, transferMin, phases, totals };
 }
 
 /** Causes of one case: how many, which, and the course of each. */

@@ -85,23 +85,13 @@ export class RunningShift {
 
 	/** Ends the shift, where it is not over: all that came of it. */
 	finish() {
-		const { bedside, recorder } = this;
-		const { placed, signs, calledMin, cameMin } = this;
 		this.ended ??= "left";
-		bedside.finish();
-		return {
-			of: this.#case,
-			placed,
-			troubles: bedside.troubles,
-			signs,
-			calledMin,
-			cameMin,
-			endedMin: bedside.now,
-			ended: this.ended,
-			day: recorder.day(0, bedside.process),
-			/** Spells off suction. */
-			off: recorder.off[0],
-		};
+		const { placed, signs, calledMin, cameMin, ended } = this;
+		const { troubles, now: endedMin, process } = this.bedside;
+		process.finish();
+		const day = this.recorder.day(0, process);
+		const [off] = this.recorder.off; // suction
+		return { of: this.#case, placed, troubles, signs, calledMin, cameMin, endedMin, ended, day, off };
 	}
 
 	/** What the trainee hears by now: what was to be told, and help that comes. */

@@ -38,12 +38,11 @@ export interface Found {
 	/** The order rules of every item, given or found, with what they rest on; null for one of unlimited stock. */
 	readonly rules: readonly (RuleResult | null)[];
 	readonly orders: readonly PlannedOrder[];
-	/** The same weeks with stores that lack nothing; null where no item is limited, since then the run itself is that. */
-	readonly plenty: {
-		readonly used: readonly CountSpread[];
-		/** null where no item has a price. */
-		readonly cost: Spread | null;
-	} | null;
+	/**
+	 * The same weeks with stores that lack nothing: pieces used, and their cost, null where no item has a price. null where
+	 * no item is limited, since then the run itself is that.
+	 */
+	readonly plenty: { readonly used: readonly CountSpread[]; readonly cost: Spread | null } | null;
 }
 
 /** The first blocks of so many therapy days settle how much an order brings, and what is kept. */
@@ -54,8 +53,8 @@ const halves = [range(0, groupsPerHalf), range(groupsPerHalf, searchGroups)] as 
 const everyGroup = range(0, searchGroups);
 
 /**
- * Looks for the order rules of a ward, over all of its replications. The first blocks are played here, when it is made, and settle
- * `plan`; the others may be played anywhere (`searchBlocks`) and added in any order. Memory does not grow with
+ * Looks for the order rules of a ward, over all of its replications. The first blocks are played here, when it is made,
+ * and settle `plan`; the others may be played anywhere (`searchBlocks`) and added in any order. Memory does not grow with
  * replications beyond the sums of their blocks.
  */
 export class RuleSearch {
@@ -98,10 +97,7 @@ export class RuleSearch {
 		const ward = this.#ward;
 		if (this.plan.kept === 0) return { rules: ward.stores.map(() => null), orders: [], plenty: null };
 		this.#inOrder.complete(wardBlocks(ward));
-		const rules = ward.stores.map((item, i) => {
-			const plan = this.plan.items[i];
-			return plan === null ? null : this.#ruleOf(item, i, plan);
-		});
+		const rules = this.plan.items.map((plan, i) => (plan === null ? null : this.#ruleOf(ward.stores[i], i, plan)));
 		const priced = ward.stores.some(({ price }) => price !== null);
 		return {
 			rules,
@@ -121,13 +117,11 @@ export class RuleSearch {
 		const reorder = item.reorder ?? ready.least(first, service, meanOf);
 		const shareOf = (level: number) => ready.share(judged, level).mean;
 		const demand = this.#dailyDemand(i);
-		const lead = leadMoments(item.lead);
 		const days = protectionDays(item);
-		const textBook = Math.max(
-			0,
-			Math.ceil(reorderPoint(demand, { mean: days, sd: lead.sdMin / minutesADay }, service) - 1e-9),
-		);
+		const point = reorderPoint(demand, { mean: days, sd: leadMoments(item.lead).sdMin / minutesADay }, service);
+		const textBook = Math.max(0, Math.ceil(point - 1e-9));
 		const step = Math.max(1, Math.round(0.15 * reorder));
+		const ladder = [-2, -1, 0, 1, 2].map((steps) => reorder + steps * step).filter((level) => level >= 0);
 		const { mean, half } = ready.share(judged, reorder);
 		const isSure = ready.share(first, reorder).half !== null;
 		return {
@@ -148,10 +142,7 @@ export class RuleSearch {
 			demandSdPerDay: demand.sd,
 			exposureDays: days,
 			textBook: { reorder: textBook, service: shareOf(textBook) },
-			ladder: [-2, -1, 0, 1, 2]
-				.map((steps) => reorder + steps * step)
-				.filter((level) => level >= 0)
-				.map((level) => ({ reorder: level, service: shareOf(level) })),
+			ladder: ladder.map((level) => ({ reorder: level, service: shareOf(level) })),
 		};
 	}
 
