@@ -38,16 +38,17 @@ export class Rehearsal {
 	/** Suggested pace, times real time; null: none. */
 	readonly pace: number | null;
 	readonly #case: Case;
-	/** How many courses the debrief reckons with. */
 	readonly #bank: BankSize;
-	/** What had given the case away before the shift began. */
 	readonly #known: readonly Revealed[];
 	readonly #shift: RunningShift;
 	readonly #bedside: Bedside;
 	readonly #log: Entry[] = [];
 	#debrief: Debrief | null = null;
 
-	/** Throws RangeError where the scenario has no `rehearsal:` part. `known`: what had given it away before. */
+	/**
+	 * Throws RangeError where the scenario has no `rehearsal:` part. `bank`: how many courses the debrief reckons with;
+	 * `known`: what had given the case away before the shift began.
+	 */
 	constructor(scenario: Scenario, seed: string, bank: BankSize = usualBank, known: readonly Revealed[] = []) {
 		this.#bank = bank;
 		this.#known = known;

@@ -115,7 +115,6 @@ export const dayFormat = z
 	.object({
 		format: z.literal("slackwater/day@1"),
 		scenario: scenarioSummary,
-		/** The drawn day. */
 		trace: drawn.extend({ events: count, hash: z.string() }),
 		dressings: z.array(drawnDressing),
 		projection,
@@ -144,10 +143,6 @@ export type Projection = Frozen<z.infer<typeof projection>>;
 export type HomeSupplies = Frozen<z.infer<typeof homeSupplies>>;
 
 /** One day as it was drawn, for a chart. */
-export interface TracedDayResult {
-	readonly scenario: ScenarioSummary;
-	readonly dressings: readonly DressingDay[];
-}
+export type TracedDayResult = { readonly scenario: ScenarioSummary; readonly dressings: readonly DressingDay[] };
 
-/** `day.json`. */
 export const dayJson = (result: DayResult): string => canonicalJson(result, dayFormat);

@@ -133,7 +133,6 @@ const assumption = z.object({
 /** How every result ends. */
 export const restingOn = { cautions: z.array(caution), assumptions: z.array(assumption) };
 
-/** The settings of a regimen on one dressing. */
 export type RegimenSummary = Frozen<z.infer<typeof regimenSummary>>;
 export type DressingSummary = Frozen<z.infer<typeof dressingSummary>>;
 export type ListedHappening = Frozen<z.infer<typeof listedHappening>>;

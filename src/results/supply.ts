@@ -176,7 +176,6 @@ const costResult = z.object({
 			needed: countSpread,
 		}),
 	),
-	/** Items without a price. */
 	unpriced: z.array(text),
 	/** Used and expired with orders by the rules, of all items with a price. */
 	total: spread,
@@ -231,5 +230,4 @@ export type BedsResult = Frozen<z.infer<typeof bedsResult>>;
 export type CostResult = Frozen<z.infer<typeof costResult>>;
 export type PolicyResult = Frozen<z.infer<typeof policyResult>>;
 
-/** `supply.json`. */
 export const supplyJson = (result: SupplyResult): string => canonicalJson(result, supplyFormat);

@@ -2,7 +2,6 @@ import { type EventId, lognormal, type Simulation, type Substream } from "../eng
 import type { StoreItem } from "../scenario/index.ts";
 import { never } from "../therapy/base/clock.ts";
 import { eventPriority } from "../therapy/base/event-priority.ts";
-import type { DemandCause } from "../vocabulary/index.ts";
 import { orderMoment, type WeekClock } from "./order-moment.ts";
 
 /** When an order is due (on the shelf and on order, less what is waited for, at or below `reorder`) and what it brings that to. */
@@ -22,7 +21,6 @@ export interface ShelfTold {
 
 /** Somebody who found the shelf empty. */
 export interface Waiting {
-	readonly cause: DemandCause;
 	readonly since: number;
 	readonly late: () => void;
 }
@@ -110,10 +108,6 @@ export class Shelf {
 		return this.#waiting.length;
 	}
 
-	get isLimited(): boolean {
-		return this.#rule !== null;
-	}
-
 	get has(): boolean {
 		return !this.#isOpen || this.#rule === null || this.onHand > 0;
 	}
@@ -134,8 +128,8 @@ export class Shelf {
 	}
 
 	/** Waits for a piece, behind all others; returns the entry for `withdraw`. */
-	wait(cause: DemandCause, late: () => void): Waiting {
-		const entry = { cause, since: this.#sim.now, late };
+	wait(late: () => void): Waiting {
+		const entry = { since: this.#sim.now, late };
 		this.#waiting.push(entry);
 		if (this.#item.reviewMin === null) this.#due();
 		return entry;
@@ -144,7 +138,7 @@ export class Shelf {
 	withdraw(entry: Waiting): void {
 		const at = this.#waiting.indexOf(entry);
 		if (at < 0) return;
-		this.#told.waited?.(this.#sim.now - this.#waiting[at].since);
+		this.#told.waited?.(this.#sim.now - entry.since);
 		this.#waiting.splice(at, 1);
 	}
 

@@ -8,8 +8,8 @@ import { type OrderRule, Shelf, type Waiting } from "./shelf.ts";
 
 /** Is told what happens in the stores, as far as it listens; `item` is the place in the ward's list. Times are those of the simulation. */
 export interface StoresTold {
-	/** `atOnce`: there was one; `substituted`: another size was used; `asker`: whose dressing, by therapy unit. */
-	asked?(item: number, cause: DemandCause, atMin: number, atOnce: boolean, substituted: boolean, asker: number): void;
+	/** `atOnce`: there was one; `substituted`: another size was used. */
+	asked?(item: number, cause: DemandCause, atMin: number, atOnce: boolean, substituted: boolean): void;
 	ordered?(item: number, pieces: number, atMin: number, arrivesMin: number): void;
 	/** A therapy was off for so long because the item was out. */
 	waited?(item: number, minutes: number): void;
@@ -54,7 +54,7 @@ export class Storeroom {
 	}
 
 	/** The stores of one dressing. */
-	of(items: ItemsOfKind, asker: number): Stores {
+	of(items: ItemsOfKind): Stores {
 		const waiting = new Map<PieceKind, { shelf: Shelf; entry: Waiting }>();
 		const sizeOf = (item: number) => this.#ward.stores[item].sizeMl ?? 0;
 		return {
@@ -62,18 +62,13 @@ export class Storeroom {
 				const item = items[kind];
 				if (item === null) return 0;
 				const shelf = this.shelves[item];
-				const now = this.#sim.now;
-				if (shelf.take()) {
-					this.#told.asked?.(item, cause, now, true, false, asker);
-					return sizeOf(item);
-				}
 				const other = this.#ward.stores[item].substitute;
-				if (other !== null && this.shelves[other].take()) {
-					this.#told.asked?.(item, cause, now, false, true, asker);
-					return sizeOf(other);
-				}
-				this.#told.asked?.(item, cause, now, false, false, asker);
-				const entry = shelf.wait(cause, () => {
+				const atOnce = shelf.take();
+				const substituted = !atOnce && other !== null && this.shelves[other].take();
+				this.#told.asked?.(item, cause, this.#sim.now, atOnce, substituted);
+				if (atOnce) return sizeOf(item);
+				if (substituted) return sizeOf(other);
+				const entry = shelf.wait(() => {
 					waiting.delete(kind);
 					late(sizeOf(item));
 				});

@@ -279,7 +279,7 @@ export class WardRun {
 	#newSlot(kind: number): Slot {
 		const sim = this.#sim;
 		const scenario = this.#scenarios[kind];
-		const stores = this.storeroom.of(this.#items[kind], this.#slots.length);
+		const stores = this.storeroom.of(this.#items[kind]);
 		const process = new DressingProcess(sim, scenario, 0, this.nurses, unobserved, stores);
 		const slot: Slot = {
 			kind,

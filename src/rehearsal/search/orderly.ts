@@ -116,12 +116,8 @@ export class Player {
 		while (!fresh() && bedside.nextTime < horizonMin) bedside.advance(bedside.nextTime);
 		this.#sign = fresh();
 		if (this.#sign) return true;
-		const wrongFrom = Math.min(
-			...bedside.troubles
-				.filter((trouble) => trouble.endMin === null || bedside.isOpen(trouble))
-				.map(({ onsetMin }) => onsetMin ?? horizonMin),
-			horizonMin,
-		);
+		const open = bedside.troubles.filter((trouble) => trouble.endMin === null || bedside.isOpen(trouble));
+		const wrongFrom = Math.min(horizonMin, ...open.map(({ onsetMin }) => onsetMin ?? horizonMin));
 		if (wrongFrom === horizonMin && !anyway) return false;
 		const from = Math.max(sinceMin, wrongFrom === horizonMin ? 1 : wrongFrom);
 		const round = nextClock(from, startClockMin, care.roundsClockMin);
@@ -175,14 +171,9 @@ export class Player {
 			for (const act of remedyFor(finding)) settled = this.#do(act);
 			settled ||= !this.#calls;
 		}
-		return {
-			startMin: beginMin,
-			sign: this.#sign,
-			steps: search.steps,
-			looks,
-			deeds: this.deeds.slice(before),
-			mendedMin: settled || !this.#calls ? bedside.now : null,
-		};
+		const deeds = this.deeds.slice(before);
+		const mendedMin = settled || !this.#calls ? bedside.now : null;
+		return { startMin: beginMin, sign: this.#sign, steps: search.steps, looks, deeds, mendedMin };
 	}
 
 	/** An alarm stands that does not end by itself. */

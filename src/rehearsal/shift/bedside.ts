@@ -33,7 +33,6 @@ const mostPlaced = 4;
  */
 export class Bedside implements Bed {
 	readonly process: DressingProcess;
-	/** In order of appearance: the hidden causes first. */
 	troubles: Trouble[] = [];
 	/** Kinds of cause that the last act mended. */
 	mended: readonly CauseName[] = [];

@@ -57,16 +57,11 @@ function summaryOf(ward: WardScenario, version: string): WardSummary {
 		days: horizonMin / minutesADay,
 		weeks: Math.ceil(horizonMin / minutesAWeek),
 		chance: ward.chance ? "on" : "off",
-		kinds: ward.kinds.map(({ id, share, dressing, solution }) => {
-			const fills = dressing.regimens.some(({ fillMl }) => fillMl > 0);
-			return {
-				id,
-				share,
-				regimen: regimenLine(dressing.regimens[0]),
-				canisterMl: dressing.canisterMl,
-				sourceMl: fills ? dressing.sourceMl : null,
-				solution: fills ? solution : null,
-			};
+		kinds: ward.kinds.map(({ id, share, dressing: { regimens, canisterMl, sourceMl }, solution }) => {
+			const filled = regimens.some(({ fillMl }) => fillMl > 0)
+				? { sourceMl, solution }
+				: { sourceMl: null, solution: null };
+			return { id, share, regimen: regimenLine(regimens[0]), canisterMl, ...filled };
 		}),
 		arrivalsPerWeek:
 			arrivals === null ? null : arrivals.factors.reduce((sum, factor) => sum + factor, 0) * arrivals.perDay,
@@ -139,19 +134,12 @@ function bedsOf(gathered: SupplyGathering): BedsResult {
 function costOf(gathered: SupplyGathering, { plenty }: Found): CostResult | null {
 	const { ward, layout } = gathered;
 	if (ward.prices === null) return null;
-	const items = ward.stores.flatMap(({ name, price }, i) =>
-		price === null
-			? []
-			: [
-					{
-						item: name,
-						price,
-						used: gathered.count(layout.items[i].used),
-						expiredMean: gathered.tallies[layout.items[i].expired].mean,
-						needed: plenty?.used[i] ?? gathered.count(layout.items[i].used),
-					},
-				],
-	);
+	const items = ward.stores.flatMap(({ name: item, price }, i) => {
+		if (price === null) return [];
+		const used = gathered.count(layout.items[i].used);
+		const expiredMean = gathered.tallies[layout.items[i].expired].mean;
+		return [{ item, price, used, expiredMean, needed: plenty?.used[i] ?? used }];
+	});
 	if (items.length === 0) return null;
 	return {
 		currency: ward.prices.currency,
@@ -167,17 +155,15 @@ function policiesOf(gathered: SupplyGathering): PolicyResult[] {
 	const { ward, layout } = gathered;
 	const priced = ward.stores.some(({ price }) => price !== null);
 	const [today] = layout.policies;
+	const varianceOf = ({ cost, costDifference }: typeof today) => ({
+		paired: gathered.variance(costDifference),
+		independent: gathered.variance(cost) + gathered.variance(today.cost),
+	});
 	return layout.policies.map((places, i) => ({
 		name: i === 0 ? "today's mix" : ward.policies[i - 1].name,
 		cost: priced ? gathered.spread(places.cost) : null,
 		difference: priced && i > 0 ? gathered.spread(places.costDifference) : null,
-		variance:
-			priced && i > 0
-				? {
-						paired: gathered.variance(places.costDifference),
-						independent: gathered.variance(places.cost) + gathered.variance(today.cost),
-					}
-				: null,
+		variance: priced && i > 0 ? varianceOf(places) : null,
 		items: ward.stores.map(({ name }, item) => ({ item: name, used: gathered.count(places.used + item) })),
 		nurseHours: gathered.spread(places.nurseHours),
 		nurseHoursDifference: i === 0 ? null : gathered.spread(places.nurseHoursDifference),

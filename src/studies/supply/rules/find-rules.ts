@@ -31,7 +31,7 @@ import {
 	searchedMin,
 	tailOf,
 } from "./rule-plan.ts";
-import { countBefore, demandOf } from "./ward-demand.ts";
+import { countBefore, type Demand, demandOf } from "./ward-demand.ts";
 
 /** What a search comes to: everything that a run of the ward needs before it begins. */
 export interface Found {
@@ -82,9 +82,7 @@ export class RuleSearch {
 		const blocks = pilot(ward, tailMin);
 		this.plan = planOf(ward, tailMin, blocks);
 		this.firstBlock = blocks.length;
-		const collector = new SearchCollector(ward, this.plan, 0);
-		for (const block of blocks) collector.add(block);
-		this.add(collector.part());
+		this.add(searched(ward, this.plan, blocks).part());
 	}
 
 	add(part: SearchPart): void {
@@ -159,12 +157,10 @@ export class RuleSearch {
 
 const meanOf = ({ mean }: Share) => mean;
 
-type Block = readonly (readonly Float64Array[])[];
-
 /** The demand of the first blocks, as many as make up the therapy days of a pilot. */
-function pilot(ward: WardScenario, tailMin: number): Block[] {
+function pilot(ward: WardScenario, tailMin: number): Demand[] {
 	const demand = demandOf(ward, tailMin);
-	const blocks: Block[] = [];
+	const blocks: Demand[] = [];
 	let therapyMin = 0;
 	for (let block = 0; block < wardBlocks(ward) && therapyMin < pilotTherapyDays * minutesADay; block++) {
 		const courses: (readonly Float64Array[])[] = [];
@@ -178,10 +174,10 @@ function pilot(ward: WardScenario, tailMin: number): Block[] {
 	return blocks;
 }
 
-function planOf(ward: WardScenario, tailMin: number, blocks: readonly Block[]): SearchPlan {
+function planOf(ward: WardScenario, tailMin: number, blocks: readonly Demand[]): SearchPlan {
 	const all = blocks.flat();
 	const spanMin = searchedMin(ward);
-	const pieces = all.reduce((sum, items) => sum + items.reduce((n, { length }) => n + length, 0), 0);
+	const pieces = all.flat().reduce((sum, { length }) => sum + length, 0);
 	const items = ward.stores.map((item, i): ItemPlan | null => {
 		if (item.stock === null) return null;
 		const asked = all.reduce((n, one) => n + countBefore(one[i], spanMin), 0);
@@ -197,16 +193,19 @@ function planOf(ward: WardScenario, tailMin: number, blocks: readonly Block[]): 
 	return { ...free, items: withLevels(ward, free, blocks) };
 }
 
+/** The first blocks, searched. */
+function searched(ward: WardScenario, plan: SearchPlan, blocks: readonly Demand[]): SearchCollector {
+	const collector = new SearchCollector(ward, plan, 0);
+	for (const block of blocks) collector.add(block);
+	return collector;
+}
+
 /** Reorder points to be tried one by one, for items of which a piece expires before it is used. */
 const mostLevels = 33;
 
-function withLevels(ward: WardScenario, plan: SearchPlan, blocks: readonly Block[]): SearchPlan["items"] {
+function withLevels(ward: WardScenario, plan: SearchPlan, blocks: readonly Demand[]): SearchPlan["items"] {
 	if (ward.stores.every(({ shelfMin }) => shelfMin === null)) return plan.items;
-	const played = (items: SearchPlan["items"]) => {
-		const collector = new SearchCollector(ward, { ...plan, items }, 0);
-		for (const block of blocks) collector.add(block);
-		return collector;
-	};
+	const played = (items: SearchPlan["items"]) => searched(ward, { ...plan, items }, blocks);
 	const perishable = plan.items.map((item, i) => (ward.stores[i].shelfMin === null ? null : item));
 	const part = played(perishable).part();
 	const tops = part.net.map((net, i) => {

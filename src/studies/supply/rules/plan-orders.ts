@@ -4,7 +4,7 @@ import type { StoreItem, WardScenario } from "../../../scenario/index.ts";
 import { FrequencyTable } from "../../../statistics/index.ts";
 import { orderMoment } from "../../../ward/index.ts";
 import { lookMin, tailOf } from "./rule-plan.ts";
-import { countBefore } from "./ward-demand.ts";
+import { countBefore, type Demand } from "./ward-demand.ts";
 
 /**
  * The orders to be sent, order day by order day. On each of them the stock (what is on the shelf and on order, after the
@@ -13,11 +13,7 @@ import { countBefore } from "./ward-demand.ts";
  * calls for it, an order goes out: up to what the rule says, and at least so much that there is. `courses` is the demand of
  * replications whose stores lack nothing, by item; each draws its own lead times.
  */
-export function planOrders(
-	ward: WardScenario,
-	rules: readonly (RuleResult | null)[],
-	courses: readonly (readonly Float64Array[])[],
-): PlannedOrder[] {
+export function planOrders(ward: WardScenario, rules: readonly (RuleResult | null)[], courses: Demand): PlannedOrder[] {
 	const orders = ward.stores.flatMap((item, i) => {
 		const rule = rules[i];
 		const ofItem = courses.map((items) => items[i]);

@@ -53,7 +53,7 @@ export function tryShelf(
 	let atOnce = 0;
 	const use = sim.event("demand", 50, () => {
 		if (shelf.take()) atOnce++;
-		else shelf.wait("start", () => {});
+		else shelf.wait(() => {});
 		changed();
 		next++;
 		if (next < timesMin.length) sim.schedule(use, timesMin[next]);

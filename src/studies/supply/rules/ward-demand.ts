@@ -1,6 +1,9 @@
 import type { WardScenario } from "../../../scenario/index.ts";
 import { WardRun } from "../../../ward/index.ts";
 
+/** When pieces are asked for, rising, minutes from the start: by replication, then by item. */
+export type Demand = readonly (readonly Float64Array[])[];
+
 /**
  * Plays replications of a ward whose stores lack nothing, each up to `tailMin` past the end of the time shown. Each gives
  * when every item is asked for, minutes from the scenario's start, rising; and the minutes of therapy of all patients,
