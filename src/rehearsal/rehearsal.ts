@@ -87,8 +87,7 @@ export class Rehearsal {
 	look(place: Place): Answer {
 		return this.#unlessOver((meanwhile) => {
 			const [bedside, shift] = [this.#bedside, this.#shift];
-			const startMin = bedside.now;
-			const alarms = bedside.standing;
+			const { now: startMin, standing: alarms } = bedside;
 			const whole = shift.run(startMin + placeFacts[place].minutes, meanwhile);
 			const finding = whole ? findingAt(place, bedside) : null;
 			const answer = finding === null ? this.#overWords : findingWords(finding, bedside);
@@ -104,9 +103,7 @@ export class Rehearsal {
 	act(act: Act): Answer {
 		return this.#unlessOver((meanwhile) => {
 			const [bedside, shift] = [this.#bedside, this.#shift];
-			const startMin = bedside.now;
-			const alarms = bedside.standing;
-			const { stopped: wasStopped, wrong } = bedside;
+			const { now: startMin, standing: alarms, stopped: wasStopped, wrong } = bedside;
 			const again = act === "call-help" && shift.calledMin !== null;
 			// Who takes the dressing off sees the wound and what lay on it, before and after.
 			const seen: { atMin: number; finding: Finding }[] = [];

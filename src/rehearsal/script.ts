@@ -39,10 +39,7 @@ export function readStep(line: string): ScriptStep | { readonly problem: Omit<Pr
 }
 
 /** Reads a script, one step a line; everything that is wrong with it at once. */
-export function readScript(text: string): {
-	readonly steps: readonly ScriptStep[];
-	readonly problems: readonly Problem[];
-} {
+export function readScript(text: string): { steps: readonly ScriptStep[]; problems: readonly Problem[] } {
 	const steps: ScriptStep[] = [];
 	const problems: Problem[] = [];
 	text.split(/\r?\n/u).forEach((line, index) => {

@@ -111,10 +111,8 @@ export class Patients {
 			return next;
 		}
 		this.#kind.reset(this.#replication, number);
-		return placeAt(
-			this.#kind.uniform(),
-			kinds.map(({ share }) => share),
-		);
+		const shares = kinds.map(({ share }) => share);
+		return placeAt(this.#kind.uniform(), shares);
 	}
 
 	/** `biased`: with a density in proportion to the length, as whoever is found in a bed has it. */

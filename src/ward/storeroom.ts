@@ -1,5 +1,5 @@
 import { type Simulation, Substream } from "../engine/index.ts";
-import type { WardScenario } from "../scenario/index.ts";
+import type { Dressing, WardScenario } from "../scenario/index.ts";
 import { purposeNumber } from "../therapy/base/purposes.ts";
 import type { Stores } from "../therapy/base/stores.ts";
 import type { DemandCause, PieceKind } from "../vocabulary/index.ts";
@@ -91,11 +91,7 @@ export class Storeroom {
 }
 
 /** Which items a dressing of the ward uses. */
-export function itemsOf(
-	ward: WardScenario,
-	kind: number,
-	dressing: WardScenario["kinds"][number]["dressing"],
-): ItemsOfKind {
+export function itemsOf(ward: WardScenario, kind: number, dressing: Dressing): ItemsOfKind {
 	const fills = dressing.regimens.some(({ fillMl }) => fillMl > 0);
 	const place = (wanted: PieceKind, sizeMl: number | null, solution: string | null) => {
 		const at = ward.stores.findIndex(

@@ -128,17 +128,10 @@ export class WardRun {
 		this.#eDay = sim.event("day ends", eventPriority.opening, () => this.#dayEnds());
 		// Numbers of patients of the census come first.
 		const present = ward.census.reduce((sum, count) => sum + count, 0);
-		this.#beds = ward.beds.map((bed, i) =>
-			sim.event(`${bed.id}: therapy is due`, eventPriority.arrival, () =>
-				this.#arrives({
-					number: present + i,
-					kind: bed.kind,
-					lengthMin: bed.endMin - bed.startMin,
-					ageMin: null,
-					isThere: false,
-				}),
-			),
-		);
+		this.#beds = ward.beds.map(({ id, kind, startMin, endMin }, i) => {
+			const patient = { number: present + i, kind, lengthMin: endMin - startMin, ageMin: null, isThere: false };
+			return sim.event(`${id}: therapy is due`, eventPriority.arrival, () => this.#arrives(patient));
+		});
 	}
 
 	/** What has come about so far, warm-up included. */
@@ -255,10 +248,8 @@ export class WardRun {
 		const { now } = this.#sim;
 		slot.beganMin = now;
 		slot.isRunning = true;
-		slot.process.reset(this.#replication, patient.number, {
-			...hangs,
-			...(patient.ageMin === null ? {} : { ageMin: patient.ageMin }),
-		});
+		const age = patient.ageMin === null ? {} : { ageMin: patient.ageMin };
+		slot.process.reset(this.#replication, patient.number, { ...hangs, ...age });
 		slot.care.reset();
 		const ends = now + patient.lengthMin;
 		if (ends < this.#ward.warmUpMin + this.#ward.horizonMin) this.#sim.schedule(slot.eLeave, ends);

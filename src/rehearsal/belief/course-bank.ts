@@ -57,10 +57,7 @@ function evenly(i: number, n: number, stream: Substream): () => number {
 	};
 }
 
-/**
- * One possible course of a shift tabled from event to event: what shows, what each look would find,
- * what is wrong. Depth runs in a curve between events and is worked out when asked for.
- */
+/** One possible course of a shift, tabled from event to event; depth runs in a curve between two of them. */
 export class Course {
 	/** Share of all courses that this one stands for. */
 	readonly weight: number;

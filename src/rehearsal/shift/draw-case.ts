@@ -13,16 +13,8 @@ const plainBrief = "You take over a patient with a foam dressing under suction. 
 
 /** A new case: the same dressing, with causes drawn from the seed as the model brings them. */
 export function drawCase(scenario: Scenario, seed: string): Case {
-	const rehearsal: RehearsalPlan = {
-		dressing: 0,
-		brief: plainBrief,
-		transferMin: null,
-		told: [],
-		pace: null,
-		...scenario.rehearsal,
-		help: null,
-		hides: [],
-	};
+	const plain = { dressing: 0, brief: plainBrief, transferMin: null, told: [], pace: null };
+	const rehearsal: RehearsalPlan = { ...plain, ...scenario.rehearsal, help: null, hides: [] };
 	const open: Case = { ...scenario, seed, rehearsal };
 	const stream = new Substream(seed, "drawn case", 0);
 	const hides = drawCauses(hazardsOf(open), () => stream.uniform());

@@ -61,8 +61,7 @@ export class RunningShift {
 		const { horizonMin } = this.#case;
 		for (;;) {
 			const atMin = Math.min(toMin, Math.max(bedside.now, this.nextMin));
-			const before = bedside.signBits;
-			const stood = bedside.standing;
+			const { signBits: before, standing: stood } = bedside;
 			const { phase } = bedside.process;
 			bedside.advance(atMin);
 			if (bedside.signBits !== before) this.#note(phase, stood, meanwhile);

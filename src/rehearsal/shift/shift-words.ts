@@ -28,10 +28,7 @@ export function minutesText(value: number): string {
 
 export const plain = (name: string): string => name.replaceAll("-", " ");
 
-/**
- * What came of an act that was done: the same words whether it mended anything or not, what a dressing change lays open,
- * and the alarms that stand.
- */
+/** What came of an act: the same words whether it mended anything or not, what it laid open, and the alarms that stand. */
 export function doneWords(
 	act: Act,
 	standing: readonly Condition[],

@@ -18,9 +18,6 @@ export const isVaried =
 	({ id }: Pick<Dressing, "id">): boolean =>
 		only === null || id === only;
 
-/** Place of the scenario's own regimen among the arms of a sweep's study. */
-const ownArm = 0;
-
 export type SweepPlan = Readonly<ReturnType<typeof sweepPlan>>;
 
 /**
@@ -51,14 +48,14 @@ export function sweepPlan(scenario: Scenario, grid: SweepGrid) {
 	};
 }
 
-/** Every point is paired with the scenario's own regimen. */
+/** Every point is paired with the scenario's own regimen, which is arm 0. */
 export function sweepStudy(plan: SweepPlan): Study {
 	const arms = [
 		plan.scenario,
 		...(plan.usual === null ? [] : [plan.usual]),
 		...plan.points.map((point) => point.scenario),
 	];
-	return { arms, groups: arms.slice(1).map((_, i) => [ownArm, i + 1]), detailed: false };
+	return { arms, groups: arms.slice(1).map((_, i) => [0, i + 1]), detailed: false };
 }
 
 /** The site's usual regimen on the dressings that are varied. */
@@ -129,19 +126,19 @@ export function outsideReasons(scenario: Scenario, only: string | null): string[
 }
 
 function ofDressing(dressing: Dressing, scenario: Scenario): string[] {
-	const regimen = dressing.regimens[dressing.regimens.length > 1 ? 1 : 0];
+	const { depthMmHg, dwellMin, suctionMin, fillMl } = dressing.regimens[dressing.regimens.length > 1 ? 1 : 0];
 	const depth = usualDepth[dressing.tissue];
 	const capacityMl = scenario.constants["foam.capacity"] * dressing.foamVolumeMl;
 	const strays = (value: number, { least, most }: typeof depth) => value < least || value > most;
 	const tests: readonly (readonly [boolean, string])[] = [
-		[strays(regimen.depthMmHg, depth), `depth outside −${depth.least} to −${depth.most} mmHg`],
-		[regimen.depthMmHg >= deepestHeld(scenario.constants), "deeper than the pump holds"],
-		[strays(regimen.dwellMin, usualDwellMin), `dwell outside ${usualDwellMin.least} to ${usualDwellMin.most} min`],
+		[strays(depthMmHg, depth), `depth outside −${depth.least} to −${depth.most} mmHg`],
+		[depthMmHg >= deepestHeld(scenario.constants), "deeper than the pump holds"],
+		[strays(dwellMin, usualDwellMin), `dwell outside ${usualDwellMin.least} to ${usualDwellMin.most} min`],
 		[
-			strays(regimen.suctionMin, usualSuctionMin),
+			strays(suctionMin, usualSuctionMin),
 			`suction period outside ${usualSuctionMin.least} to ${usualSuctionMin.most} min`,
 		],
-		[regimen.fillMl > capacityMl, "fill above what the foam takes"],
+		[fillMl > capacityMl, "fill above what the foam takes"],
 	];
 	return tests.flatMap(([outside, reason]) => (outside ? [reason] : []));
 }

@@ -126,10 +126,8 @@ class SupplyCollector extends SupplyCounts {
 		// Liquid at 1 g/mL.
 		const weightG = sumOf((item) => item.weightG) + (totals.toCanisterMl + totals.solutionWastedMl);
 		this.#note(weight, weightG / 1000);
-		this.#note(
-			cost,
-			sumOf((item) => item.price),
-		);
+		const price = sumOf((item) => item.price);
+		this.#note(cost, price);
 	}
 
 	#notePolicies(replication: number): void {
