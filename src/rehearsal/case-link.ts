@@ -57,32 +57,20 @@ function mixed(bytes: Uint8Array, sum: number): Uint8Array {
 	return bytes.map((byte) => byte ^ Math.floor(256 * stream.uniform()));
 }
 
-function checkSum(bytes: Uint8Array): number {
+const checkSum = (bytes: Uint8Array): number => nameHash(binary(bytes)) >>> 0;
+
+/** One character a byte. */
+function binary(bytes: Uint8Array): string {
 	let text = "";
 	for (const byte of bytes) text += String.fromCharCode(byte);
-	return nameHash(text) >>> 0;
-}
-
-const letters = "ABCDEFGHIJKLMNOPQRSTUVWXYZabcdefghijklmnopqrstuvwxyz0123456789-_";
-
-/** base64url without padding (RFC 4648, section 5). */
-function toText(bytes: Uint8Array): string {
-	let text = "";
-	for (let i = 0; i < bytes.length; i += 3) {
-		const word = (bytes[i] << 16) | ((bytes[i + 1] ?? 0) << 8) | (bytes[i + 2] ?? 0);
-		const signs = Math.min(4, bytes.length - i + 1);
-		for (let j = 0; j < signs; j++) text += letters[(word >> (18 - 6 * j)) & 63];
-	}
 	return text;
 }
 
+/** base64url without padding (RFC 4648, section 5). */
+const toText = (bytes: Uint8Array): string =>
+	btoa(binary(bytes)).replaceAll("+", "-").replaceAll("/", "_").replaceAll("=", "");
+
 function toBytes(text: string): Uint8Array | null {
 	if (!/^[\w-]+$/u.test(text) || text.length % 4 === 1) return null;
-	const bytes = new Uint8Array(Math.floor((text.length * 3) / 4));
-	for (let i = 0, at = 0; i < text.length; i += 4) {
-		let word = 0;
-		for (let j = 0; j < 4; j++) word = (word << 6) | (i + j < text.length ? letters.indexOf(text[i + j]) : 0);
-		for (let j = 0; j < 3 && at < bytes.length; j++) bytes[at++] = (word >> (16 - 8 * j)) & 255;
-	}
-	return bytes;
+	return Uint8Array.from(atob(text.replaceAll("-", "+").replaceAll("_", "/")), (sign) => sign.charCodeAt(0));
 }

@@ -3,9 +3,8 @@ export { caseLink, type HandedOut, isCaseLink, readCaseLink } from "./case-link.
 export { actFacts } from "./places/acts.ts";
 export { placeFacts } from "./places/places.ts";
 export { manual, type Taking, takings } from "./places/takings.ts";
-export { type Answer, Rehearsal, startRehearsal } from "./rehearsal.ts";
+export { type Answer, Rehearsal, type SoFar } from "./rehearsal.ts";
 export { readScript, readStep, type ScriptStep, stepText, takeStep } from "./script.ts";
 export { drawCase } from "./shift/draw-case.ts";
-export type { SoFar } from "./shift/recorder.ts";
 export type { Happened } from "./shift/running-shift.ts";
 export { type View, viewWords } from "./shift/view.ts";

@@ -4,16 +4,14 @@ import type { Act, CauseName, Place, Revealed, ShiftEnd } from "../vocabulary/in
 import { type BankSize, usualBank } from "./belief/course-bank.ts";
 import { debriefOf } from "./debrief/debrief.ts";
 import type { Entry } from "./debrief/shift-record.ts";
-import { actMinutes, lookMinutes } from "./places/takings.ts";
+import { placeFacts } from "./places/places.ts";
+import { actMinutes } from "./places/takings.ts";
 import type { Bedside } from "./shift/bedside.ts";
-import { stepsOf } from "./shift/deed.ts";
-import { doneWords } from "./shift/done-words.ts";
 import { type Finding, findingAt, findingWords } from "./shift/findings.ts";
-import type { SoFar } from "./shift/recorder.ts";
 import { type Happened, RunningShift } from "./shift/running-shift.ts";
 import { asCase, type Case } from "./shift/shift.ts";
-import { shownAt } from "./shift/shown.ts";
-import { type View, viewOf } from "./shift/view.ts";
+import { doneWords } from "./shift/shift-words.ts";
+import { shownAt, type View, viewOf } from "./shift/view.ts";
 
 /** What comes back from every look, act and wait. */
 export interface Answer {
@@ -23,6 +21,8 @@ export interface Answer {
 	readonly meanwhile: readonly Happened[];
 	readonly view: View;
 }
+
+export type SoFar = ReturnType<Rehearsal["soFar"]>;
 
 /** The longest that can be waited for at once. */
 export const longestWaitMin = 1440;
@@ -38,16 +38,17 @@ export class Rehearsal {
 	/** Suggested pace, times real time; null: none. */
 	readonly pace: number | null;
 	readonly #case: Case;
-	/** How many courses the debrief reckons with. */
 	readonly #bank: BankSize;
-	/** What had given the case away before the shift began. */
 	readonly #known: readonly Revealed[];
 	readonly #shift: RunningShift;
 	readonly #bedside: Bedside;
 	readonly #log: Entry[] = [];
 	#debrief: Debrief | null = null;
 
-	/** Throws RangeError where the scenario has no `rehearsal:` part. `known`: what had given it away before. */
+	/**
+	 * Throws RangeError where the scenario has no `rehearsal:` part. `bank`: how many courses the debrief reckons with;
+	 * `known`: what had given the case away before the shift began.
+	 */
 	constructor(scenario: Scenario, seed: string, bank: BankSize = usualBank, known: readonly Revealed[] = []) {
 		this.#bank = bank;
 		this.#known = known;
@@ -68,11 +69,12 @@ export class Rehearsal {
 		return viewOf(this.#bedside, this.#case, this.#shift.told, this.over);
 	}
 
-	/** What has shown since the shift began, and what the trainee has done. */
-	soFar(): SoFar {
+	/** The shift so far, as one who stood at the bedside and wrote down what showed would have it. */
+	soFar() {
 		const { recorder } = this.#shift;
 		return {
 			curve: recorder.shown(this.#bedside.process),
+			/** `endMin` null: it stands. */
 			alarms: [
 				...recorder.ended,
 				...this.#bedside.alarms.map(({ condition, sinceMin }) => ({ condition, startMin: sinceMin, endMin: null })),
@@ -85,9 +87,8 @@ export class Rehearsal {
 	look(place: Place): Answer {
 		return this.#unlessOver((meanwhile) => {
 			const [bedside, shift] = [this.#bedside, this.#shift];
-			const startMin = bedside.now;
-			const alarms = bedside.standing;
-			const whole = shift.run(startMin + lookMinutes(place), meanwhile);
+			const { now: startMin, standing: alarms } = bedside;
+			const whole = shift.run(startMin + placeFacts[place].minutes, meanwhile);
 			const finding = whole ? findingAt(place, bedside) : null;
 			const answer = finding === null ? this.#overWords : findingWords(finding, bedside);
 			const found = finding === null ? [] : this.#foundIn(finding);
@@ -102,9 +103,7 @@ export class Rehearsal {
 	act(act: Act): Answer {
 		return this.#unlessOver((meanwhile) => {
 			const [bedside, shift] = [this.#bedside, this.#shift];
-			const startMin = bedside.now;
-			const alarms = bedside.standing;
-			const { stopped: wasStopped, wrong } = bedside;
+			const { now: startMin, standing: alarms, stopped: wasStopped, wrong } = bedside;
 			const again = act === "call-help" && shift.calledMin !== null;
 			// Who takes the dressing off sees the wound and what lay on it, before and after.
 			const seen: { atMin: number; finding: Finding }[] = [];
@@ -114,7 +113,7 @@ export class Rehearsal {
 			};
 			const before = sight();
 			const endsMin = startMin + actMinutes(act, this.#case.constants);
-			const done = stepsOf({ act, startMin, endMin: endsMin }, bedside).every(({ atMin, take }) => {
+			const done = bedside.stepsOf({ act, startMin, endMin: endsMin }).every(({ atMin, take }) => {
 				const runs = shift.run(atMin, meanwhile);
 				if (runs) take();
 				return runs;
@@ -127,22 +126,11 @@ export class Rehearsal {
 				answer = doneWords(act, bedside.standing, { wasStopped, again, found });
 				shift.run(bedside.now, meanwhile);
 			}
-			const { standing } = bedside;
-			this.#log.push({
-				kind: "act",
-				what: act,
-				startMin,
-				endMin: bedside.now,
-				answer,
-				alarms,
-				done,
-				mended: done ? bedside.mended : [],
-				seen: done ? seen : [],
-				found,
-				ended: alarms.filter((condition) => !standing.includes(condition)),
-				wasStopped,
-				wrong,
-			});
+			const { now: endMin, standing } = bedside;
+			const ended = alarms.filter((condition) => !standing.includes(condition));
+			const came = done ? { mended: bedside.mended, seen } : { mended: [], seen: [] };
+			const noted = { startMin, endMin, answer, alarms, done, ...came, found, ended, wasStopped, wrong };
+			this.#log.push({ kind: "act", what: act, ...noted });
 			return answer;
 		});
 	}
@@ -192,7 +180,3 @@ const overWords: { readonly [E in ShiftEnd]: string } = {
 	"handed-over": "The patient is in a clinician's hands: the rehearsal is over.",
 	left: "The rehearsal has been ended.",
 };
-
-/** Begins a rehearsal of a scenario with a `rehearsal:` part; throws RangeError for one without. */
-export const startRehearsal = (scenario: Scenario, seed: string, bank: BankSize = usualBank): Rehearsal =>
-	new Rehearsal(scenario, seed, bank);

@@ -39,10 +39,7 @@ export function readStep(line: string): ScriptStep | { readonly problem: Omit<Pr
 }
 
 /** Reads a script, one step a line; everything that is wrong with it at once. */
-export function readScript(text: string): {
-	readonly steps: readonly ScriptStep[];
-	readonly problems: readonly Problem[];
-} {
+export function readScript(text: string): { steps: readonly ScriptStep[]; problems: readonly Problem[] } {
 	const steps: ScriptStep[] = [];
 	const problems: Problem[] = [];
 	text.split(/\r?\n/u).forEach((line, index) => {
@@ -54,19 +51,8 @@ export function readScript(text: string): {
 	return { steps, problems };
 }
 
-/** A step as it is written in a script. */
-export function stepText(step: ScriptStep): string {
-	switch (step.do) {
-		case "look":
-			return `look ${step.place}`;
-		case "act":
-			return `act ${step.act}`;
-		case "wait":
-			return `wait ${step.minutes}`;
-		default:
-			return step.do;
-	}
-}
+/** A step as it is written in a script: its values, one after the other. */
+export const stepText = (step: ScriptStep): string => Object.values(step).join(" ");
 
 /** Does a step; null for the end. */
 export function takeStep(rehearsal: Rehearsal, step: ScriptStep): Answer | null {

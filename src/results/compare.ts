@@ -46,18 +46,12 @@ const pair = { a: z.string(), b: z.string(), dressing: z.string(), measure };
 
 /** How a pair differs in one measure. */
 const verdictKind = z.enum([
-	/** The interval of the mean difference leaves nought out. */
-	"differs",
-	/** It does not. */
-	"none-found",
-	/** Nought in every replication. */
-	"same",
-	/** The same difference in all replications but few: its mean is not in doubt, but no interval is given. */
-	"steady",
-	/** Too few replications differ for an interval that holds. */
-	"too-rare",
-	/** Rests on rates that nobody has measured. */
-	"not-judged",
+	"differs", // the interval of the mean difference leaves nought out
+	"none-found", // it does not
+	"same", // nought in every replication
+	"steady", // the same difference in all replications but few: its mean is not in doubt, but no interval is given
+	"too-rare", // too few replications differ for an interval that holds
+	"not-judged", // rests on rates that nobody has measured
 ]);
 
 const difference = z.strictObject({
@@ -72,9 +66,8 @@ const difference = z.strictObject({
 	low95: numberOrNull,
 	high95: numberOrNull,
 	replications: atLeast1,
-	/** Share of replications in which a has more. */
+	/** Share of replications in which a has more, and in which b has; the rest are equal. */
 	shareAHigher: share,
-	/** Share of replications in which b has more; the rest are equal. */
 	shareBHigher: share,
 	/** Share of replications in which a does better; null where more is neither better nor worse. */
 	shareABetter: share.nullable(),
@@ -165,7 +158,6 @@ export type RestsOn = Frozen<z.infer<typeof restsOn>>;
 export type RestsOnRow = Frozen<z.infer<typeof restsOnRow>>;
 export type PrecisionReached = Frozen<z.infer<typeof precisionReached>>;
 
-/** `compare.json`. */
 export const compareJson = (result: CompareResult): string => canonicalJson(result, compareFormat);
 
 /** What the report draws beside the numbers; not printed as JSON. */

@@ -18,6 +18,7 @@ import {
 	count,
 	drawn,
 	numberOrNull,
+	quantilesMl,
 	restingOn,
 	type ScenarioSummary,
 	scenarioSummary,
@@ -49,15 +50,8 @@ export const dressingDay = z.object({
 	canisterChanges: z.array(z.object({ atMin: atLeast0, reason: z.enum(canisterReasons) })),
 	sourceChanges: z.array(z.object({ atMin: atLeast0, reason: z.enum(sourceReasons), wastedMl: atLeast0 })),
 	dressingChanges: z.array(z.object(span)),
-	/** Later regimens as they took over: `fromMin` is their time, `atMin` when the running period let them. */
-	takeovers: z.array(
-		z.object({
-			/** Place in the dressing's list of regimens. */
-			regimen: count,
-			fromMin: atLeast0,
-			atMin: atLeast0,
-		}),
-	),
+	/** Later regimens, by their place in the dressing's list, as they took over: `fromMin` is their time, `atMin` when the running period let them. */
+	takeovers: z.array(z.object({ regimen: count, fromMin: atLeast0, atMin: atLeast0 })),
 	totals: each(totalNames, z.number()),
 	curve: dayCurve,
 });
@@ -71,15 +65,8 @@ const drawnDressing = dressingDay.extend({ schedule });
 /** A stretch of time in which something is likely to come, and in how great a share of all days it does. */
 const likelyTime = z.object({ ...span, probability: share });
 
-const content = z.object({ p10Ml: z.number(), p50Ml: z.number(), p90Ml: z.number() });
-const roundLevel = z.object({ atMin: atLeast0, ...content.shape });
-
-const levelBand = z.object({
-	stepMin: z.number().gt(0),
-	p10Ml: z.array(z.number()),
-	p50Ml: z.array(z.number()),
-	p90Ml: z.array(z.number()),
-});
+const roundLevel = z.object({ atMin: atLeast0, ...quantilesMl(z.number()) });
+const levelBand = z.object({ stepMin: z.number().gt(0), ...quantilesMl(z.array(z.number())) });
 
 const perDay = { meanPerDay: atLeast0, halfWidth95: numberOrNull };
 
@@ -113,7 +100,7 @@ const dressingProjection = z.object({
 	sourceChanges: z.array(changeTime),
 	alarms: z.array(alarmProjection),
 	/** What is in the canister at the horizon. */
-	canisterAtEnd: content,
+	canisterAtEnd: z.object(quantilesMl(z.number())),
 	/** Canister content over time (all replications), at equal steps from the start, for the band chart. */
 	canisterLevel: levelBand,
 });
@@ -128,7 +115,6 @@ export const dayFormat = z
 	.object({
 		format: z.literal("slackwater/day@1"),
 		scenario: scenarioSummary,
-		/** The drawn day. */
 		trace: drawn.extend({ events: count, hash: z.string() }),
 		dressings: z.array(drawnDressing),
 		projection,
@@ -157,10 +143,6 @@ export type Projection = Frozen<z.infer<typeof projection>>;
 export type HomeSupplies = Frozen<z.infer<typeof homeSupplies>>;
 
 /** One day as it was drawn, for a chart. */
-export interface TracedDayResult {
-	readonly scenario: ScenarioSummary;
-	readonly dressings: readonly DressingDay[];
-}
+export type TracedDayResult = { readonly scenario: ScenarioSummary; readonly dressings: readonly DressingDay[] };
 
-/** `day.json`. */
 export const dayJson = (result: DayResult): string => canonicalJson(result, dayFormat);

@@ -129,7 +129,6 @@ export const debriefFormat = z
 		/** What orderly searches would have been in the same shift, each from an alarm on, or from a round where none came. */
 		search: z.object({
 			stages: z.array(searchStage),
-			/** The same in sentences. */
 			sentences: z.array(text),
 			/** How all that is said of likelihood is to be read. */
 			note: text,
@@ -162,5 +161,4 @@ export type SearchStep = Frozen<z.infer<typeof searchStep>>;
 export type SearchStage = Frozen<z.infer<typeof searchStage>>;
 export type Deed = Frozen<z.infer<typeof deed>>;
 
-/** `debrief.json`. */
 export const debriefJson = (debrief: Debrief): string => canonicalJson(debrief, debriefFormat);

@@ -15,22 +15,19 @@ export const each = <N extends string, S extends z.ZodType>(names: readonly N[],
 export const canonicalJson = (result: object, format: z.ZodType): string =>
 	`${written(result, orderOf(format), "", "result")}\n`;
 
-/** What the text needs of a schema: the places of an object's keys and what is under each, what a list is made of. */
+/** What the text needs of a schema: what is under each of an object's keys, in their order, or what a list is made of. */
 interface Order {
-	readonly places: ReadonlyMap<string, number>;
 	readonly under: ReadonlyMap<string, Order>;
-	readonly item: Order | undefined;
+	readonly item?: Order;
 }
 
-const unordered: Order = { places: new Map(), under: new Map(), item: undefined };
+const unordered: Order = { under: new Map() };
 /** Of schemas that have been looked at: to ask one what it is takes longer than to write a value. */
 const orders = new WeakMap<object, Order>();
 
 function orderOf(schema: unknown): Order {
 	if (typeof schema !== "object" || schema === null) return unordered;
-	const before = orders.get(schema);
-	if (before !== undefined) return before;
-	const order = orderIn(schema);
+	const order = orders.get(schema) ?? orderIn(schema);
 	orders.set(schema, order);
 	return order;
 }
@@ -40,12 +37,7 @@ function orderIn(schema: object): Order {
 	if (schema instanceof z.ZodArray) return { ...unordered, item: orderOf(schema.element) };
 	if (!(schema instanceof z.ZodObject)) return unordered;
 	const shape: z.ZodRawShape = schema.shape;
-	const keys = Object.keys(shape);
-	return {
-		places: new Map(keys.map((key, place) => [key, place])),
-		under: new Map(keys.map((key) => [key, orderOf(shape[key])])),
-		item: undefined,
-	};
+	return { under: new Map(Object.entries(shape).map(([key, value]) => [key, orderOf(value)])) };
 }
 
 function written(value: unknown, order: Order, indent: string, path: string): string {
@@ -54,34 +46,25 @@ function written(value: unknown, order: Order, indent: string, path: string): st
 	const deeper = `${indent}  `;
 	if (Array.isArray(value)) {
 		const items = value.map((item, index) => written(item, order.item ?? unordered, deeper, `${path}[${index}]`));
-		return enclosed("[", "]", items, value, indent);
+		return value.every(isPlain) ? `[${items.join(", ")}]` : lines("[", items, "]", indent);
 	}
-	const entries = orderedEntries(value, order.places);
+	const entries = orderedEntries(value, order);
 	const items = entries.map(
 		([key, item]) =>
 			`${JSON.stringify(key)}: ${written(item, order.under.get(key) ?? unordered, deeper, `${path}.${key}`)}`,
 	);
-	const values = entries.map(([, item]) => item);
-	return enclosed("{", "}", items, values, indent);
+	if (items.length === 0) return "{}";
+	return entries.every(([, item]) => isPlain(item)) ? `{ ${items.join(", ")} }` : lines("{", items, "}", indent);
 }
 
-function orderedEntries(value: object, places: ReadonlyMap<string, number>): [string, unknown][] {
-	const rank = (key: string): number => places.get(key) ?? places.size;
-	return Object.entries(value)
-		.filter(([, item]) => item !== undefined)
-		.sort(([a], [b]) => rank(a) - rank(b) || (a < b ? -1 : a > b ? 1 : 0));
+function orderedEntries(value: object, { under }: Order): (readonly [string, unknown])[] {
+	const given: Record<string, unknown> = { ...value };
+	const others = Object.keys(given).filter((key) => !under.has(key));
+	const entries = [...under.keys(), ...others.sort()].map((key) => [key, given[key]] as const);
+	return entries.filter(([, item]) => item !== undefined);
 }
 
-/** On one line where all values inside are plain, else one a line. */
-function enclosed(
-	open: string,
-	close: string,
-	items: readonly string[],
-	values: readonly unknown[],
-	indent: string,
-): string {
-	if (items.length === 0) return `${open}${close}`;
-	const isPlain = values.every((value) => typeof value !== "object" || value === null);
-	if (isPlain) return open === "{" ? `{ ${items.join(", ")} }` : `[${items.join(", ")}]`;
-	return `${open}\n${indent}  ${items.join(`,\n${indent}  `)}\n${indent}${close}`;
-}
+const isPlain = (value: unknown): boolean => typeof value !== "object" || value === null;
+
+const lines = (open: string, items: readonly string[], close: string, indent: string): string =>
+	`${open}\n${indent}  ${items.join(`,\n${indent}  `)}\n${indent}${close}`;

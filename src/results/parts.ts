@@ -8,6 +8,9 @@ export const atLeast0 = z.number().min(0);
 export const atLeast1 = z.int().min(1);
 export const share = z.number().min(0).max(1);
 export const numberOrNull = z.number().nullable();
+/** The same for each of three quantiles. */
+export const quantiles = <S extends z.ZodType>(of: S) => ({ p10: of, p50: of, p90: of });
+export const quantilesMl = <S extends z.ZodType>(of: S) => ({ p10Ml: of, p50Ml: of, p90Ml: of });
 export const span = { startMin: atLeast0, endMin: atLeast0 };
 
 export const regimenSummary = z.object({
@@ -93,9 +96,7 @@ export const spread = z.object({
 	mean: z.number(),
 	/** Student's 95 % half-width of the mean; null below two replications. */
 	halfWidth95: numberOrNull,
-	p10: z.number(),
-	p50: z.number(),
-	p90: z.number(),
+	...quantiles(z.number()),
 	/** 95 % intervals of P10, P50 and P90 from order statistics; a bound is null where the values do not reach far enough. */
 	quantiles95: z.array(z.object({ low: numberOrNull, high: numberOrNull })).optional(),
 });
@@ -132,7 +133,6 @@ const assumption = z.object({
 /** How every result ends. */
 export const restingOn = { cautions: z.array(caution), assumptions: z.array(assumption) };
 
-/** The settings of a regimen on one dressing. */
 export type RegimenSummary = Frozen<z.infer<typeof regimenSummary>>;
 export type DressingSummary = Frozen<z.infer<typeof dressingSummary>>;
 export type ListedHappening = Frozen<z.infer<typeof listedHappening>>;

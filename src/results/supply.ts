@@ -1,20 +1,15 @@
 import * as z from "zod";
 import { demandCauses, pieceKinds } from "../vocabulary/index.ts";
 import { canonicalJson, type Frozen } from "./format.ts";
-import { atLeast0, count, restingOn, share, spread } from "./parts.ts";
+import { atLeast0, count, quantiles, restingOn, share, spread } from "./parts.ts";
 
 const text = z.string();
 
 /** Whole pieces, over the replications. */
-const countSpread = z.object({ mean: atLeast0, p10: count, p50: count, p90: count });
+const countSpread = z.object({ mean: atLeast0, ...quantiles(count) });
 
 /** The same with one value a day or a week, in columns of equal length. */
-const countSeries = z.object({
-	mean: z.array(atLeast0),
-	p10: z.array(count),
-	p50: z.array(count),
-	p90: z.array(count),
-});
+const countSeries = z.object({ mean: z.array(atLeast0), ...quantiles(z.array(count)) });
 
 const wardSummary = z.object({
 	title: text,
@@ -181,7 +176,6 @@ const costResult = z.object({
 			needed: countSpread,
 		}),
 	),
-	/** Items without a price. */
 	unpriced: z.array(text),
 	/** Used and expired with orders by the rules, of all items with a price. */
 	total: spread,
@@ -236,5 +230,4 @@ export type BedsResult = Frozen<z.infer<typeof bedsResult>>;
 export type CostResult = Frozen<z.infer<typeof costResult>>;
 export type PolicyResult = Frozen<z.infer<typeof policyResult>>;
 
-/** `supply.json`. */
 export const supplyJson = (result: SupplyResult): string => canonicalJson(result, supplyFormat);

@@ -42,7 +42,6 @@ const sweepPoint = z.strictObject({
 	usual: z.boolean(),
 	/** Why it lies outside common practice, or is more than the foam takes; empty where it does not. */
 	outside: z.array(z.string()),
-	/** True where every constraint is kept. */
 	kept: z.boolean(),
 	...sweepValues.shape,
 	/** With the axis `start`: when the canister is likely to be changed, and the likely alarms, for the chart of beginnings. */
@@ -128,5 +127,4 @@ export type SweepPoint = Frozen<z.infer<typeof sweepPoint>>;
 export type SweepSettings = Frozen<z.infer<typeof sweepSettings>>;
 export type SweepMark = Frozen<z.infer<typeof sweepMark>>;
 
-/** `sweep.json`. */
 export const sweepJson = (result: SweepResult): string => canonicalJson(result, sweepFormat);

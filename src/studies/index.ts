@@ -18,8 +18,8 @@ export {
 } from "./kit/precision.ts";
 export { foundFits, partFits } from "./supply/part-fits.ts";
 export { type Found, findRules, orderRules, RuleSearch } from "./supply/rules/find-rules.ts";
-export { protectionDays } from "./supply/rules/lead-time.ts";
 export { searchBlocks } from "./supply/rules/rule-part.ts";
+export { protectionDays } from "./supply/rules/rule-plan.ts";
 export { tryShelf } from "./supply/rules/shelf-trial.ts";
 export { runWardBlocks } from "./supply/run/collector.ts";
 export { SupplyGathering } from "./supply/run/gathering.ts";

@@ -2,4 +2,4 @@
 export { orderMoment } from "./order-moment.ts";
 export { meanLength } from "./patients.ts";
 export { type OrderRule, Shelf, type ShelfTold } from "./shelf.ts";
-export { type WardObserver, WardRun, type WardTotals } from "./ward-run.ts";
+export { WardRun, type WardTotals } from "./ward-run.ts";

@@ -111,12 +111,8 @@ export class Patients {
 			return next;
 		}
 		this.#kind.reset(this.#replication, number);
-		let left = this.#kind.uniform() * this.#shares;
-		for (let i = 0; i < kinds.length - 1; i++) {
-			left -= kinds[i].share;
-			if (left < 0) return i;
-		}
-		return kinds.length - 1;
+		const shares = kinds.map(({ share }) => share);
+		return placeAt(this.#kind.uniform(), shares);
 	}
 
 	/** `biased`: with a density in proportion to the length, as whoever is found in a bed has it. */
@@ -138,17 +134,21 @@ export class Patients {
 				return length.meanMin * (biased ? one + exponential(this.#length) : one);
 			}
 			case "table": {
-				const weight = (row: (typeof length.rows)[number]) => (biased ? row.share * row.lengthMin : row.share);
-				const all = length.rows.reduce((sum, row) => sum + weight(row), 0);
-				let left = this.#length.uniform() * all;
-				for (const row of length.rows) {
-					left -= weight(row);
-					if (left < 0) return row.lengthMin;
-				}
-				return length.rows[length.rows.length - 1].lengthMin;
+				const weights = length.rows.map(({ share, lengthMin }) => (biased ? share * lengthMin : share));
+				return length.rows[placeAt(this.#length.uniform(), weights)].lengthMin;
 			}
 		}
 	}
+}
+
+/** The place that a uniform number falls on, where each has room in proportion to its weight. */
+function placeAt(u: number, weights: readonly number[]): number {
+	let left = u * weights.reduce((sum, weight) => sum + weight, 0);
+	const place = weights.findIndex((weight) => {
+		left -= weight;
+		return left < 0;
+	});
+	return place < 0 ? weights.length - 1 : place;
 }
 
 /** Mean length of a therapy, min. */

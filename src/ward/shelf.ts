@@ -2,7 +2,6 @@ import { type EventId, lognormal, type Simulation, type Substream } from "../eng
 import type { StoreItem } from "../scenario/index.ts";
 import { never } from "../therapy/base/clock.ts";
 import { eventPriority } from "../therapy/base/event-priority.ts";
-import type { DemandCause } from "../vocabulary/index.ts";
 import { orderMoment, type WeekClock } from "./order-moment.ts";
 
 /** When an order is due (on the shelf and on order, less what is waited for, at or below `reorder`) and what it brings that to. */
@@ -11,18 +10,17 @@ export interface OrderRule {
 	readonly upTo: number;
 }
 
-/** Is told what happens to a shelf. Times are those of the simulation. */
+/** Is told what happens to a shelf, as far as it listens. Times are those of the simulation. */
 export interface ShelfTold {
-	ordered(pieces: number, atMin: number, arrivesMin: number): void;
-	received(pieces: number, atMin: number): void;
-	expired(pieces: number, atMin: number): void;
+	ordered?(pieces: number, atMin: number, arrivesMin: number): void;
+	received?(pieces: number, atMin: number): void;
+	expired?(pieces: number, atMin: number): void;
 	/** Somebody who found the shelf empty has got a piece. */
-	waited(minutes: number): void;
+	waited?(minutes: number): void;
 }
 
 /** Somebody who found the shelf empty. */
 export interface Waiting {
-	readonly cause: DemandCause;
 	readonly since: number;
 	readonly late: () => void;
 }
@@ -86,13 +84,7 @@ export class Shelf {
 
 	reset(replication: number): void {
 		this.#lead?.reset(replication);
-		this.opening = 0;
-		this.received = 0;
-		this.used = 0;
-		this.expired = 0;
-		this.onHand = 0;
-		this.onOrder = 0;
-		this.emptyMin = 0;
+		Object.assign(this, { opening: 0, received: 0, used: 0, expired: 0, onHand: 0, onOrder: 0, emptyMin: 0 });
 		this.#emptySince = never;
 		this.#lots.length = 0;
 		this.#coming.length = 0;
@@ -116,10 +108,6 @@ export class Shelf {
 		return this.#waiting.length;
 	}
 
-	get isLimited(): boolean {
-		return this.#rule !== null;
-	}
-
 	get has(): boolean {
 		return !this.#isOpen || this.#rule === null || this.onHand > 0;
 	}
@@ -140,8 +128,8 @@ export class Shelf {
 	}
 
 	/** Waits for a piece, behind all others; returns the entry for `withdraw`. */
-	wait(cause: DemandCause, late: () => void): Waiting {
-		const entry = { cause, since: this.#sim.now, late };
+	wait(late: () => void): Waiting {
+		const entry = { since: this.#sim.now, late };
 		this.#waiting.push(entry);
 		if (this.#item.reviewMin === null) this.#due();
 		return entry;
@@ -150,15 +138,14 @@ export class Shelf {
 	withdraw(entry: Waiting): void {
 		const at = this.#waiting.indexOf(entry);
 		if (at < 0) return;
-		this.#told.waited(this.#sim.now - this.#waiting[at].since);
+		this.#told.waited?.(this.#sim.now - entry.since);
 		this.#waiting.splice(at, 1);
 	}
 
 	/** Tells of everybody who still waits, as at the horizon. */
 	close(): void {
-		if (this.#emptySince >= 0) this.emptyMin += this.#sim.now - this.#emptySince;
-		this.#emptySince = never;
-		for (const { since } of this.#waiting) this.#told.waited(this.#sim.now - since);
+		this.#isFilled();
+		for (const { since } of this.#waiting) this.#told.waited?.(this.#sim.now - since);
 	}
 
 	#give(): void {
@@ -174,12 +161,15 @@ export class Shelf {
 
 	#put(pieces: number): void {
 		this.onHand += pieces;
+		this.#isFilled();
+		this.#lots.push({ pieces, expires: this.#sim.now + (this.#item.shelfMin ?? Number.POSITIVE_INFINITY) });
+		this.#planExpiry();
+	}
+
+	/** Books the minutes with nothing on the shelf, where there was nothing. */
+	#isFilled(): void {
 		if (this.#emptySince >= 0) this.emptyMin += this.#sim.now - this.#emptySince;
 		this.#emptySince = never;
-		const { shelfMin } = this.#item;
-		const expires = this.#sim.now + (shelfMin ?? Number.POSITIVE_INFINITY);
-		this.#lots.push({ pieces, expires });
-		this.#planExpiry();
 	}
 
 	#planExpiry(): void {
@@ -195,7 +185,7 @@ export class Shelf {
 		if (this.onHand === 0) this.#emptySince = this.#sim.now;
 		this.expired += lot.pieces;
 		this.#planExpiry();
-		this.#told.expired(lot.pieces, this.#sim.now);
+		this.#told.expired?.(lot.pieces, this.#sim.now);
 		if (this.#item.reviewMin === null) this.#due();
 	}
 
@@ -225,7 +215,7 @@ export class Shelf {
 		let place = this.#coming.length;
 		while (place > 0 && this.#coming[place - 1].at > at) place--;
 		this.#coming.splice(place, 0, { pieces, at });
-		this.#told.ordered(pieces, now, at);
+		this.#told.ordered?.(pieces, now, at);
 		if (at <= now) this.#arrives();
 		else this.#sim.schedule(this.#eDelivery, this.#coming[0].at);
 	}
@@ -237,14 +227,14 @@ export class Shelf {
 			this.onOrder -= next.pieces;
 			this.received += next.pieces;
 			this.#put(next.pieces);
-			this.#told.received(next.pieces, now);
+			this.#told.received?.(next.pieces, now);
 		}
 		if (this.#coming.length > 0) this.#sim.schedule(this.#eDelivery, this.#coming[0].at);
 		while (this.onHand > 0) {
 			const first = this.#waiting.shift();
 			if (first === undefined) break;
 			this.#give();
-			this.#told.waited(now - first.since);
+			this.#told.waited?.(now - first.since);
 			first.late();
 		}
 		if (this.#item.reviewMin === null) this.#due();

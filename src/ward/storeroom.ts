@@ -1,20 +1,18 @@
 import { type Simulation, Substream } from "../engine/index.ts";
-import type { WardScenario } from "../scenario/index.ts";
+import type { Dressing, WardScenario } from "../scenario/index.ts";
 import { purposeNumber } from "../therapy/base/purposes.ts";
 import type { Stores } from "../therapy/base/stores.ts";
 import type { DemandCause, PieceKind } from "../vocabulary/index.ts";
 import type { WeekClock } from "./order-moment.ts";
 import { type OrderRule, Shelf, type Waiting } from "./shelf.ts";
 
-/** Is told what happens in the stores; `item` is the place in the ward's list. Times are those of the simulation. */
+/** Is told what happens in the stores, as far as it listens; `item` is the place in the ward's list. Times are those of the simulation. */
 export interface StoresTold {
-	/** `atOnce`: there was one; `substituted`: another size was used; `asker`: whose dressing, by therapy unit. */
-	asked(item: number, cause: DemandCause, atMin: number, atOnce: boolean, substituted: boolean, asker: number): void;
-	ordered(item: number, pieces: number, atMin: number, arrivesMin: number): void;
-	received(item: number, pieces: number, atMin: number): void;
-	expired(item: number, pieces: number, atMin: number): void;
+	/** `atOnce`: there was one; `substituted`: another size was used. */
+	asked?(item: number, cause: DemandCause, atMin: number, atOnce: boolean, substituted: boolean): void;
+	ordered?(item: number, pieces: number, atMin: number, arrivesMin: number): void;
 	/** A therapy was off for so long because the item was out. */
-	waited(item: number, minutes: number): void;
+	waited?(item: number, minutes: number): void;
 }
 
 /** What one kind of dressing uses: places in the ward's list of items; null where it uses none. */
@@ -46,12 +44,7 @@ export class Storeroom {
 					rules === null ? null : rules[i],
 					clock,
 					ward.chance ? new Substream(ward.seed, item.name, purposeNumber("stores.lead")) : null,
-					{
-						ordered: (pieces, at, arrives) => told.ordered(i, pieces, at, arrives),
-						received: (pieces, at) => told.received(i, pieces, at),
-						expired: (pieces, at) => told.expired(i, pieces, at),
-						waited: (minutes) => told.waited(i, minutes),
-					},
+					{ ordered: (...order) => told.ordered?.(i, ...order), waited: (minutes) => told.waited?.(i, minutes) },
 				),
 		);
 	}
@@ -61,7 +54,7 @@ export class Storeroom {
 	}
 
 	/** The stores of one dressing. */
-	of(items: ItemsOfKind, asker: number): Stores {
+	of(items: ItemsOfKind): Stores {
 		const waiting = new Map<PieceKind, { shelf: Shelf; entry: Waiting }>();
 		const sizeOf = (item: number) => this.#ward.stores[item].sizeMl ?? 0;
 		return {
@@ -69,18 +62,13 @@ export class Storeroom {
 				const item = items[kind];
 				if (item === null) return 0;
 				const shelf = this.shelves[item];
-				const now = this.#sim.now;
-				if (shelf.take()) {
-					this.#told.asked(item, cause, now, true, false, asker);
-					return sizeOf(item);
-				}
 				const other = this.#ward.stores[item].substitute;
-				if (other !== null && this.shelves[other].take()) {
-					this.#told.asked(item, cause, now, false, true, asker);
-					return sizeOf(other);
-				}
-				this.#told.asked(item, cause, now, false, false, asker);
-				const entry = shelf.wait(cause, () => {
+				const atOnce = shelf.take();
+				const substituted = !atOnce && other !== null && this.shelves[other].take();
+				this.#told.asked?.(item, cause, this.#sim.now, atOnce, substituted);
+				if (atOnce) return sizeOf(item);
+				if (substituted) return sizeOf(other);
+				const entry = shelf.wait(() => {
 					waiting.delete(kind);
 					late(sizeOf(item));
 				});
@@ -103,11 +91,7 @@ export class Storeroom {
 }
 
 /** Which items a dressing of the ward uses. */
-export function itemsOf(
-	ward: WardScenario,
-	kind: number,
-	dressing: WardScenario["kinds"][number]["dressing"],
-): ItemsOfKind {
+export function itemsOf(ward: WardScenario, kind: number, dressing: Dressing): ItemsOfKind {
 	const fills = dressing.regimens.some(({ fillMl }) => fillMl > 0);
 	const place = (wanted: PieceKind, sizeMl: number | null, solution: string | null) => {
 		const at = ward.stores.findIndex(

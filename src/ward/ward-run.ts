@@ -13,36 +13,35 @@ import { type Patient, Patients } from "./patients.ts";
 import type { OrderRule } from "./shelf.ts";
 import { type ItemsOfKind, itemsOf, Storeroom, type StoresTold } from "./storeroom.ts";
 
-/** Is told what happens in a ward. Minutes count from the scenario's start: those of the warm-up are negative. */
+/** Is told what happens in a ward, as far as it listens. Minutes count from the scenario's start: those of the warm-up are negative. */
 export interface WardObserver extends StoresTold {
 	/** A day is over; −1 is the last one of the warm-up. */
-	dayEnds(day: number, run: WardRun): void;
+	dayEnds?(day: number, run: WardRun): void;
 	/** Hands-on minutes that nurses finished in a shift. */
-	shiftEnds(shift: number, endMin: number, nurseMin: number): void;
+	shiftEnds?(shift: number, endMin: number, nurseMin: number): void;
 	/** A patient has got a unit, after so long a wait; or has found none and is treated elsewhere. */
-	begins(waitMin: number, atMin: number): void;
-	turnedAway(atMin: number): void;
+	begins?(waitMin: number, atMin: number): void;
+	turnedAway?(atMin: number): void;
 	/** The stores open and the count begins. */
-	opens(run: WardRun): void;
+	opens?(run: WardRun): void;
 }
 
 /** What a ward has come to, from the first minute on: differences of two moments are what happened in between. */
-export interface WardTotals {
-	readonly arrived: number;
-	readonly turnedAway: number;
-	readonly left: number;
+const noTotals = () => ({
+	arrived: 0,
+	turnedAway: 0,
+	left: 0,
 	/** Solution discarded with its source, mL. */
-	readonly solutionWastedMl: number;
+	solutionWastedMl: 0,
 	/** Liquid that reached the canisters, mL. */
-	readonly toCanisterMl: number;
-	readonly instilledMl: number;
-	readonly alarms: number;
-	readonly nurseMin: number;
+	toCanisterMl: 0,
+	instilledMl: 0,
+	nurseMin: 0,
 	/** Minutes of therapy, of all patients together. */
-	readonly therapyMin: number;
-}
-
-type Sum = { -readonly [K in keyof WardTotals]: WardTotals[K] };
+	therapyMin: 0,
+});
+type Sum = ReturnType<typeof noTotals>;
+export type WardTotals = Readonly<Sum>;
 
 /** A therapy unit with what it needs to run one stay after another of one kind. */
 interface Slot {
@@ -59,11 +58,6 @@ interface Slot {
 	isRunning: boolean;
 }
 
-interface Queued {
-	readonly patient: Patient;
-	readonly arrivedMin: number;
-}
-
 /**
  * A ward made ready to be run again and again, on the bedside's own engine: one calendar, shared nurses, and as many
  * therapy units as patients meet. A stay is a dressing's process that is started when the patient gets a unit and
@@ -71,6 +65,7 @@ interface Queued {
  */
 export class WardRun {
 	readonly storeroom: Storeroom;
+	/** Busy with patients; others wait for them. */
 	readonly units: Resource;
 	readonly nurses: Resource;
 	readonly #ward: WardScenario;
@@ -119,12 +114,10 @@ export class WardRun {
 		this.nurses = new Resource(Number.POSITIVE_INFINITY, sim);
 		this.storeroom = new Storeroom(sim, ward, rules, this.#clock, {
 			asked: (item, cause, at, ...rest) => {
-				if (at >= warm) observer.asked(item, cause, at - warm, ...rest);
+				if (at >= warm) observer.asked?.(item, cause, at - warm, ...rest);
 			},
-			ordered: (item, pieces, at, arrives) => observer.ordered(item, pieces, at - warm, arrives - warm),
-			received: (item, pieces, at) => observer.received(item, pieces, at - warm),
-			expired: (item, pieces, at) => observer.expired(item, pieces, at - warm),
-			waited: (item, minutes) => observer.waited(item, minutes),
+			ordered: (item, pieces, at, arrives) => observer.ordered?.(item, pieces, at - warm, arrives - warm),
+			waited: (item, minutes) => observer.waited?.(item, minutes),
 		});
 		this.#eOpen = sim.event("stores open", eventPriority.opening, () => this.#opens());
 		this.#eArrival = sim.event("patient arrives", eventPriority.arrival, () => {
@@ -133,32 +126,12 @@ export class WardRun {
 		});
 		this.#eShift = sim.event("shift changes", eventPriority.opening, () => this.#shiftChanges());
 		this.#eDay = sim.event("day ends", eventPriority.opening, () => this.#dayEnds());
-		this.#beds = ward.beds.map((bed, i) =>
-			sim.event(`${bed.id}: therapy is due`, eventPriority.arrival, () =>
-				this.#arrives({
-					number: this.#present + i,
-					kind: bed.kind,
-					lengthMin: bed.endMin - bed.startMin,
-					ageMin: null,
-					isThere: false,
-				}),
-			),
-		);
-	}
-
-	/** Patients with a unit. */
-	get inBed(): number {
-		return this.units.busy;
-	}
-
-	/** Patients who wait for a unit. */
-	get waiting(): number {
-		return this.units.waiting;
-	}
-
-	/** Patients so far, warm-up included. */
-	get flow(): Pick<WardTotals, "arrived" | "left" | "turnedAway"> {
-		return this.#done;
+		// Numbers of patients of the census come first.
+		const present = ward.census.reduce((sum, count) => sum + count, 0);
+		this.#beds = ward.beds.map(({ id, kind, startMin, endMin }, i) => {
+			const patient = { number: present + i, kind, lengthMin: endMin - startMin, ageMin: null, isThere: false };
+			return sim.event(`${id}: therapy is due`, eventPriority.arrival, () => this.#arrives(patient));
+		});
 	}
 
 	/** What has come about so far, warm-up included. */
@@ -201,7 +174,10 @@ export class WardRun {
 			}
 		});
 		this.#number = 0;
-		this.#beginShifts();
+		// The shift that began last; before the first of the day that of the evening before.
+		const begun = ward.shifts.findLastIndex(({ fromClockMin }) => fromClockMin <= this.#clock.startClockMin);
+		this.#shiftFrom = 0;
+		this.#beginShift(begun < 0 ? ward.shifts.length - 1 : begun);
 		this.#day = -ward.warmUpMin / minutesADay;
 		sim.schedule(this.#eDay, minutesADay);
 		if (ward.warmUpMin > 0) sim.schedule(this.#eOpen, ward.warmUpMin);
@@ -216,17 +192,10 @@ export class WardRun {
 		this.#nextArrival();
 	}
 
-	/** Patients of the census: their numbers come first. */
-	get #present(): number {
-		return this.#ward.census.reduce((sum, count) => sum + count, 0);
-	}
-
 	#opens(): void {
 		for (const shelf of this.storeroom.shelves) shelf.open();
-		this.#observer.opens(this);
+		this.#observer.opens?.(this);
 	}
-
-	// ── patients ───────────────────────────────────────────────────────────────────────────────────────────────────
 
 	#nextArrival(): void {
 		const due = this.#patients.next(this.#sim.now);
@@ -238,17 +207,16 @@ export class WardRun {
 		this.#done.arrived++;
 		if (this.#ward.full === "away" && this.units.busy >= this.units.servers) {
 			this.#done.turnedAway++;
-			this.#observer.turnedAway(now - this.#ward.warmUpMin);
+			this.#observer.turnedAway?.(now - this.#ward.warmUpMin);
 			return;
 		}
-		const queued = { patient, arrivedMin: now };
-		const job: Job = { priority: 0, start: () => this.#getsUnit(queued, job) };
+		const job: Job = { priority: 0, start: () => this.#getsUnit(patient, now, job) };
 		this.units.request(job);
 	}
 
-	#getsUnit({ patient, arrivedMin }: Queued, job: Job): void {
+	#getsUnit(patient: Patient, arrivedMin: number, job: Job): void {
 		const { now } = this.#sim;
-		this.#observer.begins(now - arrivedMin, now - this.#ward.warmUpMin);
+		this.#observer.begins?.(now - arrivedMin, now - this.#ward.warmUpMin);
 		const slot = this.#free[patient.kind].pop() ?? this.#newSlot(patient.kind);
 		slot.patient = patient;
 		slot.job = job;
@@ -280,10 +248,8 @@ export class WardRun {
 		const { now } = this.#sim;
 		slot.beganMin = now;
 		slot.isRunning = true;
-		slot.process.reset(this.#replication, patient.number, {
-			...hangs,
-			...(patient.ageMin === null ? {} : { ageMin: patient.ageMin }),
-		});
+		const age = patient.ageMin === null ? {} : { ageMin: patient.ageMin };
+		slot.process.reset(this.#replication, patient.number, { ...hangs, ...age });
 		slot.care.reset();
 		const ends = now + patient.lengthMin;
 		if (ends < this.#ward.warmUpMin + this.#ward.horizonMin) this.#sim.schedule(slot.eLeave, ends);
@@ -304,7 +270,7 @@ export class WardRun {
 	#newSlot(kind: number): Slot {
 		const sim = this.#sim;
 		const scenario = this.#scenarios[kind];
-		const stores = this.storeroom.of(this.#items[kind], this.#slots.length);
+		const stores = this.storeroom.of(this.#items[kind]);
 		const process = new DressingProcess(sim, scenario, 0, this.nurses, unobserved, stores);
 		const slot: Slot = {
 			kind,
@@ -326,58 +292,30 @@ export class WardRun {
 		sum.solutionWastedMl += process.source.wasted;
 		sum.toCanisterMl += process.liquid.toCanister;
 		sum.instilledMl += process.liquid.instilled;
-		sum.alarms += process.alarms.raised;
 		sum.nurseMin += process.alarms.nurseMin;
 		sum.therapyMin += this.#sim.now - slot.beganMin;
 	}
 
-	// ── shifts and days ────────────────────────────────────────────────────────────────────────────────────────────
-
-	#nextShift(laterMin: number): void {
+	/** A shift begins: its nurses come, and the next one is planned. */
+	#beginShift(shift: number): void {
 		const { shifts } = this.#ward;
+		this.#shift = shift;
+		this.nurses.staff(shifts[shift].nurses ?? Number.POSITIVE_INFINITY);
 		const clocks = shifts.map(({ fromClockMin }) => fromClockMin);
-		const due = nextClock(this.#sim.now + laterMin, this.#clock.startClockMin, clocks);
-		this.#sim.schedule(this.#eShift, due);
-	}
-
-	#beginShifts(): void {
-		const { shifts } = this.#ward;
-		const clock = this.#clock.startClockMin;
-		// The one that began last; before the first of the day that of the evening before.
-		const begun = shifts.findLastIndex(({ fromClockMin }) => fromClockMin <= clock);
-		this.#shift = begun < 0 ? shifts.length - 1 : begun;
-		this.#shiftFrom = 0;
-		this.nurses.staff(shifts[this.#shift].nurses ?? Number.POSITIVE_INFINITY);
-		this.#nextShift(1);
+		this.#sim.schedule(this.#eShift, nextClock(this.#sim.now + 1, this.#clock.startClockMin, clocks));
 	}
 
 	#shiftChanges(): void {
 		const { shifts, warmUpMin } = this.#ward;
 		const { nurseMin } = this.totals();
-		this.#observer.shiftEnds(this.#shift, this.#sim.now - warmUpMin, nurseMin - this.#shiftFrom);
+		this.#observer.shiftEnds?.(this.#shift, this.#sim.now - warmUpMin, nurseMin - this.#shiftFrom);
 		this.#shiftFrom = nurseMin;
-		this.#shift = (this.#shift + 1) % shifts.length;
-		this.nurses.staff(shifts[this.#shift].nurses ?? Number.POSITIVE_INFINITY);
-		this.#nextShift(1);
+		this.#beginShift((this.#shift + 1) % shifts.length);
 	}
 
 	#dayEnds(): void {
-		this.#observer.dayEnds(this.#day, this);
+		this.#observer.dayEnds?.(this.#day, this);
 		this.#day++;
 		this.#sim.schedule(this.#eDay, this.#sim.now + minutesADay);
 	}
-}
-
-function noTotals(): Sum {
-	return {
-		arrived: 0,
-		turnedAway: 0,
-		left: 0,
-		solutionWastedMl: 0,
-		toCanisterMl: 0,
-		instilledMl: 0,
-		alarms: 0,
-		nurseMin: 0,
-		therapyMin: 0,
-	};
 }

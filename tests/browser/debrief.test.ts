@@ -4,7 +4,7 @@ import { pathToFileURL } from "node:url";
 import { build } from "esbuild";
 import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
-import { startRehearsal } from "../../src/rehearsal/index.ts";
+import { Rehearsal } from "../../src/rehearsal/index.ts";
 import { readScenario } from "../../src/scenario/index.ts";
 import { here, root, scenario, temporary, written } from "../cli/program.ts";
 import { launched, offlineContext } from "./launch.ts";
@@ -79,7 +79,7 @@ describe.skipIf("missing" in started)("a debrief in a real browser", () => {
 	test("a rehearsal gives the same debrief in the browser as in Node, to the last bit", async () => {
 		const bundle = await build({
 			stdin: {
-				contents: `export { startRehearsal } from "./src/rehearsal/index.ts"; export { readScenario } from "./src/scenario/index.ts";`,
+				contents: `export { Rehearsal } from "./src/rehearsal/index.ts"; export { readScenario } from "./src/scenario/index.ts";`,
 				resolveDir: root,
 				loader: "ts",
 			},
@@ -98,8 +98,8 @@ describe.skipIf("missing" in started)("a debrief in a real browser", () => {
 			(all) =>
 				all.map((text) => {
 					// biome-ignore lint/suspicious/noExplicitAny: the bundle puts itself there
-					const { readScenario, startRehearsal } = (globalThis as any).slackwater;
-					const rehearsal = startRehearsal(readScenario(text), "browser");
+					const { readScenario, Rehearsal } = (globalThis as any).slackwater;
+					const rehearsal = new Rehearsal(readScenario(text), "browser");
 					rehearsal.next();
 					rehearsal.look("port");
 					rehearsal.act("patch-edge");
@@ -109,7 +109,7 @@ describe.skipIf("missing" in started)("a debrief in a real browser", () => {
 			texts,
 		);
 		const inNode = texts.map((text) => {
-			const rehearsal = startRehearsal(readScenario(text), "browser");
+			const rehearsal = new Rehearsal(readScenario(text), "browser");
 			rehearsal.next();
 			rehearsal.look("port");
 			rehearsal.act("patch-edge");

@@ -1,7 +1,7 @@
 import { readFileSync } from "node:fs";
 import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
-import { caseLink, startRehearsal } from "../../src/rehearsal/index.ts";
+import { caseLink, Rehearsal } from "../../src/rehearsal/index.ts";
 import { readScenario } from "../../src/scenario/index.ts";
 import { here, scenario, temporary, written } from "../cli/program.ts";
 import { launched } from "./launch.ts";
@@ -245,7 +245,7 @@ dressings:
 				`${tab.address}${caseLink({ text: readFileSync(scenario("rehearse-02"), "utf8"), seed: "keys", drawn: false })}`,
 			);
 			await page.locator(".rehearsal h2").waitFor();
-			const rehearsal = startRehearsal(readScenario(readFileSync(scenario("rehearse-02"), "utf8")), "keys");
+			const rehearsal = new Rehearsal(readScenario(readFileSync(scenario("rehearse-02"), "utf8")), "keys");
 			const alarms = () => rehearsal.view().alarms.length;
 			for (let i = 0; i < 60 && alarms() === 0; i++) {
 				rehearsal.next();

@@ -1,7 +1,7 @@
 import { readFileSync } from "node:fs";
 import { join } from "node:path";
 import { describe, expect, test } from "vitest";
-import { readScript, startRehearsal, takeStep } from "../../src/rehearsal/index.ts";
+import { Rehearsal, readScript, takeStep } from "../../src/rehearsal/index.ts";
 import { debriefJson, debriefJsonSchema } from "../../src/results/index.ts";
 import { readScenario } from "../../src/scenario/index.ts";
 import { acts as allActs, cautionSentences, places } from "../../src/vocabulary/index.ts";
@@ -46,7 +46,7 @@ describe("drill --script", () => {
 		const words = ["drill", kinked, "--script", script, "--seed", "b", "--json"];
 		const [first, second] = [await here(...words), await here(...words)];
 		expect(first.out).toBe(second.out);
-		const rehearsal = startRehearsal(readScenario(readFileSync(kinked, "utf8")), "b");
+		const rehearsal = new Rehearsal(readScenario(readFileSync(kinked, "utf8")), "b");
 		for (const step of readScript(acts).steps) takeStep(rehearsal, step);
 		expect(first.out).toBe(debriefJson(rehearsal.debrief()));
 	});

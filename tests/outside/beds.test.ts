@@ -1,7 +1,7 @@
 import { describe, expect, test } from "vitest";
 import type { WardScenario } from "../../src/scenario/index.ts";
 import { WardRun } from "../../src/ward/index.ts";
-import { dressingsOf, silentWard, wardWith } from "../ward/sample.ts";
+import { dressingsOf, wardWith } from "../ward/sample.ts";
 
 /** A ward of `units` with `load` erlangs of patients whose therapy lasts 2.4 h on average. */
 function ward(units: number, load: number, full: "wait" | "away"): WardScenario {
@@ -31,7 +31,6 @@ interface Seen {
 function watch(scenario: WardScenario, replications: number): Seen {
 	const seen = { arrived: 0, away: 0, waited: 0, waitMin: 0, meanWaiting: 0, meanInBed: 0, therapyMin: 0 };
 	const run = new WardRun(scenario, dressingsOf(scenario), null, {
-		...silentWard,
 		begins: (waitMin) => {
 			if (waitMin > 0) seen.waited++;
 			seen.waitMin += waitMin;

@@ -4,7 +4,7 @@ import { exponential, lognormal, normal, Substream } from "../../src/engine/inde
 import type { StoreItem } from "../../src/scenario/index.ts";
 import { FrequencyTable, reorderPoint, safetyStock } from "../../src/statistics/index.ts";
 import { tryShelf } from "../../src/studies/index.ts";
-import { leadMoments } from "../../src/studies/supply/rules/lead-time.ts";
+import { leadMoments } from "../../src/studies/supply/rules/rule-plan.ts";
 
 const item: StoreItem = {
 	name: "piece",

@@ -6,7 +6,7 @@ import { Bedside } from "../../src/rehearsal/shift/bedside.ts";
 import { drawCauses, hazardsOf } from "../../src/rehearsal/shift/draw-case.ts";
 import { type Finding, findingAt } from "../../src/rehearsal/shift/findings.ts";
 import { shiftOf } from "../../src/rehearsal/shift/shift.ts";
-import { type Shown, shownAt } from "../../src/rehearsal/shift/shown.ts";
+import { type Shown, shownAt } from "../../src/rehearsal/shift/view.ts";
 import { type CauseName, causeNames, type Place } from "../../src/vocabulary/index.ts";
 import { hiding } from "./cases.ts";
 

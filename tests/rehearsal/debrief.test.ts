@@ -1,5 +1,5 @@
 import { describe, expect, test } from "vitest";
-import { Rehearsal, startRehearsal } from "../../src/rehearsal/index.ts";
+import { Rehearsal } from "../../src/rehearsal/index.ts";
 import { readScript, takeStep } from "../../src/rehearsal/script.ts";
 import type { HiddenCause } from "../../src/scenario/index.ts";
 import { clockTime } from "../../src/words/index.ts";
@@ -9,7 +9,7 @@ const stays = { withinMin: 0, lastsMin: Number.POSITIVE_INFINITY };
 
 /** Plays a script, one step after the other, and debriefs. */
 function played(hides: readonly HiddenCause[], script: string, rest: Parameters<typeof hiding>[1] = {}) {
-	const rehearsal = startRehearsal(hiding(hides, rest), "debrief", small);
+	const rehearsal = new Rehearsal(hiding(hides, rest), "debrief", small);
 	const { steps, problems } = readScript(script.replaceAll("; ", "\n"));
 	expect(problems).toEqual([]);
 	for (const step of steps) takeStep(rehearsal, step);
@@ -74,7 +74,7 @@ describe("an alarm stands until its cause is mended", () => {
 	];
 
 	test("freeing the line does not end what the port causes too; a new port ends both", () => {
-		const freed = startRehearsal(hiding(kinkAndClog), "two", small);
+		const freed = new Rehearsal(hiding(kinkAndClog), "two", small);
 		freed.wait(205);
 		const { view } = freed.act("free-suction-line");
 		expect(view.alarms.map(({ condition }) => condition)).toEqual(["suction-path-obstructed"]);
@@ -193,7 +193,7 @@ describe("help", () => {
 	});
 
 	test("at night it takes as long as at night", () => {
-		const rehearsal = startRehearsal(hiding([bleed], {}, { startClockMin: 22 * 60 }), "night", small);
+		const rehearsal = new Rehearsal(hiding([bleed], {}, { startClockMin: 22 * 60 }), "night", small);
 		rehearsal.wait(101);
 		rehearsal.act("call-help");
 		rehearsal.wait(30);
@@ -202,7 +202,7 @@ describe("help", () => {
 });
 
 test("one event has one time, in the answer, the sentences and the tables; a look has its beginning and its end", () => {
-	const rehearsal = startRehearsal(caseFile("rehearse-02.yaml"), "slackwater");
+	const rehearsal = new Rehearsal(caseFile("rehearse-02.yaml"), "slackwater");
 	const [alarm] = rehearsal.next().meanwhile;
 	const { clock } = rehearsal.look("dressing").view;
 	const debrief = rehearsal.debrief();
@@ -254,7 +254,7 @@ describe("what gives the cause away is recorded", () => {
 
 describe("what is said of likelihood", () => {
 	const said = (name: string) => {
-		const rehearsal = startRehearsal(caseFile(name), "likely");
+		const rehearsal = new Rehearsal(caseFile(name), "likely");
 		rehearsal.next();
 		rehearsal.look("dressing");
 		const { log, search } = rehearsal.debrief();
@@ -282,7 +282,7 @@ describe("a bleed that has stopped by itself", () => {
 	// Over before the canister is looked at, and no alarm has told of it.
 	const stopped: HiddenCause = { cause: "bleeding", atMin: 40, withinMin: 0, volumeMl: 100, lastsMin: 30 };
 	const usual = (script: string) => {
-		const rehearsal = startRehearsal(hiding([stopped]), "stopped");
+		const rehearsal = new Rehearsal(hiding([stopped]), "stopped");
 		for (const step of readScript(script).steps) takeStep(rehearsal, step);
 		return rehearsal.debrief();
 	};
@@ -305,7 +305,7 @@ describe("a bleed that has stopped by itself", () => {
 	});
 
 	test("is not believed in any more where help has come and found nothing", () => {
-		const rehearsal = startRehearsal(hiding([]), "sound");
+		const rehearsal = new Rehearsal(hiding([]), "sound");
 		for (const step of readScript("wait 60\nlook unit\nact call-help\nwait 4\nlook unit").steps)
 			takeStep(rehearsal, step);
 		const [before, after] = rehearsal
@@ -341,7 +341,7 @@ describe("the cases of the project", () => {
 	});
 
 	test.each(caseNames)("%s is brought to its end by an orderly search", (name) => {
-		const rehearsal = startRehearsal(caseFile(name), "a", small);
+		const rehearsal = new Rehearsal(caseFile(name), "a", small);
 		const { search } = rehearsal.debrief();
 		expect(search.stages.length).toBeGreaterThan(0);
 		for (const { mendedMin } of search.stages) expect(mendedMin).not.toBeNull();
@@ -349,7 +349,7 @@ describe("the cases of the project", () => {
 
 	test.each(caseNames)("%s: the same seed and the same acts give the same debrief", (name) => {
 		const twice = [0, 1].map(() => {
-			const rehearsal = startRehearsal(caseFile(name), "again", small);
+			const rehearsal = new Rehearsal(caseFile(name), "again", small);
 			for (let i = 0; i < 3; i++) rehearsal.next();
 			rehearsal.look("suction-line");
 			rehearsal.act("patch-edge");
@@ -360,9 +360,9 @@ describe("the cases of the project", () => {
 	});
 
 	test("another seed moves what the case leaves open", () => {
-		const onset = (seed: string) => startRehearsal(caseFile("rehearse-02.yaml"), seed, small).debrief();
+		const onset = (seed: string) => new Rehearsal(caseFile("rehearse-02.yaml"), seed, small).debrief();
 		const [a, b] = ["a", "b"].map((seed) => {
-			const rehearsal = startRehearsal(caseFile("rehearse-02.yaml"), seed, small);
+			const rehearsal = new Rehearsal(caseFile("rehearse-02.yaml"), seed, small);
 			rehearsal.wait(480);
 			return rehearsal.debrief().causes[0]?.onsetMin;
 		});

@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { type Rehearsal, startRehearsal } from "../../src/rehearsal/index.ts";
-import { causeOf } from "../../src/rehearsal/shift/cause-of.ts";
+import { causeOf } from "../../src/rehearsal/causes/causes.ts";
+import { Rehearsal } from "../../src/rehearsal/index.ts";
 import { drawCase } from "../../src/rehearsal/shift/draw-case.ts";
 import type { HiddenCause } from "../../src/scenario/index.ts";
 import { acts, type CauseName, type Place, places } from "../../src/vocabulary/index.ts";
@@ -37,7 +37,7 @@ const telling: { readonly [C in CauseName]: RegExp } = {
 };
 
 describe("a kinked suction line and a port that is closed look the same", () => {
-	const pair = () => [kinked, clogged].map((cause) => startRehearsal(hiding([cause(200)]), "twin", small));
+	const pair = () => [kinked, clogged].map((cause) => new Rehearsal(hiding([cause(200)]), "twin", small));
 
 	test("minute by minute, until somebody looks at line or port", () => {
 		const [line, port] = pair();
@@ -67,7 +67,7 @@ describe("a kinked suction line and a port that is closed look the same", () => 
 });
 
 describe("what is there and what is not look the same as long as nothing can be seen of it", () => {
-	const sound = () => startRehearsal(hiding([]), "twin", small);
+	const sound = () => new Rehearsal(hiding([]), "twin", small);
 
 	test.each<[string, HiddenCause, number, readonly Place[]]>([
 		[
@@ -95,7 +95,7 @@ describe("what is there and what is not look the same as long as nothing can be 
 			["fill-line"],
 		],
 	])("%s", (_, cause, untilMin, right) => {
-		const [a, b] = [startRehearsal(hiding([cause]), "twin", small), sound()];
+		const [a, b] = [new Rehearsal(hiding([cause]), "twin", small), sound()];
 		while (a.view().atMin < untilMin - 12) {
 			expect(readable(a)).toBe(readable(b));
 			for (const place of places) if (!right.includes(place)) expect(a.look(place)).toEqual(b.look(place));
@@ -104,7 +104,7 @@ describe("what is there and what is not look the same as long as nothing can be 
 	});
 
 	test("`next` does not stop where something hidden comes", () => {
-		const a = startRehearsal(hiding([{ cause: "seal-breach", ...at(30), size: 0.01 }]), "twin", small);
+		const a = new Rehearsal(hiding([{ cause: "seal-breach", ...at(30), size: 0.01 }]), "twin", small);
 		expect(a.next()).toEqual(sound().next());
 		expect(a.view().atMin).toBe(120);
 	});
@@ -120,7 +120,7 @@ test("in random rehearsals of drawn cases no cause is named before a look in the
 	fc.assert(
 		fc.property(fc.string({ minLength: 1, maxLength: 8 }), fc.array(step, { maxLength: 25 }), (seed, steps) => {
 			const of = drawCase(hiding([], { transferMin: 100 }), seed);
-			const rehearsal = startRehearsal(of, seed, small);
+			const rehearsal = new Rehearsal(of, seed, small);
 			const looked = new Set<Place>();
 			let tookOff = false;
 			for (const one of steps) {
@@ -166,7 +166,7 @@ test("the words that tell a cause are those a look finds it in", () => {
 	];
 	for (const cause of causes)
 		for (const { place } of causeOf(cause.cause).sights) {
-			const rehearsal = startRehearsal(hiding([cause], { transferMin: 10 }), "found", small);
+			const rehearsal = new Rehearsal(hiding([cause], { transferMin: 10 }), "found", small);
 			const slow = ["canister-full", "source-empty"].includes(cause.cause);
 			if (slow) while (rehearsal.view().alarms.length === 0) rehearsal.next();
 			else rehearsal.wait(30);
@@ -178,7 +178,7 @@ test("the words that tell a cause are those a look finds it in", () => {
 });
 
 test("a rehearsal holds its secret in no field that can be listed", () => {
-	const rehearsal = startRehearsal(hiding([kinked(10)]), "fields", small);
+	const rehearsal = new Rehearsal(hiding([kinked(10)]), "fields", small);
 	expect(Object.keys(rehearsal)).toEqual(["title", "brief", "pace"]);
 	expect(JSON.stringify(rehearsal)).not.toContain("kink");
 });

@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { expect, test } from "vitest";
-import { type Rehearsal, startRehearsal } from "../../src/rehearsal/index.ts";
+import { Rehearsal } from "../../src/rehearsal/index.ts";
 import { drawCase } from "../../src/rehearsal/shift/draw-case.ts";
 import type { Debrief } from "../../src/results/index.ts";
 import { acts, places } from "../../src/vocabulary/index.ts";
@@ -58,7 +58,7 @@ test("every act in every state has an answer, time runs forward, and mass balanc
 				dwellMin: fillMl === 0 ? 0 : 5,
 			}));
 			const of = drawCase({ ...base, dressings: [{ ...dressing, ...unit, regimens }] }, seed);
-			const rehearsal = startRehearsal(of, seed, least);
+			const rehearsal = new Rehearsal(of, seed, least);
 			let before = rehearsal.view();
 			for (const one of steps) {
 				const { words, meanwhile, view } = take(rehearsal, one);
@@ -97,7 +97,7 @@ test("every act in every state has an answer, time runs forward, and mass balanc
 test("a shift run minute by minute is the shift run in one go", () => {
 	for (const seed of ["a", "b", "c", "d"]) {
 		const of = drawCase(hiding([], { transferMin: 100 }), seed);
-		const [steps, leap] = [0, 1].map(() => startRehearsal(of, seed, least));
+		const [steps, leap] = [0, 1].map(() => new Rehearsal(of, seed, least));
 		for (let minute = 0; minute < 480; minute++) steps.wait(1);
 		leap.wait(480);
 		expect(steps.debrief()).toEqual(leap.debrief());

@@ -1,10 +1,27 @@
 import { expect, test } from "vitest";
 import { Substream } from "../../src/engine/index.ts";
 import { courseBank, usualBank } from "../../src/rehearsal/belief/course-bank.ts";
-import { playAtRandom, playOrderly } from "../../src/rehearsal/search/orderly.ts";
+import { OrderlySearch, Player, playOrderly } from "../../src/rehearsal/search/orderly.ts";
 import { drawCauses, hazardsOf } from "../../src/rehearsal/shift/draw-case.ts";
 import { addTo, halfWidth, noMoments, variance } from "../../src/statistics/index.ts";
 import { hiding } from "./cases.ts";
+
+/** Looks in an order drawn from a stream. */
+class RandomSearch extends OrderlySearch {
+	readonly #stream: Substream;
+
+	constructor(player: Player, stream: Substream) {
+		super([], player.shown());
+		this.#stream = stream;
+		this.thorough = true;
+	}
+
+	override choose() {
+		return [...this.left][Math.floor(this.#stream.uniform() * this.left.size)] ?? null;
+	}
+
+	override found() {}
+}
 
 test("over 1,000 drawn cases with an alarm an orderly search mends sooner on average than a random one", () => {
 	const of = hiding([], { transferMin: 130 });
@@ -18,7 +35,9 @@ test("over 1,000 drawn cases with an alarm an orderly search mends sooner on ave
 		const [inOrder] = playOrderly(of, placed, () => courses, 1);
 		if (inOrder?.sign !== true) continue; // nothing calls for a search
 		n++;
-		const atRandom = playAtRandom(of, placed, new Substream(`drawn ${i}`, "order of looks", 0));
+		const player = new Player(of, placed);
+		player.seek(true);
+		const atRandom = player.play(new RandomSearch(player, new Substream(`drawn ${i}`, "order of looks", 0)));
 		expect(atRandom.startMin).toBe(inOrder.startMin);
 		const minutes = ({ mendedMin, startMin }: typeof inOrder) => (mendedMin ?? of.horizonMin) - startMin;
 		addTo(orderly, minutes(inOrder));

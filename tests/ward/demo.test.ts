@@ -15,7 +15,7 @@ import {
 	wardBlocks,
 } from "../../src/studies/index.ts";
 import { WardRun } from "../../src/ward/index.ts";
-import { dressingsOf, silentWard } from "./sample.ts";
+import { dressingsOf } from "./sample.ts";
 
 const folder = "reports/hospital-stores";
 const kept = (name: string) => readFileSync(`${folder}/${name}`, "utf8");
@@ -39,7 +39,7 @@ function expectKept(now: SupplyResult): void {
 
 test("the demo's first replication is still that of this version, event by event", () => {
 	const trace = new Trace();
-	const run = new WardRun(ward, dressingsOf(ward), orderRules(found), silentWard);
+	const run = new WardRun(ward, dressingsOf(ward), orderRules(found), {});
 	const events = run.run(0, trace);
 	expect({ events, hash: trace.hash }, stale).toEqual(result.trace);
 	expect(result.scenario.version, stale).toBe(version());

@@ -2,7 +2,7 @@ import { expect, test } from "vitest";
 import { readWard, type WardScenario } from "../../src/scenario/index.ts";
 import { runWardBlocks } from "../../src/studies/index.ts";
 import { WardRun } from "../../src/ward/index.ts";
-import { dressingsOf, silentWard, wardWith } from "./sample.ts";
+import { dressingsOf, wardWith } from "./sample.ts";
 import { smallWard } from "./small-ward.ts";
 
 /** Events and microseconds of one thread for one day of one dressing, in a ward of so many beds that are always full. */
@@ -16,7 +16,7 @@ function perDressingDay(beds: number, days: number) {
 		raw.ward.length = { mean: "6 d" };
 		raw.ward.beds = [];
 	});
-	const run = new WardRun(ward, dressingsOf(ward), null, silentWard);
+	const run = new WardRun(ward, dressingsOf(ward), null, {});
 	run.run(0);
 	const before = process.cpuUsage().user;
 	const events = run.run(1);

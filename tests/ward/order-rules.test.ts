@@ -62,7 +62,7 @@ describe("the search for reorder points", () => {
 		const blocks = wardBlocks(one);
 		expect(firstBlock).toBeLessThan(blocks - 1);
 		search.add(searchBlocks(one, plan, firstBlock + 1, blocks));
-		expect(() => search.found()).toThrow(/was not searched/);
+		expect(() => search.found()).toThrow(/of the search is missing/);
 		search.add(searchBlocks(one, plan, firstBlock, firstBlock + 1));
 		expect(JSON.stringify(search.found())).toBe(JSON.stringify(whole));
 	});

@@ -1,7 +1,6 @@
 import { readFileSync } from "node:fs";
 import { stringify } from "yaml";
 import { checkWard, type Load, readWard, sentence, type WardScenario } from "../../src/scenario/index.ts";
-import type { WardObserver } from "../../src/ward/index.ts";
 
 // biome-ignore lint/suspicious/noExplicitAny: raw data of a file, shaped at will by the tests
 export type Raw = any;
@@ -54,17 +53,3 @@ export const wardFaults = (change: (raw: Raw) => void): string[] =>
 	checkWard(changedWard(change), besideScenarios).problems.map(sentence);
 
 export const dressingsOf = (ward: WardScenario) => ward.kinds.map(({ dressing }) => dressing);
-
-/** Looks on and does nothing. */
-export const silentWard: WardObserver = {
-	asked() {},
-	ordered() {},
-	received() {},
-	expired() {},
-	waited() {},
-	dayEnds() {},
-	shiftEnds() {},
-	begins() {},
-	turnedAway() {},
-	opens() {},
-};

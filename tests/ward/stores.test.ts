@@ -2,9 +2,9 @@ import { describe, expect, test } from "vitest";
 import type { StoreItem } from "../../src/scenario/index.ts";
 import { protectionDays, tryShelf } from "../../src/studies/index.ts";
 import { supplyLayout } from "../../src/studies/supply/run/layout.ts";
-import { WardCounts } from "../../src/studies/supply/run/ward-counts.ts";
+import { playable } from "../../src/studies/supply/run/ward-counts.ts";
 import { type ShelfTold, WardRun } from "../../src/ward/index.ts";
-import { dressingsOf, type Raw, silentWard, wardWith } from "./sample.ts";
+import { dressingsOf, type Raw, wardWith } from "./sample.ts";
 
 const item: StoreItem = {
 	name: "piece",
@@ -123,12 +123,11 @@ const thirsty = (more: (raw: Raw) => void) =>
 
 function played(change: (raw: Raw) => void) {
 	const ward = thirsty(change);
-	const counts = new WardCounts(ward, supplyLayout(ward));
-	counts.reset();
 	const rules = ward.stores.map(({ reorder, upTo }) => ({ reorder: reorder ?? 0, upTo: upTo ?? 1 }));
-	const run = new WardRun(ward, dressingsOf(ward), rules, counts);
+	const { seen: counts } = playable(ward, supplyLayout(ward), rules)(0);
+	const run = new WardRun(ward, dressingsOf(ward), rules, {});
 	run.run(0);
-	return { ward, counts: counts.seen, run };
+	return { ward, counts, run };
 }
 
 describe("a shortage", () => {
@@ -179,10 +178,7 @@ describe("patients", () => {
 		});
 		const seen = [dressingsOf(ward), ward.policies[0]?.dressings ?? []].map((dressings) => {
 			const begun: number[] = [];
-			const run = new WardRun(ward, dressings, null, {
-				...silentWard,
-				begins: (waitMin, atMin) => begun.push(waitMin, atMin),
-			});
+			const run = new WardRun(ward, dressings, null, { begins: (waitMin, atMin) => begun.push(waitMin, atMin) });
 			run.run(3);
 			return { begun, therapyMin: run.totals().therapyMin, instilled: run.totals().instilledMl };
 		});
@@ -202,7 +198,6 @@ describe("patients", () => {
 		});
 		const byDay = [0, 0, 0, 0, 0, 0, 0];
 		const run = new WardRun(ward, dressingsOf(ward), null, {
-			...silentWard,
 			begins: (_wait, atMin) => {
 				byDay[Math.floor(atMin / 1440) % 7]++;
 			},
@@ -228,11 +223,11 @@ describe("patients", () => {
 				raw.ward.warmUp = warmUp;
 				raw.ward.kinds[0].regimen = { depth: "-125 mmHg", fill: "none" };
 			});
-			const run = new WardRun(ward, dressingsOf(ward), null, silentWard);
+			const run = new WardRun(ward, dressingsOf(ward), null, {});
 			let sum = 0;
 			for (let r = 0; r < 30; r++) {
 				run.run(r);
-				sum += run.inBed;
+				sum += run.units.busy;
 			}
 			return sum / 30;
 		};

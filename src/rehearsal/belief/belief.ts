@@ -2,8 +2,8 @@ import type { Likelihoods } from "../../results/index.ts";
 import { conditions, type Place } from "../../vocabulary/index.ts";
 import { causes } from "../causes/causes.ts";
 import { codeIn, type Finding, showsCause } from "../shift/findings.ts";
-import type { Shown } from "../shift/shown.ts";
-import { type Course, depthIn } from "./course.ts";
+import type { Shown } from "../shift/view.ts";
+import { type Course, depthIn } from "./course-bank.ts";
 
 /**
  * What one may believe to be wrong, by Bayes' rule:
@@ -69,16 +69,12 @@ export class Belief {
 
 	/** Number of courses that equal weights would make as sure: 1 / Σ share². */
 	get effectiveCourses(): number {
-		const sum = this.#sum;
+		const sum = this.ofAllSeen;
 		return 1 / this.#weights.reduce((all, weight) => all + (weight / sum) ** 2, 0);
 	}
 
 	/** The probability, before anything was seen, of all that has been seen. */
 	get ofAllSeen(): number {
-		return this.#sum;
-	}
-
-	get #sum(): number {
 		return this.#weights.reduce((all, weight) => all + weight, 0);
 	}
 

@@ -18,10 +18,7 @@ export interface Cause<H extends HiddenCause = HiddenCause> {
 	readonly mendedBy: readonly Act[];
 	/** Alarms that it may raise. */
 	readonly raises: readonly Condition[];
-	/**
-	 * No act mends it: suction is stopped and help called. It stays wrong, also where it has stopped by itself, until a
-	 * clinician has seen to it.
-	 */
+	/** No act mends it: suction is stopped, help called, and it stays wrong, stopped or not, until a clinician has seen it. */
 	readonly forClinician?: true;
 	/** What is said of it when the dressing is taken off and lays it open. */
 	readonly laidOpen?: string;

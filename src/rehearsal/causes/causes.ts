@@ -1,3 +1,4 @@
+import type { CauseName } from "../../vocabulary/index.ts";
 import { bleeding } from "./bleeding.ts";
 import { canisterFull } from "./canister-full.ts";
 import type { Cause } from "./cause.ts";
@@ -21,3 +22,9 @@ export const causes: readonly Cause[] = [
 	leftOff,
 	bleeding,
 ];
+
+export function causeOf(name: CauseName): Cause {
+	const cause = causes.find((one) => one.name === name);
+	if (cause === undefined) throw new RangeError(`no cause is called ${name}`);
+	return cause;
+}

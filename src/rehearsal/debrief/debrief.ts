@@ -2,59 +2,45 @@ import type { CauseCourse, Debrief, Deed } from "../../results/index.ts";
 import { mostWithin } from "../../studies/index.ts";
 import { cautionSentences } from "../../vocabulary/index.ts";
 import { courseBank } from "../belief/course-bank.ts";
+import { causeOf } from "../causes/causes.ts";
 import { assumedNumbers } from "../causes/chance.ts";
 import { placeholder, takings } from "../places/takings.ts";
 import { playOrderly } from "../search/orderly.ts";
 import { likelihoodNote, searchSentences } from "../search/search-words.ts";
-import { causeOf } from "../shift/cause-of.ts";
 import type { Case } from "../shift/shift.ts";
-import { bleedingOf } from "./bleeding.ts";
-import { causeCourse, least } from "./cause-course.ts";
+import { bleedingOf, causeCourse, least } from "./cause-course.ts";
 import { factsOf } from "./facts.ts";
 import { logOf } from "./log.ts";
 import type { ShiftRecord } from "./shift-record.ts";
 
 export function debriefOf(course: ShiftRecord): Debrief {
-	const { of, day } = course;
+	const { of, endedMin, ended, off } = course;
+	const { title, seed, start, startClockMin, horizonMin } = of;
+	const { brief, dressing } = of.rehearsal;
+	const { id, phases, alarms, curve, totals } = course.day;
+	const [{ depthMmHg, fillMl }] = of.dressings[dressing].regimens;
 	const causes = course.troubles.map((trouble) => causeCourse(trouble, course));
-	const [regimen] = of.dressings[of.rehearsal.dressing].regimens;
+	const revealed = [...course.known, ...(endedEarly(course, causes) ? (["ended-early"] as const) : [])];
 	const bankOf = remembered((deeds: readonly Deed[]) => courseBank(of, course.bank, deeds));
 	const played = playOrderly(of, course.placed, bankOf);
 	const whole: Omit<Debrief, "facts"> = {
 		format: "slackwater/debrief@1",
-		case: {
-			title: of.title,
-			brief: of.rehearsal.brief,
-			seed: of.seed,
-			start: of.start,
-			startClockMin: of.startClockMin,
-			horizonMin: of.horizonMin,
-			endedMin: course.endedMin,
-			ended: course.ended,
-			revealed: [...course.known, ...(endedEarly(course, causes) ? (["ended-early"] as const) : [])],
-		},
+		case: { title, brief, seed, start, startClockMin, horizonMin, endedMin, ended, revealed },
 		causes,
 		help: helpOf(course),
 		bleeding: bleedingOf(causes, course),
 		offSuction: {
-			minutes: mostWithin(course.off, 1440),
+			minutes: mostWithin(off, 1440),
 			limitMin: of.constants["off.caution"],
-			spells: course.off.map(({ start, end }) => ({ startMin: start, endMin: end })),
+			spells: off.map(({ start, end }) => ({ startMin: start, endMin: end })),
 		},
 		log: logOf(course, bankOf),
 		search: {
 			stages: played.map(({ looks: _, ...stage }) => stage),
-			sentences: played.flatMap((stage) => searchSentences(stage, of.startClockMin)),
+			sentences: played.flatMap((stage) => searchSentences(stage, startClockMin)),
 			note: likelihoodNote,
 		},
-		day: {
-			id: day.id,
-			regimen: { depthMmHg: regimen.depthMmHg, fillMl: regimen.fillMl },
-			phases: day.phases,
-			alarms: day.alarms,
-			curve: day.curve,
-			totals: day.totals,
-		},
+		day: { id, regimen: { depthMmHg, fillMl }, phases, alarms, curve, totals },
 		assumptions: assumptionsOf(of),
 		cautions: cautionSentences,
 	};

@@ -1,7 +1,6 @@
 import type { CauseCourse, Debrief } from "../../results/index.ts";
-import type { Revealed } from "../../vocabulary/index.ts";
-import { clockText, minutesText } from "../shift/clock-text.ts";
-import { bleedingSentence, leftRunning } from "./bleeding.ts";
+import type { Revealed, TroubleEnd } from "../../vocabulary/index.ts";
+import { clockText, minutesText } from "../shift/shift-words.ts";
 
 /** The day in sentences: what was wrong, what became of it, suction, help, and what was not needed. No points, no praise. */
 export function factsOf(debrief: Omit<Debrief, "facts">): string[] {
@@ -30,9 +29,7 @@ export function factsOf(debrief: Omit<Debrief, "facts">): string[] {
 }
 
 /** Said first: what was given away was not found. */
-const revealedWords: {
-	readonly [R in Revealed]: (endedAt: string) => string;
-} = {
+const revealedWords: { readonly [R in Revealed]: (endedAt: string) => string } = {
 	"ended-early": (endedAt) =>
 		`The shift was ended at ${endedAt}, before all that was hidden had been found: this debrief gives it away, and is recorded as such.`,
 	"opened-on-bench": () =>
@@ -57,19 +54,28 @@ function causeSentences(cause: CauseCourse, clock: (atMin: number) => string): s
 	return [`From ${clock(onsetMin)} on ${words}: ${course.join(", ")}.`];
 }
 
-function endWords(cause: CauseCourse): string {
-	const { endedBy, endMin, onsetMin } = cause;
-	const after = minutesText((endMin ?? 0) - (onsetMin ?? 0));
-	switch (endedBy) {
-		case "mended":
-			return `and mended after ${after}`;
-		case "by-itself":
-			return `and it was gone by itself after ${after}`;
-		case "handed-over":
-			return `and in a clinician's hands after ${after}`;
-		case null:
-			return "and not mended";
-	}
+function endWords({ endedBy, endMin, onsetMin }: CauseCourse): string {
+	return endedBy === null
+		? "and not mended"
+		: `and ${ended[endedBy]} after ${minutesText((endMin ?? 0) - (onsetMin ?? 0))}`;
+}
+
+const ended: { readonly [E in TroubleEnd]: string } = {
+	mended: "mended",
+	"by-itself": "it was gone by itself",
+	"handed-over": "in a clinician's hands",
+};
+
+/** Fresh blood was found, and nobody stopped the therapy. */
+const leftRunning = (bleeding: Debrief["bleeding"]): boolean =>
+	bleeding !== null && !bleeding.stopped && (bleeding.therapyAfterFoundMin ?? 0) > 0;
+
+function bleedingSentence(bleeding: Debrief["bleeding"]): string {
+	if (bleeding === null) return "";
+	const { therapyMin, washes, therapyAfterFoundMin: after } = bleeding;
+	const washed = washes === 0 ? "" : `, with ${washes === 1 ? "a wash" : `${washes} washes`} run in`;
+	const found = after === null ? "" : `, and for ${minutesText(after)} after fresh blood was found`;
+	return `Suction went on for ${minutesText(therapyMin)} while the wound bled${washed}${found}${leftRunning(bleeding) ? ": it had to be stopped, and was not" : ""}.`;
 }
 
 function offSentence({ offSuction: { minutes: off, limitMin }, bleeding }: Omit<Debrief, "facts">): string {

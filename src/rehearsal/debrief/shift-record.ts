@@ -2,7 +2,7 @@ import type { Act, CauseName, Condition, Place, Revealed } from "../../vocabular
 import type { BankSize } from "../belief/course-bank.ts";
 import type { Finding } from "../shift/findings.ts";
 import type { RunningShift } from "../shift/running-shift.ts";
-import type { Shown } from "../shift/shown.ts";
+import type { Shown } from "../shift/view.ts";
 
 /** A look or an act of the trainee, with what it came to. */
 export type Entry = {

@@ -1,30 +1,22 @@
-import { type Constants, constantFacts, constantsWith, type Provenance } from "../../physics/constants.ts";
+import { type Constants, constantFacts, constantsWith } from "../../physics/constants.ts";
 import { type Act, acts, type Place, places } from "../../vocabulary/index.ts";
 import { actFacts } from "./acts.ts";
 import { placeFacts } from "./places.ts";
 
-/** Minutes that a look or an act takes while the day goes on, and where the number comes from. */
-export interface Taking {
-	readonly what: Place | Act;
-	readonly minutes: number;
-	readonly provenance: Provenance;
-	readonly source: string;
-}
-
 /** Where a number comes from that nobody has measured. */
 export const placeholder = { provenance: "assumed", source: "placeholder until a site calibrates it" } as const;
-
-export const lookMinutes = (place: Place): number => placeFacts[place].minutes;
 
 export function actMinutes(act: Act, constants: Constants): number {
 	const { takes } = actFacts[act];
 	return typeof takes === "number" ? takes : constants[takes];
 }
 
-/** Every look and act with its minutes and their provenance. */
-export function takings(constants: Constants): Taking[] {
+export type Taking = Readonly<ReturnType<typeof takings>[number]>;
+
+/** Every look and act with the minutes that it takes while the day goes on, and where the number comes from. */
+export function takings(constants: Constants) {
 	return [
-		...places.map((what) => ({ what, minutes: lookMinutes(what), ...placeholder })),
+		...places.map((what) => ({ what, minutes: placeFacts[what].minutes, ...placeholder })),
 		...acts.map((what) => {
 			const { takes } = actFacts[what];
 			const minutes = actMinutes(what, constants);

@@ -1,9 +1,9 @@
 import type { Likelihoods } from "../../results/index.ts";
+import { causeOf } from "../causes/causes.ts";
 import { actFacts } from "../places/acts.ts";
 import { placeFacts } from "../places/places.ts";
-import { causeOf } from "../shift/cause-of.ts";
-import { clockText } from "../shift/clock-text.ts";
 import { showsCause } from "../shift/findings.ts";
+import { clockText } from "../shift/shift-words.ts";
 import type { Played } from "./orderly.ts";
 
 /** Likelihoods below this are not worth a reader's time. */
@@ -26,9 +26,10 @@ export function beliefWords({ causes, nothing, courses }: Likelihoods): string {
 		.sort((a, b) => b.probability - a.probability)
 		.slice(0, mostNamed);
 	return named
-		.map(({ words, probability }) =>
-			courses < fewCourses ? `${words} (${likely(probability, courses)})` : `${words} ${likely(probability, courses)}`,
-		)
+		.map(({ words, probability }) => {
+			const said = likely(probability, courses);
+			return courses < fewCourses ? `${words} (${said})` : `${words} ${said}`;
+		})
 		.join(", ");
 }
 

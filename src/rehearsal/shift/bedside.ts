@@ -1,13 +1,28 @@
 import { type EventId, Resource, Simulation } from "../../engine/index.ts";
+import type { Deed } from "../../results/index.ts";
 import type { Scenario } from "../../scenario/index.ts";
 import { DressingProcess, eventPriority, type Observer, unobserved } from "../../therapy/index.ts";
-import { type Act, type CauseName, type Condition, phases, type TroubleEnd } from "../../vocabulary/index.ts";
+import {
+	type Act,
+	type CauseName,
+	type Condition,
+	conditions,
+	type Phase,
+	phases,
+	type TroubleEnd,
+} from "../../vocabulary/index.ts";
 import type { Placed } from "../causes/cause.ts";
-import { causes } from "../causes/causes.ts";
+import { causeOf, causes } from "../causes/causes.ts";
 import { actFacts } from "../places/acts.ts";
 import type { Bed, Trouble } from "../places/bed.ts";
-import { bedsideObserver, type StandingAlarm } from "./bedside-observer.ts";
-import { causeOf } from "./cause-of.ts";
+
+/** An alarm that stands. */
+export interface StandingAlarm {
+	readonly condition: Condition;
+	readonly sinceMin: number;
+	/** The phase in which it was raised. */
+	readonly raisedIn: Phase;
+}
 
 const mostPlaced = 4;
 
@@ -18,14 +33,16 @@ const mostPlaced = 4;
  */
 export class Bedside implements Bed {
 	readonly process: DressingProcess;
-	/** In order of appearance: the hidden causes first. */
 	troubles: Trouble[] = [];
 	/** Kinds of cause that the last act mended. */
 	mended: readonly CauseName[] = [];
-	#stopped = false;
+	/** When the present phase began. */
+	phaseSince = 0;
+	stopped = false;
 	readonly #done = new Map<Act, number>();
 	readonly #sim = new Simulation();
-	readonly #shows: ReturnType<typeof bedsideObserver>["shows"];
+	/** In the order of `conditions`. */
+	readonly #standing = conditions.map((): StandingAlarm | null => null);
 	readonly #horizonMin: number;
 	readonly #onsets: readonly EventId[];
 	readonly #endings: readonly EventId[];
@@ -35,14 +52,15 @@ export class Bedside implements Bed {
 
 	/** `shift` is the scenario of `shiftOf`. */
 	constructor(shift: Scenario, recorder: Observer = unobserved) {
-		const { shows, observer } = bedsideObserver(recorder, (condition, atMin) => {
-			this.#showsItself(condition, atMin);
-			return this.process.phase;
-		});
-		this.#shows = shows;
 		this.#horizonMin = shift.horizonMin;
 		const sim = this.#sim;
-		this.process = new DressingProcess(sim, shift, 0, new Resource(Number.POSITIVE_INFINITY, sim), observer);
+		this.process = new DressingProcess(
+			sim,
+			shift,
+			0,
+			new Resource(Number.POSITIVE_INFINITY, sim),
+			this.#observer(recorder),
+		);
 		const events = (happens: string, happen: (index: number) => void) =>
 			Array.from({ length: mostPlaced }, (_, i) =>
 				sim.event(`hidden cause ${i + 1} ${happens}`, eventPriority.scripted, () => happen(i)),
@@ -60,13 +78,8 @@ export class Bedside implements Bed {
 		return this.#sim.nextTime;
 	}
 
-	/** When the present phase began. */
-	get phaseSince(): number {
-		return this.#shows.phaseSince;
-	}
-
 	get alarms(): StandingAlarm[] {
-		return this.#shows.standing.filter((alarm) => alarm !== null);
+		return this.#standing.filter((alarm) => alarm !== null);
 	}
 
 	get standing(): Condition[] {
@@ -77,9 +90,10 @@ export class Bedside implements Bed {
 	begin(placed: readonly Placed[]): void {
 		const { process } = this;
 		this.#sim.reset();
-		this.#shows.reset();
+		this.#standing.fill(null);
+		this.phaseSince = 0;
 		this.#placed = placed.slice(0, mostPlaced);
-		this.#stopped = false;
+		this.stopped = false;
 		this.#done.clear();
 		this.#handedOver = false;
 		this.troubles = this.#placed.map(({ cause }) => ({ cause, onsetMin: null, endMin: null, endedBy: null }));
@@ -104,12 +118,32 @@ export class Bedside implements Bed {
 		this.#sim.runThrough(Math.min(atMin, this.#horizonMin));
 	}
 
-	/** Books the last span and closes what is open. */
-	finish(): void {
-		this.process.finish();
+	/** Keeps which alarms stand and since when the phase runs, and hands everything on to `recorder`. */
+	#observer(recorder: Observer): Observer {
+		return {
+			...unobserved,
+			alarmStarts: (_, condition, sinceMin) => {
+				this.#showsItself(condition, sinceMin);
+				this.#standing[conditions.indexOf(condition)] = { condition, sinceMin, raisedIn: this.process.phase };
+			},
+			alarmEnds: (dressing, condition, ...ending) => {
+				this.#standing[conditions.indexOf(condition)] = null;
+				recorder.alarmEnds(dressing, condition, ...ending);
+			},
+			span: (...ran) => recorder.span(...ran),
+			phase: (dressing, phase, start, end) => {
+				this.phaseSince = end;
+				recorder.phase(dressing, phase, start, end);
+			},
+			pause: (dressing, reason, start, end) => {
+				if (end > start) recorder.pause(dressing, reason, start, end);
+			},
+			notice: (...noticed) => recorder.notice(...noticed),
+			canisterChange: (...change) => recorder.canisterChange(...change),
+			sourceChange: (...change) => recorder.sourceChange(...change),
+			offSuction: (...spell) => recorder.offSuction(...spell),
+		};
 	}
-
-	// ── causes ─────────────────────────────────────────────────────────────────────────────────────────────────────
 
 	present(cause: CauseName): boolean {
 		return this.troubles.some((trouble) => trouble.cause === cause && isPresent(trouble));
@@ -177,15 +211,9 @@ export class Bedside implements Bed {
 		return ended.map(({ cause }) => cause);
 	}
 
-	// ── hands ──────────────────────────────────────────────────────────────────────────────────────────────────────
-
-	get stopped(): boolean {
-		return this.#stopped;
-	}
-
 	switchOff(off: boolean): void {
-		if (off === this.#stopped) return;
-		this.#stopped = off;
+		if (off === this.stopped) return;
+		this.stopped = off;
 		this.process.switchOff(off);
 	}
 
@@ -193,8 +221,26 @@ export class Bedside implements Bed {
 		return this.#done.get(act) ?? Number.NEGATIVE_INFINITY;
 	}
 
-	/** The act is done: what it does at its end. */
-	finishAct(act: Act): void {
+	/** What a deed does, and when: its beginning, its last minutes, for which the pump stands still, its end. */
+	stepsOf({ act, startMin, endMin }: Deed): { atMin: number; take(): void }[] {
+		const { begin, last } = actFacts[act];
+		const lastMin = last?.minutes(this.process.constants) ?? 0;
+		return [
+			{ atMin: startMin, take: () => begin?.(this) },
+			...(lastMin > 0 ? [{ atMin: endMin - lastMin, take: () => last?.begin(this.process) }] : []),
+			{ atMin: endMin, take: () => this.#finishAct(act) },
+		];
+	}
+
+	/** Does it, from now on: lets the time pass that it takes. */
+	do(deed: Deed): void {
+		for (const { atMin, take } of this.stepsOf(deed)) {
+			this.advance(atMin);
+			take();
+		}
+	}
+
+	#finishAct(act: Act): void {
 		actFacts[act].finish?.(this);
 		this.#done.set(act, this.now);
 		this.mended = this.#end(({ cause }) => causeOf(cause).mendedBy.includes(act), "mended");
@@ -206,12 +252,10 @@ export class Bedside implements Bed {
 		this.#handedOver = true;
 	}
 
-	// ── what can be told from outside ──────────────────────────────────────────────────────────────────────────────
-
 	/** The phase and the alarms with the phase in which each was raised: three bits each. Depth is not in it. */
 	get signBits(): number {
 		let bits = 1 + phases.indexOf(this.process.phase);
-		this.#shows.standing.forEach((alarm, i) => {
+		this.#standing.forEach((alarm, i) => {
 			if (alarm !== null) bits |= (1 + phases.indexOf(alarm.raisedIn)) << (3 * (i + 1));
 		});
 		return bits;

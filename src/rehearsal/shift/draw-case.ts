@@ -2,9 +2,8 @@ import { Substream } from "../../engine/index.ts";
 import type { HiddenCause, RehearsalPlan, Scenario } from "../../scenario/index.ts";
 import { Recorder } from "../../studies/index.ts";
 import type { Hazard, Placed, SoundShift } from "../causes/cause.ts";
-import { causes } from "../causes/causes.ts";
+import { causeOf, causes } from "../causes/causes.ts";
 import { Bedside } from "./bedside.ts";
-import { causeOf } from "./cause-of.ts";
 import { type Case, shiftOf } from "./shift.ts";
 
 /** How many causes a drawn case hides: shares of none, one and two. Assumed: a teacher's mix, not a ward's. */
@@ -14,16 +13,8 @@ const plainBrief = "You take over a patient with a foam dressing under suction. 
 
 /** A new case: the same dressing, with causes drawn from the seed as the model brings them. */
 export function drawCase(scenario: Scenario, seed: string): Case {
-	const rehearsal: RehearsalPlan = {
-		dressing: 0,
-		brief: plainBrief,
-		transferMin: null,
-		told: [],
-		pace: null,
-		...scenario.rehearsal,
-		help: null,
-		hides: [],
-	};
+	const plain = { dressing: 0, brief: plainBrief, transferMin: null, told: [], pace: null };
+	const rehearsal: RehearsalPlan = { ...plain, ...scenario.rehearsal, help: null, hides: [] };
 	const open: Case = { ...scenario, seed, rehearsal };
 	const stream = new Substream(seed, "drawn case", 0);
 	const hides = drawCauses(hazardsOf(open), () => stream.uniform());
@@ -40,40 +31,37 @@ export function hazardsOf(of: Case) {
 function soundShift(of: Case): SoundShift {
 	const shift = shiftOf(of);
 	const { constants, horizonMin } = shift;
+	const { turningMin } = of.care;
+	const { transferMin } = of.rehearsal;
+	const [dressing] = shift.dressings;
 	const recorder = new Recorder(shift);
 	const bedside = new Bedside(shift, recorder);
 	bedside.begin([]);
 	bedside.advance(horizonMin);
-	bedside.finish();
+	bedside.process.finish();
 	const { phases, totals } = recorder.day(0, bedside.process);
-	return {
-		dressing: shift.dressings[0],
-		constants,
-		horizonMin,
-		hours: horizonMin / 60,
-		turningMin: of.care.turningMin,
-		transferMin: of.rehearsal.transferMin,
-		phases,
-		totals,
-	};
+	return { dressing, constants, horizonMin, hours: horizonMin / 60, turningMin, transferMin, phases, totals };
 }
 
-/** Causes of one case: how many, which by their weights, and the course of each. */
+/** Causes of one case: how many, which, and the course of each. */
 export function drawCauses(hazards: readonly Hazard[], uniform: () => number): Placed[] {
 	const u = uniform();
-	const count = u < causeCounts.none ? 0 : u < 1 - causeCounts.two ? 1 : 2;
+	return drawSome(u < causeCounts.none ? 0 : u < 1 - causeCounts.two ? 1 : 2, hazards, uniform);
+}
+
+/** So many causes, each of another kind by their weights, as far as there are any. */
+export function drawSome(count: number, hazards: readonly Hazard[], uniform: () => number): Placed[] {
 	const left = [...hazards];
 	const drawn: Placed[] = [];
 	while (drawn.length < count && left.length > 0) {
-		const index = pick(left, uniform());
-		drawn.push(left[index].draw(uniform));
-		left.splice(index, 1);
+		const [hazard] = left.splice(pick(left, uniform()), 1);
+		drawn.push(hazard.draw(uniform));
 	}
 	return drawn;
 }
 
 /** Index of a hazard by weight. */
-export function pick(hazards: readonly Hazard[], u: number): number {
+function pick(hazards: readonly Hazard[], u: number): number {
 	const sum = hazards.reduce((all, { weight }) => all + weight, 0);
 	let rest = u * sum;
 	const index = hazards.findIndex(({ weight }) => {

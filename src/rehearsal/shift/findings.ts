@@ -1,19 +1,8 @@
-import { type Act, type CauseName, type Place, places } from "../../vocabulary/index.ts";
+import { type Act, type Place, places } from "../../vocabulary/index.ts";
 import type { Told } from "../causes/cause.ts";
 import { causes } from "../causes/causes.ts";
 import type { Bed } from "../places/bed.ts";
 import { placeFacts } from "../places/places.ts";
-
-/** What a look at a place found. */
-export interface Finding {
-	readonly place: Place;
-	/** Kinds of cause that it may come from. */
-	readonly shows: readonly CauseName[];
-	/** Nothing was found, and that tells nothing either. */
-	readonly inconclusive: boolean;
-	/** The same as a number: a bit for each sight of the place, in the order of causes, and one for an inconclusive look. */
-	readonly code: number;
-}
 
 /** The sights of each place, and the bit at which its code begins in a number that holds the codes of all places. */
 let bits = 0;
@@ -50,12 +39,22 @@ export function codeIn(codes: number, place: Place): number {
 export const showsCause = (place: Place, code: number): boolean =>
 	(code & ((1 << partOf(place).sights.length) - 1)) > 0;
 
-export function findingAt(place: Place, bed: Bed): Finding {
+export type Finding = Readonly<ReturnType<typeof findingAt>>;
+
+/** What a look at a place finds. */
+export function findingAt(place: Place, bed: Bed) {
 	const { sights } = partOf(place);
 	const code = codeAt(partOf(place), bed);
 	const seen = sights.filter((_, i) => (code & (1 << i)) > 0);
-	const shows = causes.filter((cause) => seen.some((sight) => cause.sights.includes(sight))).map(({ name }) => name);
-	return { place, shows, inconclusive: code === 1 << sights.length, code };
+	return {
+		place,
+		/** Kinds of cause that it may come from. */
+		shows: causes.filter((cause) => seen.some((sight) => cause.sights.includes(sight))).map(({ name }) => name),
+		/** Nothing was found, and that tells nothing either. */
+		inconclusive: code === 1 << sights.length,
+		/** The same as a number: a bit for each sight of the place, in the order of causes, and one for an inconclusive look. */
+		code,
+	};
 }
 
 /** What a look found, in sentences, with what can be read there. */

@@ -1,30 +1,12 @@
-import type { LoggedEntry } from "../../results/index.ts";
 import { Recorder } from "../../studies/index.ts";
 import type { DressingProcess } from "../../therapy/index.ts";
 import type { Condition, Ending, Phase } from "../../vocabulary/index.ts";
 
-/** What could be read at the bedside since the shift began: columns of equal length. */
-export interface ShownCurve {
-	readonly atMin: readonly number[];
-	/** As the unit shows it, to whole mmHg, positive. */
-	readonly depthMmHg: readonly number[];
-	/** Solution run in since the fill began, until the drain begins, whole mL. */
-	readonly filledMl: readonly number[];
-}
-
-/** The shift so far, as one who stood at the bedside and wrote down what showed would have it. */
-export interface SoFar {
-	readonly curve: ShownCurve;
-	/** `endMin` null: it stands. */
-	readonly alarms: readonly {
-		readonly condition: Condition;
-		readonly startMin: number;
-		readonly endMin: number | null;
-	}[];
-	readonly taken: readonly Pick<LoggedEntry, "kind" | "what" | "startMin" | "endMin">[];
-}
-
-type Columns = { [K in keyof ShownCurve]: number[] };
+/**
+ * What could be read at the bedside since the shift began, columns of equal length: depth as the unit shows it, to whole
+ * mmHg, positive; solution run in since the fill began, until the drain begins, whole mL.
+ */
+type ShownCurve = Record<"atMin" | "depthMmHg" | "filledMl", number[]>;
 
 /** The display is read this often, min: by the clock, so that what nobody can see leaves no trace in when it was read. */
 const everyMin = 0.25;
@@ -32,8 +14,8 @@ const everyMin = 0.25;
 /** Keeps the day of a rehearsal, and beside it what of it showed. */
 export class ShiftRecorder extends Recorder {
 	/** Alarms that have ended, in that order. */
-	readonly ended: SoFar["alarms"][number][] = [];
-	readonly #shown: Columns = { atMin: [], depthMmHg: [], filledMl: [] };
+	readonly ended: { readonly condition: Condition; readonly startMin: number; readonly endMin: number | null }[] = [];
+	readonly #shown: ShownCurve = { atMin: [], depthMmHg: [], filledMl: [] };
 	/** How often the clock has been read in the shift, and the phase in which the display was read last. */
 	#readings = 0;
 	#phase: Phase | null = null;
@@ -55,7 +37,7 @@ export class ShiftRecorder extends Recorder {
 
 	/** What showed until now, the span that still runs included. */
 	shown(process: DressingProcess): ShownCurve {
-		const curve: Columns = structuredClone(this.#shown);
+		const curve = structuredClone(this.#shown);
 		const { now } = process.sim;
 		for (let i = this.#readings; i * everyMin < now; i++) note(curve, i * everyMin, process);
 		note(curve, now, process);
@@ -64,7 +46,7 @@ export class ShiftRecorder extends Recorder {
 }
 
 /** Reads the display at a time of the present span; a third reading in a row that says the same replaces the second. */
-function note(curve: Columns, at: number, process: DressingProcess): void {
+function note(curve: ShownCurve, at: number, process: DressingProcess): void {
 	const { atMin, depthMmHg } = curve;
 	const depth = Math.round(process.depthAt(at));
 	// Once the drain has begun nobody can tell what is left of it.

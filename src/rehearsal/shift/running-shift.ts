@@ -1,13 +1,12 @@
 import type { RehearsalPlan } from "../../scenario/index.ts";
 import type { Condition, ShiftEnd } from "../../vocabulary/index.ts";
 import type { Placed } from "../causes/cause.ts";
+import { causeOf } from "../causes/causes.ts";
 import { Bedside } from "./bedside.ts";
-import { causeOf } from "./cause-of.ts";
-import { clockText } from "./clock-text.ts";
-import { plainCondition } from "./done-words.ts";
 import { placedCauses } from "./draw-case.ts";
 import { ShiftRecorder } from "./recorder.ts";
 import { type Case, helpComesMin, shiftOf } from "./shift.ts";
+import { clockText, plain } from "./shift-words.ts";
 
 /** Something that could be seen or heard to happen. */
 export interface Happened {
@@ -62,8 +61,7 @@ export class RunningShift {
 		const { horizonMin } = this.#case;
 		for (;;) {
 			const atMin = Math.min(toMin, Math.max(bedside.now, this.nextMin));
-			const before = bedside.signBits;
-			const stood = bedside.standing;
+			const { signBits: before, standing: stood } = bedside;
 			const { phase } = bedside.process;
 			bedside.advance(atMin);
 			if (bedside.signBits !== before) this.#note(phase, stood, meanwhile);
@@ -86,24 +84,13 @@ export class RunningShift {
 
 	/** Ends the shift, where it is not over: all that came of it. */
 	finish() {
-		const { bedside, recorder } = this;
-		const { placed, signs, calledMin, cameMin } = this;
 		this.ended ??= "left";
-		bedside.finish();
-		return {
-			of: this.#case,
-			placed,
-			troubles: bedside.troubles,
-			/** When each alarm was raised. */
-			signs,
-			calledMin,
-			cameMin,
-			endedMin: bedside.now,
-			ended: this.ended,
-			day: recorder.day(0, bedside.process),
-			/** Spells off suction. */
-			off: recorder.off[0],
-		};
+		const { placed, signs, calledMin, cameMin, ended } = this;
+		const { troubles, now: endedMin, process } = this.bedside;
+		process.finish();
+		const day = this.recorder.day(0, process);
+		const [off] = this.recorder.off; // suction
+		return { of: this.#case, placed, troubles, signs, calledMin, cameMin, endedMin, ended, day, off };
 	}
 
 	/** What the trainee hears by now: what was to be told, and help that comes. */
@@ -139,10 +126,10 @@ export class RunningShift {
 		const now = this.bedside.standing;
 		for (const condition of now.filter((one) => !stood.includes(one))) {
 			this.signs.set(condition, [...(this.signs.get(condition) ?? []), this.bedside.now]);
-			this.#happened(meanwhile, `Alarm: ${plainCondition(condition)}.`);
+			this.#happened(meanwhile, `Alarm: ${plain(condition)}.`);
 		}
 		for (const condition of stood.filter((one) => !now.includes(one)))
-			this.#happened(meanwhile, `The alarm ends: ${plainCondition(condition)}.`);
+			this.#happened(meanwhile, `The alarm ends: ${plain(condition)}.`);
 		const after = this.bedside.process.phase;
 		if (after !== phase)
 			this.#happened(meanwhile, after === "change" ? "The dressing comes off." : `The ${after} begins.`);

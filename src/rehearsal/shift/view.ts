@@ -1,60 +1,62 @@
 import type { RehearsalPlan } from "../../scenario/index.ts";
-import { type Phase, priorityOf } from "../../vocabulary/index.ts";
+import { priorityOf } from "../../vocabulary/index.ts";
 import type { Bedside } from "./bedside.ts";
-import type { StandingAlarm } from "./bedside-observer.ts";
-import { clockText } from "./clock-text.ts";
 import { filledMl } from "./recorder.ts";
 import type { Case } from "./shift.ts";
-import { type DepthShown, depthShown } from "./shown.ts";
+import { clockText, plain } from "./shift-words.ts";
 
-/** What anybody sees who stands at the bedside and touches nothing. Minutes from the start of the shift. */
-export interface View {
-	readonly atMin: number;
-	/** The time on the wall, '14:20'. */
-	readonly clock: string;
-	/** Minutes that are left of the shift. */
-	readonly leftMin: number;
-	readonly phase: Phase;
-	readonly phaseSinceMin: number;
-	/** As the unit shows it, mmHg, negative below ambient. */
-	readonly depthMmHg: number;
-	readonly setDepthMmHg: number;
-	/** Read off the wall of the canister and of the source, to the mark below, mL. */
-	readonly canisterMl: number;
-	readonly sourceMl: number;
-	/** Run in since the last fill began, mL, and fills begun in the shift. */
-	readonly filledMl: number;
-	readonly fills: number;
-	readonly alarms: readonly (Pick<StandingAlarm, "condition" | "sinceMin"> & {
-		readonly priority: ReturnType<typeof priorityOf>;
-	})[];
-	/** How the dressing looks from where one stands. */
-	readonly dressing: string;
-	/** What the trainee has been told so far. */
-	readonly told: RehearsalPlan["told"];
-	readonly over: boolean;
+/** Share of the set depth at which a dressing looks held, and depth below which it looks slack, mmHg; assumed. */
+const firmShare = 0.8;
+const slackMmHg = 10;
+
+/** How depth shows: held, lower than it should be, or not at all. */
+export type DepthShown = "held" | "low" | "none";
+
+export function depthShown(depthMmHg: number, setDepthMmHg: number): DepthShown {
+	if (depthMmHg >= firmShare * setDepthMmHg) return "held";
+	return depthMmHg >= slackMmHg ? "low" : "none";
 }
+
+export type Shown = Readonly<ReturnType<typeof shownAt>>;
+
+/** What shows without a look, as a belief takes note of it. */
+export const shownAt = ({ process, now, signBits }: Bedside) => ({
+	atMin: now,
+	signs: signBits,
+	depth: depthShown(process.depthAt(now), process.regimen.depthMmHg),
+});
 
 /** Marks on canister and source, mL. */
 const markMl = 10;
 const toMark = (volumeMl: number) => markMl * Math.floor((volumeMl + 1e-6) / markMl);
 
-/** Made of the state of the dressing as it can be seen, and of nothing that is hidden. */
-export function viewOf(bedside: Bedside, of: Case, told: View["told"], over: boolean): View {
+export type View = Readonly<ReturnType<typeof viewOf>>;
+
+/**
+ * What anybody sees who stands at the bedside and touches nothing: made of the state of the dressing as it can be seen, and
+ * of nothing that is hidden. Minutes count from the start of the shift. `told`: what the trainee has been told so far.
+ */
+export function viewOf(bedside: Bedside, of: Case, told: RehearsalPlan["told"], over: boolean) {
 	const { process, now } = bedside;
 	return {
 		atMin: now,
+		/** The time on the wall, '14:20'. */
 		clock: clockText(now, of.startClockMin),
+		/** Minutes that are left of the shift. */
 		leftMin: of.horizonMin - now,
 		phase: process.phase,
 		phaseSinceMin: bedside.phaseSince,
+		/** As the unit shows it, mmHg, negative below ambient. */
 		depthMmHg: 0 - Math.round(process.depthAt(now)),
 		setDepthMmHg: -process.regimen.depthMmHg,
+		/** Read off the wall of the canister and of the source, to the mark below, mL. */
 		canisterMl: toMark(process.canisterAt(now)),
 		sourceMl: toMark(Math.max(0, process.sourceAt(now))),
+		/** Run in since the last fill began, mL, and fills begun in the shift. */
 		filledMl: filledMl(process, now),
 		fills: process.cycle.fills,
 		alarms: bedside.alarms.map(({ condition, sinceMin }) => ({ condition, priority: priorityOf(condition), sinceMin })),
+		/** How the dressing looks from where one stands. */
 		dressing: dressingWords(bedside),
 		told,
 		over,
@@ -82,9 +84,7 @@ const foamWords: { readonly [D in DepthShown]: string } = {
 export function viewWords(view: View): string {
 	const depth = (value: number) => `${value < 0 ? "−" : ""}${Math.abs(value)}`;
 	const alarms =
-		view.alarms.length === 0
-			? "no alarm"
-			: `alarm: ${view.alarms.map(({ condition }) => condition.replaceAll("-", " ")).join(", ")}`;
+		view.alarms.length === 0 ? "no alarm" : `alarm: ${view.alarms.map(({ condition }) => plain(condition)).join(", ")}`;
 	const filled = view.fills === 0 ? "no fill yet" : `last fill ${view.filledMl} mL`;
 	return `${view.clock}  ${view.phase}, ${depth(view.depthMmHg)} of ${depth(view.setDepthMmHg)} mmHg; canister ${view.canisterMl} mL, source ${view.sourceMl} mL, ${filled}; ${alarms}. ${view.dressing}`;
 }

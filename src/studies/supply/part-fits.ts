@@ -1,9 +1,9 @@
 import * as z from "zod";
-import { supplyFormat } from "../../results/index.ts";
+import { type CountSpread, supplyFormat } from "../../results/index.ts";
 import type { StoreItem, WardScenario } from "../../scenario/index.ts";
-import { replicationsIn } from "../../statistics/index.ts";
+import { type Moments, replicationsIn } from "../../statistics/index.ts";
 import type { Found } from "./rules/find-rules.ts";
-import { protectionDays } from "./rules/lead-time.ts";
+import { protectionDays } from "./rules/rule-plan.ts";
 import { type SupplyLayout, supplyLayout } from "./run/layout.ts";
 import { type SupplyPart, wardBlocked } from "./run/supply-part.ts";
 
@@ -15,8 +15,7 @@ const rounding = 1e-9;
 const count = z.int().nonnegative();
 const amount = z.number().nonnegative();
 
-const rising = ({ p10, p50, p90 }: { readonly p10: number; readonly p50: number; readonly p90: number }) =>
-	p10 <= p50 && p50 <= p90;
+const rising = ({ p10, p50, p90 }: Pick<CountSpread, "p10" | "p50" | "p90">) => p10 <= p50 && p50 <= p90;
 
 /**
  * Whether data is what the blocks `first` … `last` − 1 of a ward may come to: every list of its length, every count whole,
@@ -148,10 +147,7 @@ function isTable(table: readonly number[], replications: number, most: number): 
 	return sum === replications;
 }
 
-interface Bounds {
-	readonly least: number;
-	readonly greatest: number;
-}
+type Bounds = { readonly least: number; readonly greatest: number };
 
 /** Between which values a histogram's lie; null where it is none of this width and so many values. */
 function boundsOf(histogram: SupplyPart["measures"][number], width: number, replications: number): Bounds | null {
@@ -170,11 +166,7 @@ function boundsOf(histogram: SupplyPart["measures"][number], width: number, repl
 	return first === undefined ? { least: 0, greatest: 0 } : { least: first.least, greatest: before };
 }
 
-function areMoments(
-	{ count: counted, mean, squares }: SupplyPart["sums"][number][number],
-	wanted: number,
-	bounds: Bounds | null,
-): boolean {
+function areMoments({ count: counted, mean, squares }: Moments, wanted: number, bounds: Bounds | null): boolean {
 	if (bounds === null || counted !== wanted) return false;
 	const { least, greatest } = bounds;
 	const slack = rounding * (1 + Math.abs(least) + Math.abs(greatest));

@@ -12,22 +12,20 @@ import {
 import { type AxisName, axisNames, axisUnits } from "../../vocabulary/index.ts";
 import type { Study } from "../compare/study.ts";
 
-/** A grid of regimens, laid out: the scenario's own regimen, the site's usual one where it names one, and every point. */
-export interface SweepPlan {
-	readonly scenario: Scenario;
-	/** null: every dressing. */
-	readonly dressing: string | null;
-	readonly axes: readonly SweepAxis[];
-	readonly usual: Scenario | null;
-	readonly points: readonly { readonly at: readonly number[]; readonly scenario: Scenario }[];
-}
+/** Whether a dressing is among those that are varied; null: every one is. */
+export const isVaried =
+	(only: string | null) =>
+	({ id }: Pick<Dressing, "id">): boolean =>
+		only === null || id === only;
 
-/** Place of the scenario's own regimen among the arms of a sweep's study. */
-const ownArm = 0;
+export type SweepPlan = Readonly<ReturnType<typeof sweepPlan>>;
 
-/** The points of a grid, the last axis running fastest; axes of one value are laid over all of them. */
-export function sweepPlan(scenario: Scenario, grid: SweepGrid): SweepPlan {
-	const varied = scenario.dressings.filter(({ id }) => grid.dressing === null || id === grid.dressing);
+/**
+ * A grid of regimens, laid out: the scenario's own regimen, the site's usual one where it names one, and every point, the
+ * last axis running fastest; axes of one value are laid over all of them. `dressing` null: every dressing.
+ */
+export function sweepPlan(scenario: Scenario, grid: SweepGrid) {
+	const [varied] = scenario.dressings.filter(isVaried(grid.dressing));
 	const all = axisNames.flatMap((name) => {
 		const values = grid.axes[name];
 		return values === undefined ? [] : [{ name, values }];
@@ -37,11 +35,11 @@ export function sweepPlan(scenario: Scenario, grid: SweepGrid): SweepPlan {
 		[[]],
 	);
 	const axes = all.filter(({ values }) => values.length > 1);
-	const own = ownValues(varied[0].regimens[0], scenario);
+	const own = ownValues(varied.regimens[0], scenario);
 	return {
 		scenario,
 		dressing: grid.dressing,
-		axes: axes.map(({ name, values }) => ({ name, unit: axisUnits[name], values, current: own[name] })),
+		axes: axes.map(({ name, values }): SweepAxis => ({ name, unit: axisUnits[name], values, current: own[name] })),
 		usual: scenario.usual === null ? null : withUsual(scenario, scenario.usual, grid.dressing),
 		points: combinations.map((values) => ({
 			at: values.filter((_, i) => all[i].values.length > 1),
@@ -50,23 +48,21 @@ export function sweepPlan(scenario: Scenario, grid: SweepGrid): SweepPlan {
 	};
 }
 
-/** Every point is paired with the scenario's own regimen. */
+/** Every point is paired with the scenario's own regimen, which is arm 0. */
 export function sweepStudy(plan: SweepPlan): Study {
 	const arms = [
 		plan.scenario,
 		...(plan.usual === null ? [] : [plan.usual]),
 		...plan.points.map((point) => point.scenario),
 	];
-	return { arms, groups: arms.slice(1).map((_, i) => [ownArm, i + 1]), detailed: false };
+	return { arms, groups: arms.slice(1).map((_, i) => [0, i + 1]), detailed: false };
 }
 
 /** The site's usual regimen on the dressings that are varied. */
 const withUsual = (scenario: Scenario, usual: NonNullable<Scenario["usual"]>, only: string | null): Scenario => ({
 	...scenario,
 	dressings: scenario.dressings.map((dressing) =>
-		only === null || dressing.id === only
-			? { ...dressing, regimens: usual[dressing.id] ?? dressing.regimens }
-			: dressing,
+		isVaried(only)(dressing) ? { ...dressing, regimens: usual[dressing.id] ?? dressing.regimens } : dressing,
 	),
 });
 
@@ -90,10 +86,8 @@ function laidOver(scenario: Scenario, only: string | null, settings: Settings): 
 		start: `${scenario.start.slice(0, 11)}${clockText(start)}`,
 		startClockMin: start,
 		dressings: scenario.dressings.map((dressing, index) => {
-			const meant = only === null || dressing.id === only;
-			const regimens = meant
-				? [withSettings(dressing.regimens[0], settings), ...dressing.regimens.slice(1)]
-				: dressing.regimens;
+			const [first, ...later] = dressing.regimens;
+			const regimens = [isVaried(only)(dressing) ? withSettings(first, settings) : first, ...later];
 			return { ...dressing, regimens: staggered(regimens, apart * index, scenario.constants["fill.flow"]) };
 		}),
 	};
@@ -127,28 +121,24 @@ const clockText = (clockMin: number) =>
 
 /** Why the settings of a scenario lie outside common practice, or are more than foam or pump take; empty where they do not. */
 export function outsideReasons(scenario: Scenario, only: string | null): string[] {
-	const reasons = scenario.dressings
-		.filter(({ id }) => only === null || id === only)
-		.flatMap((dressing) => {
-			const regimen = dressing.regimens[dressing.regimens.length > 1 ? 1 : 0];
-			return ofRegimen(regimen, dressing, scenario);
-		});
+	const reasons = scenario.dressings.filter(isVaried(only)).flatMap((dressing) => ofDressing(dressing, scenario));
 	return [...new Set(reasons)];
 }
 
-function ofRegimen(regimen: Regimen, dressing: Dressing, scenario: Scenario): string[] {
+function ofDressing(dressing: Dressing, scenario: Scenario): string[] {
+	const { depthMmHg, dwellMin, suctionMin, fillMl } = dressing.regimens[dressing.regimens.length > 1 ? 1 : 0];
 	const depth = usualDepth[dressing.tissue];
 	const capacityMl = scenario.constants["foam.capacity"] * dressing.foamVolumeMl;
 	const strays = (value: number, { least, most }: typeof depth) => value < least || value > most;
 	const tests: readonly (readonly [boolean, string])[] = [
-		[strays(regimen.depthMmHg, depth), `depth outside −${depth.least} to −${depth.most} mmHg`],
-		[regimen.depthMmHg >= deepestHeld(scenario.constants), "deeper than the pump holds"],
-		[strays(regimen.dwellMin, usualDwellMin), `dwell outside ${usualDwellMin.least} to ${usualDwellMin.most} min`],
+		[strays(depthMmHg, depth), `depth outside −${depth.least} to −${depth.most} mmHg`],
+		[depthMmHg >= deepestHeld(scenario.constants), "deeper than the pump holds"],
+		[strays(dwellMin, usualDwellMin), `dwell outside ${usualDwellMin.least} to ${usualDwellMin.most} min`],
 		[
-			strays(regimen.suctionMin, usualSuctionMin),
+			strays(suctionMin, usualSuctionMin),
 			`suction period outside ${usualSuctionMin.least} to ${usualSuctionMin.most} min`,
 		],
-		[regimen.fillMl > capacityMl, "fill above what the foam takes"],
+		[fillMl > capacityMl, "fill above what the foam takes"],
 	];
 	return tests.flatMap(([outside, reason]) => (outside ? [reason] : []));
 }

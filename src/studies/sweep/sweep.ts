@@ -8,7 +8,7 @@ import type {
 	SweepValues,
 } from "../../results/index.ts";
 import { type Scenario, settingsText } from "../../scenario/index.ts";
-import { halfWidth } from "../../statistics/index.ts";
+import { halfWidth, type VectorMoments } from "../../statistics/index.ts";
 import { type AxisName, callsNurse, measureNames } from "../../vocabulary/index.ts";
 import { shown } from "../compare/comparison.ts";
 import type { GroupSums } from "../compare/gathering.ts";
@@ -17,7 +17,7 @@ import { regimenSummary, summaryOf } from "../day/summary.ts";
 import { assumptionsOf } from "../kit/assumptions.ts";
 import { picked } from "../kit/named.ts";
 import { sweepCautions } from "./cautions.ts";
-import { outsideReasons, type SweepPlan } from "./grid.ts";
+import { isVaried, outsideReasons, type SweepPlan } from "./grid.ts";
 import { paretoSet } from "./pareto-set.ts";
 
 /** What a regimen must keep. */
@@ -43,10 +43,10 @@ export function sweepResult(
 	const owner = plan.dressing === null ? owners.length - 1 : owners.indexOf(plan.dressing);
 	// Group i pairs the scenario's own regimen with arm i + 1: the usual one first where there is one, then the points.
 	const firstPoint = plan.usual === null ? 0 : 1;
-	const valuesOf = (group: number): SweepValues => ({ measures: measuresOf(groups[group], owner, scenario) });
+	const valuesIn = ({ arms: [, arm], pairs: [{ moments }] }: GroupSums) => valuesOf(arm, moments, owner, scenario);
 	const settings = (one: Scenario) => settingsText([one.dressings, one.start]);
 	const points = plan.points.map((point, i): SweepPoint => {
-		const values = valuesOf(i + firstPoint);
+		const values = valuesIn(groups[i + firstPoint]);
 		return {
 			at: point.at,
 			current: settings(point.scenario) === settings(scenario),
@@ -57,6 +57,10 @@ export function sweepResult(
 			...values,
 		};
 	});
+	const goals = asked.efficient.map(({ measure, better }) => ({
+		better,
+		values: points.map((point) => point.measures[measure]?.mean ?? Number.NaN),
+	}));
 	const kept = points.flatMap((point, i) => (point.kept ? [i] : []));
 	return {
 		format: "slackwater/sweep@1",
@@ -68,26 +72,14 @@ export function sweepResult(
 		measures: asked.measures.filter((measure) => shown(measure, scenario)),
 		points,
 		marks: [
-			mark("current", scenario, plan, points, ownValues(groups[0], owner, scenario)),
-			...(plan.usual === null ? [] : [mark("usual", plan.usual, plan, points, valuesOf(0))]),
+			mark("current", scenario, plan, points, valuesOf(groups[0].arms[0], null, owner, scenario)),
+			...(plan.usual === null ? [] : [mark("usual", plan.usual, plan, points, valuesIn(groups[0]))]),
 		],
 		constraints: asked.constraints.map((constraint) => ({
 			...constraint,
 			kept: points.filter((point) => keeps(constraint, point.measures[constraint.measure]?.mean)).length,
 		})),
-		efficient:
-			asked.efficient.length === 0
-				? null
-				: {
-						measures: asked.efficient,
-						points: paretoSet(
-							asked.efficient.map(({ measure, better }) => ({
-								better,
-								values: points.map((point) => point.measures[measure]?.mean ?? Number.NaN),
-							})),
-							kept,
-						),
-					},
+		efficient: asked.efficient.length === 0 ? null : { measures: asked.efficient, points: paretoSet(goals, kept) },
 		curve: asked.curve === null ? null : { axis: asked.curve, points: along(plan, asked.curve) },
 		avoid: scenario.care.avoid,
 		cautions: sweepCautions(plan, points, asked.constraints.length > 0),
@@ -95,35 +87,20 @@ export function sweepResult(
 	};
 }
 
-function measuresOf({ arms, pairs }: GroupSums, owner: number, scenario: Scenario): SweepValues["measures"] {
-	const [, arm] = arms;
-	const [{ moments: difference }] = pairs;
-	return eachMeasure(owner, scenario, (at) => ({
+/** What an arm gives, and how it differs from the scenario's own regimen: `pair` is own − arm, null for that regimen itself. */
+function valuesOf(arm: VectorMoments, pair: VectorMoments | null, owner: number, scenario: Scenario): SweepValues {
+	const valueAt = (at: number): SweepValue => ({
 		mean: arm.mean[at],
 		halfWidth95: halfWidth(arm.at(at)),
-		// The pair is own − point; 0 − x keeps a difference of nought from becoming −0.
-		difference: 0 - difference.mean[at],
-		differenceHalfWidth95: halfWidth(difference.at(at)),
-	}));
-}
-
-function ownValues({ arms: [own] }: GroupSums, owner: number, scenario: Scenario): SweepValues {
-	return {
-		measures: eachMeasure(owner, scenario, (at) => ({
-			mean: own.mean[at],
-			halfWidth95: halfWidth(own.at(at)),
-			difference: 0,
-			differenceHalfWidth95: own.count < 2 ? null : 0,
-		})),
-	};
-}
-
-const eachMeasure = (owner: number, scenario: Scenario, value: (at: number) => SweepValue): SweepValues["measures"] =>
-	Object.fromEntries(
-		measureNames.flatMap((measure, place) =>
-			shown(measure, scenario) ? [[measure, value(owner * measureNames.length + place)]] : [],
-		),
+		// 0 − x keeps a difference of nought from becoming −0.
+		difference: 0 - (pair?.mean[at] ?? 0),
+		differenceHalfWidth95: pair !== null ? halfWidth(pair.at(at)) : arm.count < 2 ? null : 0,
+	});
+	const measures = measureNames.flatMap((measure, place) =>
+		shown(measure, scenario) ? [[measure, valueAt(owner * measureNames.length + place)]] : [],
 	);
+	return { measures: Object.fromEntries(measures) };
+}
 
 const tests = {
 	"<": (mean, limit) => mean < limit,
@@ -142,12 +119,10 @@ function mark(
 	points: readonly SweepPoint[],
 	values: SweepValues,
 ): SweepMark {
-	const settings = scenario.dressings
-		.filter(({ id }) => plan.dressing === null || id === plan.dressing)
-		.map((dressing) => {
-			const summary = regimenSummary(dressing.regimens[0], dressing, scenario.constants);
-			return { id: dressing.id, ...picked(summary, "depthMmHg", "fillMl", "dwellMin", "suctionMin") };
-		});
+	const settings = scenario.dressings.filter(isVaried(plan.dressing)).map((dressing) => {
+		const summary = regimenSummary(dressing.regimens[0], dressing, scenario.constants);
+		return { id: dressing.id, ...picked(summary, "depthMmHg", "fillMl", "dwellMin", "suctionMin") };
+	});
 	const [{ id: _, ...regimen }] = settings;
 	const isShared = settings.every(({ id: _own, ...own }) => JSON.stringify(own) === JSON.stringify(regimen));
 	const point = points.findIndex((one) => one[which]);
@@ -168,7 +143,7 @@ export function along(plan: SweepPlan, axis: AxisName): number[] {
 
 /** What a chart of beginnings needs of the projection of one point. */
 export function clockOfPoint(projections: readonly DressingProjection[], dressing: string | null): SweepClock {
-	const meant = projections.filter(({ id }) => dressing === null || id === dressing);
+	const meant = projections.filter(isVaried(dressing));
 	const [first] = meant;
 	return {
 		canisterChanges: first.canisterChanges.map(({ ordinal: _, ...change }) => change),

@@ -1,7 +1,7 @@
 import type { CountSpread, PlannedOrder, RuleResult, Spread } from "../../../results/index.ts";
 import type { StoreItem, WardScenario } from "../../../scenario/index.ts";
 import {
-	type Moments,
+	InBlockOrder,
 	mergeInto,
 	noMoments,
 	partsOf,
@@ -11,8 +11,7 @@ import {
 import { minutesADay } from "../../../vocabulary/index.ts";
 import type { OrderRule } from "../../../ward/index.ts";
 import { countSpread, spread } from "../../kit/spread.ts";
-import { wardBlock, wardBlocked, wardBlocks } from "../run/supply-part.ts";
-import { leadMoments, protectionDays } from "./lead-time.ts";
+import { wardBlocked, wardBlocks } from "../run/supply-part.ts";
 import { planOrders } from "./plan-orders.ts";
 import { ReadyRates, type Share } from "./ready-rates.ts";
 import {
@@ -23,20 +22,27 @@ import {
 	searchBlocks,
 	searchGroups,
 } from "./rule-part.ts";
-import { type ItemPlan, keptReplications, type SearchPlan, searchedMin, tailOf } from "./rule-plan.ts";
-import { countBefore, demandOf } from "./ward-demand.ts";
+import {
+	type ItemPlan,
+	keptReplications,
+	leadMoments,
+	protectionDays,
+	type SearchPlan,
+	searchedMin,
+	tailOf,
+} from "./rule-plan.ts";
+import { countBefore, type Demand, demandOf } from "./ward-demand.ts";
 
 /** What a search comes to: everything that a run of the ward needs before it begins. */
 export interface Found {
 	/** The order rules of every item, given or found, with what they rest on; null for one of unlimited stock. */
 	readonly rules: readonly (RuleResult | null)[];
 	readonly orders: readonly PlannedOrder[];
-	/** The same weeks with stores that lack nothing; null where no item is limited, since then the run itself is that. */
-	readonly plenty: {
-		readonly used: readonly CountSpread[];
-		/** null where no item has a price. */
-		readonly cost: Spread | null;
-	} | null;
+	/**
+	 * The same weeks with stores that lack nothing: pieces used, and their cost, null where no item has a price. null where
+	 * no item is limited, since then the run itself is that.
+	 */
+	readonly plenty: { readonly used: readonly CountSpread[]; readonly cost: Spread | null } | null;
 }
 
 /** The first blocks of so many therapy days settle how much an order brings, and what is kept. */
@@ -47,8 +53,8 @@ const halves = [range(0, groupsPerHalf), range(groupsPerHalf, searchGroups)] as 
 const everyGroup = range(0, searchGroups);
 
 /**
- * Looks for the order rules of a ward, over all of its replications. The first blocks are played here, when it is made, and settle
- * `plan`; the others may be played anywhere (`searchBlocks`) and added in any order. Memory does not grow with
+ * Looks for the order rules of a ward, over all of its replications. The first blocks are played here, when it is made,
+ * and settle `plan`; the others may be played anywhere (`searchBlocks`) and added in any order. Memory does not grow with
  * replications beyond the sums of their blocks.
  */
 export class RuleSearch {
@@ -57,8 +63,12 @@ export class RuleSearch {
 	readonly firstBlock: number;
 	readonly #ward: WardScenario;
 	readonly #sums: SearchSums;
-	readonly #cost: (Moments | undefined)[] = [];
-	readonly #courses: (readonly Float64Array[] | undefined)[] = [];
+	readonly #cost = noMoments();
+	readonly #courses: (readonly Float64Array[])[] = [];
+	readonly #inOrder = new InBlockOrder<SearchPart>(({ cost, courses }) => {
+		for (const moments of cost) mergeInto(this.#cost, moments);
+		this.#courses.push(...courses);
+	}, " of the search");
 
 	constructor(ward: WardScenario) {
 		this.#ward = ward;
@@ -72,42 +82,25 @@ export class RuleSearch {
 		const blocks = pilot(ward, tailMin);
 		this.plan = planOf(ward, tailMin, blocks);
 		this.firstBlock = blocks.length;
-		const collector = new SearchCollector(ward, this.plan, 0);
-		for (const block of blocks) collector.add(block);
-		this.add(collector.part());
+		this.add(searched(ward, this.plan, blocks).part());
 	}
 
 	add(part: SearchPart): void {
+		this.#inOrder.add(part.firstBlock, part.cost.length, part);
 		this.#sums.merge(part);
-		part.cost.forEach((moments, i) => {
-			this.#cost[part.firstBlock + i] = moments;
-		});
-		part.courses.forEach((items, i) => {
-			this.#courses[part.firstBlock * wardBlock + i] = items;
-		});
 	}
 
 	/** What was found. Throws RangeError where a block is missing. */
 	found(): Found {
 		const ward = this.#ward;
 		if (this.plan.kept === 0) return { rules: ward.stores.map(() => null), orders: [], plenty: null };
-		const blocks = wardBlocks(ward);
-		const cost = noMoments();
-		for (let block = 0; block < blocks; block++) {
-			const moments = this.#cost[block];
-			if (moments === undefined) throw new RangeError(`block ${block} of ${blocks} was not searched`);
-			mergeInto(cost, moments);
-		}
-		const rules = ward.stores.map((item, i) => {
-			const plan = this.plan.items[i];
-			return plan === null ? null : this.#ruleOf(item, i, plan);
-		});
-		const courses = this.#courses.filter((items) => items !== undefined);
+		this.#inOrder.complete(wardBlocks(ward));
+		const rules = this.plan.items.map((plan, i) => (plan === null ? null : this.#ruleOf(ward.stores[i], i, plan)));
 		const priced = ward.stores.some(({ price }) => price !== null);
 		return {
 			rules,
-			orders: planOrders(ward, rules, courses),
-			plenty: { used: this.#sums.used.map(countSpread), cost: priced ? spread(this.#sums.costs, cost) : null },
+			orders: planOrders(ward, rules, this.#courses),
+			plenty: { used: this.#sums.used.map(countSpread), cost: priced ? spread(this.#sums.costs, this.#cost) : null },
 		};
 	}
 
@@ -122,13 +115,11 @@ export class RuleSearch {
 		const reorder = item.reorder ?? ready.least(first, service, meanOf);
 		const shareOf = (level: number) => ready.share(judged, level).mean;
 		const demand = this.#dailyDemand(i);
-		const lead = leadMoments(item.lead);
 		const days = protectionDays(item);
-		const textBook = Math.max(
-			0,
-			Math.ceil(reorderPoint(demand, { mean: days, sd: lead.sdMin / minutesADay }, service) - 1e-9),
-		);
+		const point = reorderPoint(demand, { mean: days, sd: leadMoments(item.lead).sdMin / minutesADay }, service);
+		const textBook = Math.max(0, Math.ceil(point - 1e-9));
 		const step = Math.max(1, Math.round(0.15 * reorder));
+		const ladder = [-2, -1, 0, 1, 2].map((steps) => reorder + steps * step).filter((level) => level >= 0);
 		const { mean, half } = ready.share(judged, reorder);
 		const isSure = ready.share(first, reorder).half !== null;
 		return {
@@ -149,10 +140,7 @@ export class RuleSearch {
 			demandSdPerDay: demand.sd,
 			exposureDays: days,
 			textBook: { reorder: textBook, service: shareOf(textBook) },
-			ladder: [-2, -1, 0, 1, 2]
-				.map((steps) => reorder + steps * step)
-				.filter((level) => level >= 0)
-				.map((level) => ({ reorder: level, service: shareOf(level) })),
+			ladder: ladder.map((level) => ({ reorder: level, service: shareOf(level) })),
 		};
 	}
 
@@ -169,12 +157,10 @@ export class RuleSearch {
 
 const meanOf = ({ mean }: Share) => mean;
 
-type Block = readonly (readonly Float64Array[])[];
-
 /** The demand of the first blocks, as many as make up the therapy days of a pilot. */
-function pilot(ward: WardScenario, tailMin: number): Block[] {
+function pilot(ward: WardScenario, tailMin: number): Demand[] {
 	const demand = demandOf(ward, tailMin);
-	const blocks: Block[] = [];
+	const blocks: Demand[] = [];
 	let therapyMin = 0;
 	for (let block = 0; block < wardBlocks(ward) && therapyMin < pilotTherapyDays * minutesADay; block++) {
 		const courses: (readonly Float64Array[])[] = [];
@@ -188,10 +174,10 @@ function pilot(ward: WardScenario, tailMin: number): Block[] {
 	return blocks;
 }
 
-function planOf(ward: WardScenario, tailMin: number, blocks: readonly Block[]): SearchPlan {
+function planOf(ward: WardScenario, tailMin: number, blocks: readonly Demand[]): SearchPlan {
 	const all = blocks.flat();
 	const spanMin = searchedMin(ward);
-	const pieces = all.reduce((sum, items) => sum + items.reduce((n, { length }) => n + length, 0), 0);
+	const pieces = all.flat().reduce((sum, { length }) => sum + length, 0);
 	const items = ward.stores.map((item, i): ItemPlan | null => {
 		if (item.stock === null) return null;
 		const asked = all.reduce((n, one) => n + countBefore(one[i], spanMin), 0);
@@ -207,16 +193,19 @@ function planOf(ward: WardScenario, tailMin: number, blocks: readonly Block[]): 
 	return { ...free, items: withLevels(ward, free, blocks) };
 }
 
+/** The first blocks, searched. */
+function searched(ward: WardScenario, plan: SearchPlan, blocks: readonly Demand[]): SearchCollector {
+	const collector = new SearchCollector(ward, plan, 0);
+	for (const block of blocks) collector.add(block);
+	return collector;
+}
+
 /** Reorder points to be tried one by one, for items of which a piece expires before it is used. */
 const mostLevels = 33;
 
-function withLevels(ward: WardScenario, plan: SearchPlan, blocks: readonly Block[]): SearchPlan["items"] {
+function withLevels(ward: WardScenario, plan: SearchPlan, blocks: readonly Demand[]): SearchPlan["items"] {
 	if (ward.stores.every(({ shelfMin }) => shelfMin === null)) return plan.items;
-	const played = (items: SearchPlan["items"]) => {
-		const collector = new SearchCollector(ward, { ...plan, items }, 0);
-		for (const block of blocks) collector.add(block);
-		return collector;
-	};
+	const played = (items: SearchPlan["items"]) => searched(ward, { ...plan, items }, blocks);
 	const perishable = plan.items.map((item, i) => (ward.stores[i].shelfMin === null ? null : item));
 	const part = played(perishable).part();
 	const tops = part.net.map((net, i) => {

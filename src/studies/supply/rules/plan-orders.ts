@@ -1,38 +1,29 @@
 import { lognormal, Substream } from "../../../engine/index.ts";
 import type { PlannedOrder, RuleResult } from "../../../results/index.ts";
 import type { StoreItem, WardScenario } from "../../../scenario/index.ts";
+import { FrequencyTable } from "../../../statistics/index.ts";
 import { orderMoment } from "../../../ward/index.ts";
 import { lookMin, tailOf } from "./rule-plan.ts";
-import { countBefore } from "./ward-demand.ts";
+import { countBefore, type Demand } from "./ward-demand.ts";
 
 /**
  * The orders to be sent, order day by order day. On each of them the stock (what is on the shelf and on order, after the
  * median use up to then) has to last until the delivery of the *next* order day: between the delivery of this day and that
  * one there should be a piece on the shelf for the wanted share of the time. Where there would not be, or where the rule
- * calls for it, an order goes out: up to what the rule says, and at least so much that there is. `courses` is the demand of replications whose stores lack nothing, by item; each
- * draws its own lead times.
+ * calls for it, an order goes out: up to what the rule says, and at least so much that there is. `courses` is the demand of
+ * replications whose stores lack nothing, by item; each draws its own lead times.
  */
-export function planOrders(
-	ward: WardScenario,
-	rules: readonly (RuleResult | null)[],
-	courses: readonly (readonly Float64Array[])[],
-): PlannedOrder[] {
-	return ward.stores
-		.flatMap((item, i): PlannedOrder[] => {
-			const rule = rules[i];
-			const ofItem = courses.map((items) => items[i]);
-			return rule === null || item.stock === null ? [] : ordersOf(ward, item, rule, item.stock, ofItem);
-		})
-		.sort((a, b) => a.atMin - b.atMin);
+export function planOrders(ward: WardScenario, rules: readonly (RuleResult | null)[], courses: Demand): PlannedOrder[] {
+	const orders = ward.stores.flatMap((item, i) => {
+		const rule = rules[i];
+		const ofItem = courses.map((items) => items[i]);
+		return rule === null ? [] : ordersOf(ward, item, rule, ofItem);
+	});
+	return orders.sort((a, b) => a.atMin - b.atMin);
 }
 
-function ordersOf(
-	ward: WardScenario,
-	item: StoreItem,
-	rule: RuleResult,
-	stock: number,
-	courses: readonly Float64Array[],
-): PlannedOrder[] {
+function ordersOf(ward: WardScenario, item: StoreItem, rule: RuleResult, courses: readonly Float64Array[]) {
+	const { lead, pack, price } = item;
 	const moments = orderMoments(ward, item);
 	const arrivals = courses.map((_, r) => arrivalsOf(ward, item, moments, r));
 	const share = (of: (r: number) => boolean) => courses.filter((_, r) => of(r)).length / courses.length;
@@ -41,7 +32,7 @@ function ordersOf(
 	for (let j = 0; j + 1 < moments.length; j++) {
 		const atMin = moments[j];
 		const before = courses.map((times) => countBefore(times, atMin));
-		const position = stock + ordered - quantile(before, 0.5);
+		const position = (item.stock ?? 0) + ordered - median(before);
 		const usedBy = (r: number, at: number) => countBefore(courses[r], at) - before[r];
 		const first = courses.map((_, r) => usedBy(r, arrivals[r][j]));
 		const next = courses.map((_, r) => usedBy(r, arrivals[r][j + 1]));
@@ -57,21 +48,17 @@ function ordersOf(
 			return mean <= 1 - item.service + 1e-12;
 		};
 		if (position > rule.reorder && lasts(position)) continue;
-		let packs = Math.max(1, Math.ceil((rule.upTo - position) / item.pack));
-		const most = Math.ceil(Math.max(...next) / item.pack) + packs;
-		while (packs < most && !lasts(position + packs * item.pack)) packs++;
-		const pieces = packs * item.pack;
+		let packs = Math.max(1, Math.ceil((rule.upTo - position) / pack));
+		const most = Math.ceil(Math.max(...next) / pack) + packs;
+		while (packs < most && !lasts(position + packs * pack)) packs++;
+		const pieces = packs * pack;
 		ordered += pieces;
-		const byMin = moments[j + 1] + item.lead.medianMin;
+		const arrivesMin = atMin + lead.medianMin;
+		const byMin = moments[j + 1] + lead.medianMin;
+		const cost = price === null ? null : Math.round(pieces * price * 100) / 100;
+		const order = { item: item.name, atMin, arrivesMin, packs, packSize: pack, pieces, cost, position };
 		orders.push({
-			item: item.name,
-			atMin,
-			arrivesMin: atMin + item.lead.medianMin,
-			packs,
-			packSize: item.pack,
-			pieces,
-			cost: item.price === null ? null : Math.round(pieces * item.price * 100) / 100,
-			position,
+			...order,
 			without: { byMin, probability: share((r) => next[r] > position) },
 			with: { byMin, probability: share((r) => first[r] > position || next[r] > position + pieces) },
 		});
@@ -90,12 +77,7 @@ function orderMoments(ward: WardScenario, item: StoreItem): number[] {
 }
 
 /** When orders of these moments would be there in one replication. */
-function arrivalsOf(
-	ward: WardScenario,
-	{ name, lead }: StoreItem,
-	moments: readonly number[],
-	replication: number,
-): number[] {
+function arrivalsOf(ward: WardScenario, { name, lead }: StoreItem, moments: readonly number[], replication: number) {
 	const endMin = ward.horizonMin + tailOf(ward);
 	const stream = new Substream(`${ward.seed}: order list`, name, 0);
 	stream.reset(replication);
@@ -105,9 +87,8 @@ function arrivalsOf(
 	});
 }
 
-/** The least value that at least a share `p` of all do not exceed. */
-function quantile(values: readonly number[], p: number): number {
-	const sorted = values.toSorted((a, b) => a - b);
-	const rank = Math.ceil(p * sorted.length - 1e-9);
-	return sorted[Math.min(sorted.length, Math.max(1, rank)) - 1];
+function median(counts: readonly number[]): number {
+	const table = new FrequencyTable();
+	for (const count of counts) table.add(count);
+	return table.quantiles([0.5])[0];
 }

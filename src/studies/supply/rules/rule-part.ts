@@ -14,7 +14,7 @@ import { supplyLayout } from "../run/layout.ts";
 import { wardBlock, wardBlocked } from "../run/supply-part.ts";
 import { type SearchPlan, searchedMin } from "./rule-plan.ts";
 import { tryShelf } from "./shelf-trial.ts";
-import { countBefore, demandOf } from "./ward-demand.ts";
+import { countBefore, type Demand, demandOf } from "./ward-demand.ts";
 
 /** Blocks take turns in two halves; a half has this many groups, whose differences tell how sure a sum is. */
 export const groupsPerHalf = 16;
@@ -73,7 +73,7 @@ export interface SearchPart extends Readonly<ReturnType<SearchSums["parts"]>> {
 	/** Cost of a replication, by block. */
 	readonly cost: readonly Moments[];
 	/** Demand that is kept whole: by replication from the first of the blocks on, then by item. */
-	readonly courses: readonly (readonly Float64Array[])[];
+	readonly courses: Demand;
 }
 
 /** A shelf is played for so long before its minutes count, at the most; whole weeks, as days of the week go on. */
@@ -90,26 +90,25 @@ export function evenly(n: number): number {
 }
 
 /** Takes in blocks of demand and adds up what a search needs of them; memory does not grow with replications. */
-export class SearchCollector {
+export class SearchCollector extends SearchSums {
 	readonly #ward: WardScenario;
 	readonly #plan: SearchPlan;
 	readonly #first: number;
-	readonly #sums: SearchSums;
 	readonly #cost: Moments[] = [];
 	readonly #courses: (readonly Float64Array[])[] = [];
 	/** By item, pieces that expired in all trials. */
 	readonly expired: number[];
 
 	constructor(ward: WardScenario, plan: SearchPlan, firstBlock: number) {
+		super(ward);
 		this.#ward = ward;
 		this.#plan = plan;
 		this.#first = firstBlock;
 		this.expired = ward.stores.map(() => 0);
-		this.#sums = new SearchSums(ward);
 	}
 
 	/** The next block: demand of its replications, by item. */
-	add(courses: readonly (readonly Float64Array[])[]): void {
+	add(courses: Demand): void {
 		const block = this.#first + this.#cost.length;
 		const spanMin = searchedMin(this.#ward);
 		const moments = noMoments();
@@ -118,16 +117,16 @@ export class SearchCollector {
 			let cost = 0;
 			this.#ward.stores.forEach(({ price }, item) => {
 				const used = countBefore(items[item], this.#ward.horizonMin);
-				this.#sums.used[item].add(used);
+				this.used[item].add(used);
 				cost += used * (price ?? 0);
 			});
-			this.#sums.costs.add(cost);
+			this.costs.add(cost);
 			addTo(moments, cost);
 		});
 		this.#cost.push(moments);
 		const endMin = courses.length * spanMin;
 		const group = groupOf(block);
-		this.#sums.seconds[group] += Math.round(endMin * 60);
+		this.seconds[group] += Math.round(endMin * 60);
 		this.#ward.stores.forEach((_, item) => {
 			const times = chained(courses, item, spanMin);
 			this.#countDays(times, endMin, item);
@@ -139,7 +138,7 @@ export class SearchCollector {
 		return {
 			firstBlock: this.#first,
 			replications: this.#cost.reduce((sum, { count }) => sum + count, 0),
-			...this.#sums.parts(),
+			...this.parts(),
 			cost: this.#cost,
 			courses: this.#courses,
 		};
@@ -148,7 +147,7 @@ export class SearchCollector {
 	#countDays(times: Float64Array, endMin: number, item: number): void {
 		const counts = new Int32Array(Math.max(1, Math.round(endMin / minutesADay)));
 		for (const at of times) counts[Math.floor(at / minutesADay)]++;
-		for (const count of counts) this.#sums.daily[item].add(count);
+		for (const count of counts) this.daily[item].add(count);
 	}
 
 	/**
@@ -163,33 +162,22 @@ export class SearchCollector {
 		const leadIn = endMin % minutesAWeek === 0 ? Math.min(endMin, leadInMin) : endMin;
 		const from = countBefore(times, endMin - leadIn);
 		const before = times.subarray(from).map((at) => at - (endMin - leadIn));
-		const timesMin = new Float64Array(before.length + times.length);
-		timesMin.set(before);
-		timesMin.set(
-			times.map((at) => at + leadIn),
-			before.length,
-		);
+		const timesMin = [...before, ...times.map((at) => at + leadIn)];
 		const course = { timesMin, endMin: endMin + leadIn };
 		const begins = quantity - Math.floor(quantity * evenly(Math.floor(block / 2)));
-		const tally = this.#sums.net[place][groupOf(block)];
+		const tally = this.net[place][groupOf(block)];
 		const seed = this.#ward.chance ? `${this.#ward.seed}: levels` : null;
-		const play = (reorder: number, shelfMin: number | null, net: (pieces: number, seconds: number) => void) =>
-			tryShelf(
-				{ ...item, stock: reorder + begins, shelfMin },
-				{ reorder, upTo: reorder + quantity },
-				this.#ward,
-				course,
-				seed,
-				{
-					run: block,
-					net: (pieces, fromMin, toMin) => {
-						if (toMin <= leadIn) return;
-						// Whole seconds of the clock, so that spans add up exactly in any order.
-						const seconds = Math.round((toMin - leadIn) * 60) - Math.round((Math.max(fromMin, leadIn) - leadIn) * 60);
-						if (seconds > 0) net(pieces, seconds);
-					},
-				},
-			);
+		const play = (reorder: number, shelfMin: number | null, count: (pieces: number, seconds: number) => void) => {
+			const net = (pieces: number, fromMin: number, toMin: number) => {
+				if (toMin <= leadIn) return;
+				// Whole seconds of the clock, so that spans add up exactly in any order.
+				const seconds = Math.round((toMin - leadIn) * 60) - Math.round((Math.max(fromMin, leadIn) - leadIn) * 60);
+				if (seconds > 0) count(pieces, seconds);
+			};
+			const rule = { reorder, upTo: reorder + quantity };
+			const stocked = { ...item, stock: reorder + begins, shelfMin };
+			return tryShelf(stocked, rule, this.#ward, course, seed, { run: block, net });
+		};
 		if (levels === null) play(0, null, (pieces, seconds) => tally.add(pieces, seconds));
 		else
 			for (const level of levels) {
@@ -202,7 +190,7 @@ export class SearchCollector {
 }
 
 /** The demand of one item in replications that follow each other. */
-function chained(courses: readonly (readonly Float64Array[])[], item: number, spanMin: number): Float64Array {
+function chained(courses: Demand, item: number, spanMin: number): Float64Array {
 	const within = courses.map((items) => items[item].subarray(0, countBefore(items[item], spanMin)));
 	const times = new Float64Array(within.reduce((sum, { length }) => sum + length, 0));
 	let at = 0;

@@ -2,16 +2,8 @@ import { Simulation, Substream } from "../../../engine/index.ts";
 import type { StoreItem, WardScenario } from "../../../scenario/index.ts";
 import { type OrderRule, Shelf, type ShelfTold } from "../../../ward/index.ts";
 
-const silent: ShelfTold = { ordered() {}, received() {}, expired() {}, waited() {} };
-
-/** When one item is asked for, in rising order, and for how long that was watched. */
-export interface DemandCourse {
-	readonly timesMin: ArrayLike<number>;
-	readonly endMin: number;
-}
-
 /** How a trial is played and watched. */
-export interface TrialWays {
+interface TrialWays {
 	readonly told?: ShelfTold;
 	/** Which stream of lead times. */
 	readonly run?: number;
@@ -20,16 +12,17 @@ export interface TrialWays {
 }
 
 /**
- * One shelf alone against a course of demand, on the ward's own `Shelf`. Who finds it empty waits for the delivery.
- * `seed` null: lead times are their median.
+ * One shelf alone against a course of demand (rising times, and for how long it was watched), on the ward's own `Shelf`.
+ * Who finds it empty waits for the delivery. `seed` null: lead times are their median. Gives how many pieces were asked
+ * for and how many of them were there at once, and the share of the time with a piece on the shelf.
  */
 export function tryShelf(
 	item: StoreItem,
 	rule: OrderRule,
 	clock: Pick<WardScenario, "startClockMin" | "startWeekday">,
-	{ timesMin, endMin }: DemandCourse,
+	{ timesMin, endMin }: { readonly timesMin: ArrayLike<number>; readonly endMin: number },
 	seed: string | null,
-	{ told = silent, run = 0, net }: TrialWays = {},
+	{ told = {}, run = 0, net }: TrialWays = {},
 ) {
 	const sim = new Simulation();
 	const lead = seed === null ? null : new Substream(seed, item.name, 0);
@@ -42,20 +35,20 @@ export function tryShelf(
 	};
 	const shelf = new Shelf(sim, item, rule, clock, lead, {
 		...told,
-		received: (got, at) => {
+		received: (...got) => {
 			changed();
-			told.received(got, at);
+			told.received?.(...got);
 		},
-		expired: (lost, at) => {
+		expired: (...lost) => {
 			changed();
-			told.expired(lost, at);
+			told.expired?.(...lost);
 		},
 	});
 	let next = 0;
 	let atOnce = 0;
 	const use = sim.event("demand", 50, () => {
 		if (shelf.take()) atOnce++;
-		else shelf.wait("start", () => {});
+		else shelf.wait(() => {});
 		changed();
 		next++;
 		if (next < timesMin.length) sim.schedule(use, timesMin[next]);
@@ -68,12 +61,5 @@ export function tryShelf(
 	changed();
 	// A sum of times may be more than the whole by rounding.
 	const ready = Math.max(0, 1 - shelf.emptyMin / endMin);
-	return {
-		asked: next,
-		/** Pieces that were there when they were asked for. */
-		atOnce,
-		/** Share of the time with a piece on the shelf. */
-		ready,
-		shelf,
-	};
+	return { asked: next, atOnce, ready, shelf };
 }

@@ -1,7 +1,8 @@
 import type { WardScenario } from "../../../scenario/index.ts";
-import { type WardObserver, WardRun } from "../../../ward/index.ts";
+import { WardRun } from "../../../ward/index.ts";
 
-const ignore = () => {};
+/** When pieces are asked for, rising, minutes from the start: by replication, then by item. */
+export type Demand = readonly (readonly Float64Array[])[];
 
 /**
  * Plays replications of a ward whose stores lack nothing, each up to `tailMin` past the end of the time shown. Each gives
@@ -10,20 +11,10 @@ const ignore = () => {};
  */
 export function demandOf(ward: WardScenario, tailMin: number) {
 	const times = ward.stores.map((): number[] => []);
-	const observer: WardObserver = {
-		asked: (item, _cause, atMin) => times[item].push(atMin),
-		ordered: ignore,
-		received: ignore,
-		expired: ignore,
-		waited: ignore,
-		dayEnds: ignore,
-		shiftEnds: ignore,
-		begins: ignore,
-		turnedAway: ignore,
-		opens: ignore,
-	};
 	const dressings = ward.kinds.map(({ dressing }) => dressing);
-	const run = new WardRun({ ...ward, horizonMin: ward.horizonMin + tailMin }, dressings, null, observer);
+	const run = new WardRun({ ...ward, horizonMin: ward.horizonMin + tailMin }, dressings, null, {
+		asked: (item, _cause, atMin) => times[item].push(atMin),
+	});
 	return (replication: number) => {
 		for (const ofItem of times) ofItem.length = 0;
 		run.run(replication);

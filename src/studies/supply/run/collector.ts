@@ -9,10 +9,8 @@ import { playable } from "./ward-counts.ts";
 type Played = ReturnType<ReturnType<typeof playable>>;
 
 /** Plays the replications of a ward and keeps what the answer needs of them; memory grows with items and days, not with replications. */
-class SupplyCollector {
+class SupplyCollector extends SupplyCounts {
 	readonly #ward: WardScenario;
-	readonly #counts: SupplyCounts;
-	readonly #layout: SupplyLayout;
 	readonly #main: ReturnType<typeof playable>;
 	/** Today's mix and the policies, each with stores that lack nothing. */
 	readonly #policies: readonly ReturnType<typeof playable>[];
@@ -20,29 +18,18 @@ class SupplyCollector {
 	#moments: readonly Moments[] = [];
 
 	constructor(ward: WardScenario, rules: readonly OrderRule[]) {
+		super(ward);
 		this.#ward = ward;
-		this.#counts = new SupplyCounts(ward);
-		const { layout } = this.#counts;
-		this.#layout = layout;
-		this.#main = playable(ward, layout, rules);
-		const policies = layout.policies.length === 0 ? [] : [undefined, ...ward.policies];
-		this.#policies = policies.map((policy) => playable(ward, layout, null, policy && [...policy.dressings]));
+		this.#main = playable(ward, this.layout, rules);
+		const policies = this.layout.policies.length === 0 ? [] : [undefined, ...ward.policies];
+		this.#policies = policies.map((policy) => playable(ward, this.layout, null, policy && [...policy.dressings]));
 	}
 
-	/** Runs the blocks `first` … `last` − 1 and returns what they come to. */
-	runBlocks(first: number, last: number, progress: (replications: number) => void = () => {}): SupplyPart {
-		const sums: (readonly Moments[])[] = [];
-		let replications = 0;
-		for (let block = first; block < last; block++) {
-			this.#moments = this.#layout.measures.map(noMoments);
-			for (const replication of replicationsIn(block, wardBlocked(this.#ward))) {
-				this.#play(replication);
-				replications++;
-			}
-			sums.push(this.#moments);
-			progress(replications);
-		}
-		return { firstBlock: first, replications, sums, ...this.#counts.parts() };
+	/** Plays so many replications; their moments, by place in the layout's measures. */
+	play(replications: readonly number[]): readonly Moments[] {
+		this.#moments = this.layout.measures.map(noMoments);
+		for (const replication of replications) this.#play(replication);
+		return this.#moments;
 	}
 
 	#play(replication: number): void {
@@ -54,13 +41,13 @@ class SupplyCollector {
 	}
 
 	#note(place: number, value: number): void {
-		this.#counts.measures[place].add(value);
+		this.measures[place].add(value);
 		addTo(this.#moments[place], value);
 	}
 
 	#noteItems({ shelves, seen }: Played): void {
-		const { items, days } = this.#layout;
-		const tally = this.#counts.tallies;
+		const { items, days } = this.layout;
+		const tally = this.tallies;
 		items.forEach((places, item) => {
 			const { received, used, expired, onHand: endStock, emptyMin } = shelves[item];
 			const sum = new Int32Array(days);
@@ -89,7 +76,7 @@ class SupplyCollector {
 	}
 
 	#noteSeries(places: SupplyLayout["items"][number]["demand"], daily: Int32Array): void {
-		const tally = this.#counts.tallies;
+		const tally = this.tallies;
 		let total = 0;
 		let week = 0;
 		daily.forEach((pieces, day) => {
@@ -105,8 +92,8 @@ class SupplyCollector {
 	}
 
 	#noteBeds({ seen, totals }: Played): void {
-		const layout = this.#layout;
-		const tally = this.#counts.tallies;
+		const layout = this.layout;
+		const tally = this.tallies;
 		seen.inBed.forEach((patients, day) => {
 			tally[layout.inBed + day].add(patients);
 			tally[layout.waiting + day].add(seen.waiting[day]);
@@ -131,14 +118,13 @@ class SupplyCollector {
 	}
 
 	#noteWaste({ shelves, totals }: Played): void {
-		const { liquid, solution, weight, cost } = this.#layout;
+		const { liquid, solution, weight, cost } = this.layout;
 		const sumOf = (of: (item: WardScenario["stores"][number]) => number | null) =>
 			this.#ward.stores.reduce((sum, item, i) => sum + (shelves[i].used + shelves[i].expired) * (of(item) ?? 0), 0);
-		const liquidMl = totals.toCanisterMl + totals.solutionWastedMl;
 		this.#note(liquid, totals.toCanisterMl);
 		this.#note(solution, totals.solutionWastedMl);
 		// Liquid at 1 g/mL.
-		const weightG = sumOf((item) => item.weightG) + liquidMl;
+		const weightG = sumOf((item) => item.weightG) + (totals.toCanisterMl + totals.solutionWastedMl);
 		this.#note(weight, weightG / 1000);
 		const price = sumOf((item) => item.price);
 		this.#note(cost, price);
@@ -147,12 +133,12 @@ class SupplyCollector {
 	#notePolicies(replication: number): void {
 		let today = { cost: 0, hours: 0 };
 		this.#policies.forEach((play, i) => {
-			const places = this.#layout.policies[i];
+			const places = this.layout.policies[i];
 			const { shelves, totals } = play(replication);
 			let cost = 0;
 			this.#ward.stores.forEach(({ price }, item) => {
 				const { used } = shelves[item];
-				this.#counts.tallies[places.used + item].add(used);
+				this.tallies[places.used + item].add(used);
 				cost += used * (price ?? 0);
 			});
 			const hours = totals.nurseMin / 60;
@@ -171,7 +157,16 @@ export function runWardBlocks(
 	rules: readonly OrderRule[],
 	first: number,
 	last: number,
-	progress?: (replications: number) => void,
+	progress: (replications: number) => void = () => {},
 ): SupplyPart {
-	return new SupplyCollector(ward, rules).runBlocks(first, last, progress);
+	const collector = new SupplyCollector(ward, rules);
+	const sums: (readonly Moments[])[] = [];
+	let replications = 0;
+	for (let block = first; block < last; block++) {
+		const played = replicationsIn(block, wardBlocked(ward));
+		sums.push(collector.play(played));
+		replications += played.length;
+		progress(replications);
+	}
+	return { firstBlock: first, replications, sums, ...collector.parts() };
 }

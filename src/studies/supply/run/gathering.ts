@@ -1,6 +1,7 @@
 import type { CountSeries, CountSpread, Spread } from "../../../results/index.ts";
 import type { WardScenario } from "../../../scenario/index.ts";
 import { InBlockOrder, type Moments, mergeMoments, noMoments, variance } from "../../../statistics/index.ts";
+import { keyed } from "../../kit/named.ts";
 import { countSpread, spread } from "../../kit/spread.ts";
 import { SupplyCounts, type SupplyPart, wardBlocks } from "./supply-part.ts";
 
@@ -15,7 +16,6 @@ export class SupplyGathering extends SupplyCounts {
 	readonly #sums = new InBlockOrder<SupplyPart["sums"]>((blocks) => {
 		for (const block of blocks) mergeMoments(this.#moments, block);
 	});
-	#replications = 0;
 
 	constructor(ward: WardScenario) {
 		super(ward);
@@ -27,32 +27,21 @@ export class SupplyGathering extends SupplyCounts {
 		if (part.sums.length === 0) return;
 		this.#sums.add(part.firstBlock, part.sums.length, part.sums);
 		this.merge(part);
-		this.#replications += part.replications;
 	}
 
 	/** Throws RangeError where a block is missing. */
-	get replications(): number {
+	complete(): void {
 		this.#sums.complete(wardBlocks(this.ward));
-		return this.#replications;
 	}
 
 	count(place: number): CountSpread {
 		return countSpread(this.tallies[place]);
 	}
 
-	/** `length` counts that stand one after another. */
+	/** `length` counts that stand one after another, in columns. */
 	series(first: number, length: number): CountSeries {
-		const columns = Array.from({ length }, (_, i) => this.count(first + i));
-		return {
-			mean: columns.map(({ mean }) => mean),
-			p10: columns.map(({ p10 }) => p10),
-			p50: columns.map(({ p50 }) => p50),
-			p90: columns.map(({ p90 }) => p90),
-		};
-	}
-
-	mean(place: number): number {
-		return this.tallies[place].mean;
+		const counts = Array.from({ length }, (_, i) => this.count(first + i));
+		return keyed(["mean", "p10", "p50", "p90"], (name) => counts.map((one) => one[name]));
 	}
 
 	spread(place: number): Spread {
@@ -61,7 +50,6 @@ export class SupplyGathering extends SupplyCounts {
 
 	/** Variance of a measure over the replications; 0 below two. */
 	variance(place: number): number {
-		const moments = this.#moments[place];
-		return moments.count < 2 ? 0 : variance(moments);
+		return this.ward.replications < 2 ? 0 : variance(this.#moments[place]);
 	}
 }

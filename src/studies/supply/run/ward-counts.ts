@@ -1,8 +1,7 @@
 import type { Trace } from "../../../engine/index.ts";
 import type { WardScenario } from "../../../scenario/index.ts";
-import type { DemandCause } from "../../../vocabulary/index.ts";
 import { minutesADay } from "../../../vocabulary/index.ts";
-import { type OrderRule, type WardObserver, WardRun, type WardTotals } from "../../../ward/index.ts";
+import { type OrderRule, WardRun, type WardTotals } from "../../../ward/index.ts";
 import { keyed } from "../../kit/named.ts";
 import type { SupplyLayout } from "./layout.ts";
 
@@ -32,81 +31,6 @@ function noCounts({ shifts }: WardScenario, { days, warmDays, items }: SupplyLay
 	};
 }
 
-/** Watches one replication of a ward, day by day; used again for the next. */
-export class WardCounts implements WardObserver {
-	/** What the present replication comes to. */
-	seen;
-	/** Totals at the start of the count. */
-	base: WardTotals | null = null;
-	readonly #ward: WardScenario;
-	readonly #layout: SupplyLayout;
-
-	constructor(ward: WardScenario, layout: SupplyLayout) {
-		this.#ward = ward;
-		this.#layout = layout;
-		this.seen = noCounts(ward, layout);
-	}
-
-	reset(): void {
-		this.seen = noCounts(this.#ward, this.#layout);
-		this.base = null;
-	}
-
-	asked(item: number, cause: DemandCause, atMin: number, atOnce: boolean, substituted: boolean): void {
-		const { demand, short, substitutes } = this.seen;
-		const day = Math.floor(atMin / minutesADay);
-		const at = this.#layout.items[item].causes.findIndex((one) => one.cause === cause);
-		demand[item][at][day]++;
-		if (!atOnce) short[item][day]++;
-		if (substituted) substitutes[item]++;
-	}
-
-	ordered(item: number, pieces: number): void {
-		this.seen.orders[item] += pieces;
-	}
-
-	received(): void {}
-
-	expired(): void {}
-
-	waited(item: number, minutes: number): void {
-		this.seen.offMin[item] += minutes;
-	}
-
-	opens(run: WardRun): void {
-		this.base = run.totals();
-	}
-
-	dayEnds(day: number, run: WardRun): void {
-		const { inBed, waiting, onHand } = this.seen;
-		const { warmDays } = this.#layout;
-		inBed[warmDays + day] = run.inBed;
-		waiting[warmDays + day] = run.waiting;
-		if (day < 0) return;
-		run.storeroom.shelves.forEach((shelf, item) => {
-			onHand[item][day] = shelf.onHand;
-		});
-	}
-
-	shiftEnds(shift: number, endMin: number, nurseMin: number): void {
-		const { seen } = this;
-		if (seen.shiftFrom >= 0) {
-			seen.shiftNurseMin[shift] += nurseMin;
-			seen.shiftMin[shift] += endMin - seen.shiftFrom;
-		}
-		seen.shiftFrom = endMin;
-	}
-
-	begins(waitMin: number, atMin: number): void {
-		if (atMin < 0) return;
-		this.seen.begun++;
-		if (waitMin > 0) this.seen.waits++;
-		this.seen.waitMin += waitMin;
-	}
-
-	turnedAway(): void {}
-}
-
 /** A ward made ready to be played again and again; a replication comes to what was seen since the count began. */
 export function playable(
 	ward: WardScenario,
@@ -114,17 +38,55 @@ export function playable(
 	orders: readonly OrderRule[] | null,
 	dressings = ward.kinds.map(({ dressing }) => dressing),
 ) {
-	const counts = new WardCounts(ward, layout);
-	const run = new WardRun(ward, dressings, orders, counts);
+	let seen = noCounts(ward, layout);
+	const run = new WardRun(ward, dressings, orders, {
+		asked(item, cause, atMin, atOnce, substituted) {
+			const day = Math.floor(atMin / minutesADay);
+			const at = layout.items[item].causes.findIndex((one) => one.cause === cause);
+			seen.demand[item][at][day]++;
+			if (!atOnce) seen.short[item][day]++;
+			if (substituted) seen.substitutes[item]++;
+		},
+		ordered(item, pieces) {
+			seen.orders[item] += pieces;
+		},
+		waited(item, minutes) {
+			seen.offMin[item] += minutes;
+		},
+		opens() {
+			base = run.totals();
+		},
+		dayEnds(day) {
+			const at = layout.warmDays + day;
+			seen.inBed[at] = run.units.busy;
+			seen.waiting[at] = run.units.waiting;
+			if (day < 0) return;
+			run.storeroom.shelves.forEach((shelf, item) => {
+				seen.onHand[item][day] = shelf.onHand;
+			});
+		},
+		shiftEnds(shift, endMin, nurseMin) {
+			if (seen.shiftFrom >= 0) {
+				seen.shiftNurseMin[shift] += nurseMin;
+				seen.shiftMin[shift] += endMin - seen.shiftFrom;
+			}
+			seen.shiftFrom = endMin;
+		},
+		begins(waitMin, atMin) {
+			if (atMin < 0) return;
+			seen.begun++;
+			if (waitMin > 0) seen.waits++;
+			seen.waitMin += waitMin;
+		},
+	});
+	/** At the start of the count. */
+	let base = run.totals();
 	return (replication: number, trace?: Trace) => {
-		counts.reset();
+		seen = noCounts(ward, layout);
 		const events = run.run(replication, trace);
-		const { seen, base } = counts;
-		return { events, seen, shelves: run.storeroom.shelves, totals: since(base, run.totals()) };
+		const now = run.totals();
+		const names = Object.keys(now) as (keyof WardTotals)[]; // keys forgets the names
+		const totals = keyed(names, (name) => now[name] - base[name]);
+		return { events, seen, shelves: run.storeroom.shelves, totals };
 	};
-}
-
-function since(base: WardTotals | null, now: WardTotals): WardTotals {
-	const names = Object.keys(now) as (keyof WardTotals)[]; // keys forgets the names
-	return base === null ? now : keyed(names, (name) => now[name] - base[name]);
 }

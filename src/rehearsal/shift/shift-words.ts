@@ -1,4 +1,7 @@
 import { clockOf } from "../../therapy/index.ts";
+import type { Act, CauseName, Condition } from "../../vocabulary/index.ts";
+import { causeOf } from "../causes/causes.ts";
+import { actFacts } from "../places/acts.ts";
 
 const two = (value: number) => String(value).padStart(2, "0");
 
@@ -21,4 +24,19 @@ export function minutesText(value: number): string {
 	if (whole < 60) return `${whole} min`;
 	const [hours, rest] = [Math.floor(whole / 60), whole % 60];
 	return rest === 0 ? `${hours} h` : `${hours} h ${rest} min`;
+}
+
+export const plain = (name: string): string => name.replaceAll("-", " ");
+
+/** What came of an act: the same words whether it mended anything or not, what it laid open, and the alarms that stand. */
+export function doneWords(
+	act: Act,
+	standing: readonly Condition[],
+	before: { readonly wasStopped: boolean; readonly again: boolean; readonly found: readonly CauseName[] },
+): string {
+	const { done } = actFacts[act];
+	if (act === "call-help") return before.again ? "Help has been called before." : done;
+	const laidOpen = before.found.flatMap((cause) => causeOf(cause).laidOpen ?? []);
+	const words = act === "pause" && before.wasStopped ? "The therapy was not running." : [done, ...laidOpen].join(" ");
+	return standing.length === 0 ? `${words} No alarm stands.` : `${words} Standing: ${standing.map(plain).join(", ")}.`;
 }
