@@ -1,7 +1,6 @@
 import type { DressingSummary, Schedule } from "../results/index.ts";
 import { type Clock, clockTime } from "./clock.ts";
-import { durationWords } from "./duration.ts";
-import { depthWords, volumeWords } from "./numbers.ts";
+import { depthWords, durationWords, volumeWords } from "./numbers.ts";
 
 type Regimen = DressingSummary["regimens"][number];
 

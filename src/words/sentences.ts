@@ -12,6 +12,9 @@ export const sentenceText = (sentence: Sentence): string =>
 /** The text with a capital at its start. */
 export const sentenceStart = (text: string): string => `${text.charAt(0).toUpperCase()}${text.slice(1)}`;
 
+/** The text without a capital at its start. */
+export const sentenceInner = (text: string): string => `${text.charAt(0).toLowerCase()}${text.slice(1)}`;
+
 /** The text with a full stop, unless it has an end of its own. */
 export const sentenceEnd = (text: string): string => (/[.?!…]$/u.test(text) ? text : `${text}.`);
 

@@ -1,13 +1,5 @@
 import type { KeyItem } from "../kit/comparison-chart.ts";
-import {
-	cellNumber,
-	currentWords,
-	diamondPath,
-	hatchPattern,
-	hatchStroke,
-	heavyOutline,
-	usualWords,
-} from "../kit/marks.ts";
+import { cellNumber, diamondPath, hatchPattern, hatchStroke, heavyOutline, markWords } from "../kit/marks.ts";
 import { circle, group, path, rect, type Shape, type Sides, shape, tooltip } from "../kit/shape.ts";
 import type { DesignMapCell, DesignMapData } from "./data.ts";
 
@@ -108,8 +100,8 @@ export function designMapKey(data: DesignMapData, hatchId: string): (KeyItem | n
 	const missing = data.maps.some((map) => map.cells.filter((cell) => cell.value !== null).length < whole);
 	const { efficientIn = "one measure", constraints } = data;
 	return [
-		item("current", data.currentName ?? currentWords),
-		item("usual", data.usualName ?? usualWords),
+		item("current", data.currentName ?? markWords.current),
+		item("usual", data.usualName ?? markWords.usual),
 		item("efficient", `no other regimen betters it in ${efficientIn} without being worse elsewhere`),
 		item("outside", "outside the usual range of the tissue"),
 		item("broken", constraints === undefined ? "breaks a limit" : `does not keep: ${constraints}`),

@@ -1,7 +1,7 @@
 import { figureWords, measureHeading, numberWord } from "../../words/index.ts";
 import type { ChartOptions } from "../kit/chart.ts";
 import { ComparisonChart, type ComparisonWords } from "../kit/comparison-chart.ts";
-import { currentWords, usualWords } from "../kit/marks.ts";
+import { markWords } from "../kit/marks.ts";
 import { text } from "../kit/shape.ts";
 import { designMapKey, mapHatching } from "./cell.ts";
 import type { DesignMapCell, DesignMapData, DesignMapPanel } from "./data.ts";
@@ -62,8 +62,8 @@ function mapWords(data: DesignMapData, map: DesignMapPanel): string {
 	const at = (cell: DesignMapCell): string => `${data.x.values[cell.x] ?? "?"} and ${data.y.values[cell.y] ?? "?"}`;
 	const number = (value: number): string => figureWords(value, map.decimals, "");
 	const marked = [
-		[data.currentName ?? currentWords, valued.find((cell) => cell.current)],
-		[data.usualName ?? usualWords, valued.find((cell) => cell.usual)],
+		[data.currentName ?? markWords.current, valued.find((cell) => cell.current)],
+		[data.usualName ?? markWords.usual, valued.find((cell) => cell.usual)],
 	] as const;
 	const marks = marked.flatMap(([words, cell]) => (cell === undefined ? [] : [`${words} ${number(cell.value)}`]));
 	const range =

@@ -2,8 +2,7 @@ import { textBlock, textWidth, widestText } from "../kit/fitted-text.ts";
 import { type Box, placedLabels } from "../kit/label-places.ts";
 import { group, type Shape, text } from "../kit/shape.ts";
 import { smallLetters, smallPx } from "../theme/letters.ts";
-import type { EfficientSetData, EfficientSetPoint } from "./data.ts";
-import { bothMeasures, thirdWords } from "./words.ts";
+import { bothMeasures, type EfficientSetData, type EfficientSetPoint, thirdWords } from "./data.ts";
 
 interface Place {
 	readonly point: EfficientSetPoint;

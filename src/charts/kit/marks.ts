@@ -1,8 +1,7 @@
 import { type Attributes, circle, group, path, type Shape, type Sides, shape, text, uprightLine } from "./shape.ts";
 
 /** Names of the two regimens that are marked wherever many are shown. */
-export const currentWords = "the current regimen";
-export const usualWords = "the site's usual regimen";
+export const markWords = { current: "the current regimen", usual: "the site's usual regimen" } as const;
 
 /** The regimen that the reader has now: a dot in a heavy square. */
 export const currentMark = (x: number, y: number): Shape =>
