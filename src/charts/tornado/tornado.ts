@@ -59,8 +59,8 @@ export function tornado(data: TornadoData, document: Document, options: ChartOpt
 	const right = widthPx - 2 - (isNarrow ? 0 : textWidth("turns", textPx) + 14);
 	// Room at both ends for '½' and '2×' with their numbers.
 	const endWords = ends.map((value) => `${signs.twice} ${figureWords(value, decimals, "")}`);
-	const endPx = widestText(endWords, smallPx) + 12;
-	const x = valueScale([0, base, ...ends], 5, { fromZero: false }).range([left + endPx, right - endPx]);
+	const endPx = widestText(endWords, smallPx);
+	const x = valueScale([0, base, ...ends], 5, { fromZero: false }).range([left + endPx + 12, right - endPx - 12]);
 	let y = headPx + keyPx + 16;
 	chart.append(...sideWords(data, { left, right, y }));
 	const baseWords = `as assumed: ${figureWords(base, decimals, unit)}`;

@@ -2,12 +2,10 @@ import { countBand } from "../../charts/index.ts";
 import type { SupplyResult } from "../../results/index.ts";
 import { dateAt, percentWords } from "../../words/index.ts";
 import { chartFigure } from "../kit/chart-figure.ts";
-import { csvTable } from "../kit/csv-table.ts";
-import type { HtmlMaker } from "../kit/html-element.ts";
-import { section } from "../kit/section.ts";
+import { type HtmlMaker, section } from "../kit/html-element.ts";
+import { csvTable } from "../kit/table.ts";
 import { type StockedItem, stockedItems } from "./rules-section.ts";
-import { filedSpread, short, spreadAt } from "./spread-columns.ts";
-import { dayWordsAt, orderWords } from "./supply-words.ts";
+import { dayWordsAt, filedSpread, orderWords, short, spreadAt } from "./supply-words.ts";
 
 /** How the charts of a ward's report are drawn. */
 export interface SupplyDrawing {

@@ -1,12 +1,12 @@
 import type { CountSpread, SupplyResult } from "../../results/index.ts";
 import { assumptionColumns } from "../kit/closing-chapter.ts";
-import { csvTable } from "../kit/csv-table.ts";
+import { csvTable } from "../kit/table.ts";
 import { bedsCsv, stockCsv } from "./band-sections.ts";
 import { costColumns, costRows } from "./cost-sections.ts";
 import { demandCsv } from "./demand-section.ts";
 import { orderColumns } from "./order-list.ts";
 import { ruleColumns, stockedItems } from "./rules-section.ts";
-import { filedSpread } from "./spread-columns.ts";
+import { filedSpread } from "./supply-words.ts";
 
 /** One table a file, RFC 4180 with CRLF, by file name. Pieces are whole, money is to the cent, all else to six digits; days and weeks count from 1. */
 export function supplyTables(result: SupplyResult): { readonly [fileName: string]: string } {

@@ -2,8 +2,7 @@ import { type BeginTimesData, beginTimes, type ChartOptions } from "../../charts
 import type { SweepResult } from "../../results/index.ts";
 import type { AvoidedTime } from "../../vocabulary/index.ts";
 import { twoWidthFigure } from "../kit/chart-figure.ts";
-import type { HtmlMaker } from "../kit/html-element.ts";
-import { chapter } from "../kit/section.ts";
+import { chapter, type HtmlMaker } from "../kit/html-element.ts";
 import { pointsTable } from "./points-section.ts";
 import { clockMeasures, pointsAlong } from "./shown-measures.ts";
 

@@ -3,8 +3,7 @@ import type { SweepAxis, SweepResult } from "../../results/index.ts";
 import type { MeasureName } from "../../vocabulary/index.ts";
 import { inSentence, joinedWords, measureWords, unitWords } from "../../words/index.ts";
 import { svgFile, twoWidthFigure } from "../kit/chart-figure.ts";
-import type { HtmlMaker } from "../kit/html-element.ts";
-import { chapter } from "../kit/section.ts";
+import { chapter, type HtmlMaker } from "../kit/html-element.ts";
 import { efficientPlaces, shownMeasures, sweepScale } from "./shown-measures.ts";
 import { axisValueWords, axisWords, constraintWords, settingWords } from "./sweep-words.ts";
 

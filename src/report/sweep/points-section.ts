@@ -1,9 +1,8 @@
 import type { SweepAxis, SweepMark, SweepPoint, SweepResult, SweepValue } from "../../results/index.ts";
 import type { MeasureName } from "../../vocabulary/index.ts";
-import { counted, decimalsFor, measureWords, plainNumber, unitWords } from "../../words/index.ts";
-import { type HtmlMaker, unbroken } from "../kit/html-element.ts";
-import { chapter, details, plainList } from "../kit/section.ts";
-import { type Column, htmlTable, shownNumber, withUnit } from "../kit/table.ts";
+import { counted, decimalsFor, measureHeading, measureWords, plainNumber, unitWords } from "../../words/index.ts";
+import { chapter, details, type HtmlMaker, plainList, unbroken } from "../kit/html-element.ts";
+import { type Column, htmlTable, shownNumber } from "../kit/table.ts";
 import { sweepScale } from "./shown-measures.ts";
 import {
 	axisValueWords,
@@ -89,7 +88,7 @@ function measureColumns(measure: MeasureName, unit: string): Column<Row>[] {
 			return value === undefined ? "" : words(measure, value);
 		};
 	return [
-		shownNumber(withUnit(measureWords[measure].label, unit), written(valueWords)),
+		shownNumber(measureHeading(measureWords[measure].label, unit), written(valueWords)),
 		shownNumber("against now", written(differenceWords)),
 	];
 }

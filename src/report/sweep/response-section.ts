@@ -2,8 +2,7 @@ import { responseCurve } from "../../charts/index.ts";
 import type { SweepAxis, SweepResult } from "../../results/index.ts";
 import { joinedWords, measureWords, sentenceStart, unitWords } from "../../words/index.ts";
 import { twoWidthFigure } from "../kit/chart-figure.ts";
-import type { HtmlMaker } from "../kit/html-element.ts";
-import { chapter } from "../kit/section.ts";
+import { chapter, type HtmlMaker } from "../kit/html-element.ts";
 import { shownMeasures, sweepScale } from "./shown-measures.ts";
 import { axisValueWords, axisWords, isApart, markOf, markValue, settingWords } from "./sweep-words.ts";
 

@@ -1,7 +1,6 @@
 import { wrappedText } from "../../../charts/index.ts";
 import type { Clock } from "../../../words/index.ts";
-import type { ClockRow } from "./clock-rows.ts";
-import { timed } from "./clock-table.ts";
+import { type ClockRow, timed } from "./clock-rows.ts";
 
 /** A page that fits on A4 (188 × 277 mm of text) and on Letter (194 × 259 mm), mm. */
 export const paperMm = { wide: 188, high: 252 } as const;

@@ -4,8 +4,7 @@ import { clockTime, timeSpan } from "../../../words/index.ts";
 import type { HtmlMaker } from "../../kit/html-element.ts";
 import type { DressingParts } from "../dressing/dressing-parts.ts";
 import { waterLineFigure } from "../dressing/water-line-figure.ts";
-import { type ClockRow, clockCaption } from "./clock-rows.ts";
-import { clockTable } from "./clock-table.ts";
+import { type ClockRow, clockCaption, clockTable } from "./clock-rows.ts";
 import { fittingRows, highOn, paperMm, paperPt, rowMm } from "./paper-room.ts";
 
 /** Nobody hands over further ahead; the last sheet says that later days have none. */

@@ -1,13 +1,11 @@
 import { cautionInALine, minutesADay } from "../../../vocabulary/index.ts";
 import { clockTime, dressingLine, regimenLine, sentenceStart, sentenceText } from "../../../words/index.ts";
-import { cautionLines } from "../../kit/caution.ts";
-import { type HtmlMaker, unbroken } from "../../kit/html-element.ts";
-import { details, handwritten, section, sentenceList } from "../../kit/section.ts";
+import { cautionLines } from "../../kit/closing-chapter.ts";
+import { details, type HtmlMaker, handwritten, section, sentenceList, unbroken } from "../../kit/html-element.ts";
 import { answers } from "../answers/answers.ts";
 import type { DressingParts } from "../dressing/dressing-parts.ts";
 import { waterLineFigure } from "../dressing/water-line-figure.ts";
-import { clockCaption, clockRows, sheetEndMin } from "./clock-rows.ts";
-import { clockTable } from "./clock-table.ts";
+import { clockCaption, clockRows, clockTable, sheetEndMin } from "./clock-rows.ts";
 import { highOn, linesOn, paperMm, paperPt } from "./paper-room.ts";
 import { paperSheets } from "./paper-sheets.ts";
 
