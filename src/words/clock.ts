@@ -38,7 +38,6 @@ const calendarDay = (offset: number, clock: Clock): Date => {
 	return day;
 };
 
-/** 'Tue'. */
 const weekdayWords = (offset: number, clock: Clock): string => weekdays[calendarDay(offset, clock).getUTCDay()] ?? "";
 
 /** 'March', where an axis names days only by number. */

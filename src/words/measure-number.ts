@@ -63,10 +63,7 @@ export function differenceDecimals({ measure, mean, low95, high95 }: Difference)
 /** Whether a verdict says that the regimens differ. */
 export const isFound = ({ kind }: Pick<Difference, "kind">): boolean => kind === "differs" || kind === "steady";
 
-/**
- * The verdict in words of the measure, as a says it of b: 'fewer: 0.04 a day (0.03 to 0.05)'. Where nothing was found the
- * words are those of the result.
- */
+/** 'fewer: 0.04 a day (0.03 to 0.05)', as a says it of b; the words of the result where nothing was found. */
 export function verdictWords(difference: Difference, scale: MeasureScale): string {
 	const { measure, mean, low95, high95, verdict } = difference;
 	if (!isFound(difference)) return verdict;

@@ -49,7 +49,6 @@ export interface MeasureWords {
 	readonly matter: Matter;
 }
 
-/** In words of a sentence. */
 type Matter =
 	| "washing"
 	| "dilution"
@@ -71,7 +70,6 @@ const count = words(2, "fewer", "more");
 const volume = words(0, "less", "more");
 const time = words(1, "shorter", "longer");
 
-/** A total as a table of totals calls it. */
 const total = (name: TotalName): string => totalWords[name].name;
 
 export const measureWords: { readonly [N in MeasureName]: MeasureWords } = {

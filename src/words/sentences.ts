@@ -5,7 +5,6 @@ export type Sentence = readonly Piece[];
 
 export const strong = (text: string): Piece => ({ strong: text });
 
-/** The sentence as plain text. */
 export const sentenceText = (sentence: Sentence): string =>
 	sentence.map((piece) => (typeof piece === "string" ? piece : piece.strong)).join("");
 

@@ -60,7 +60,6 @@ export function beginTimes(data: BeginTimesData, document: Document, options: Ch
 	return chart.drawnIn(document, y + 24);
 }
 
-/** Room for the times and their notes. */
 function labelRoom({ rows }: BeginTimesData, widthPx: number): number {
 	const notes = rows.map((row) => row.note ?? "");
 	return Math.min(widthPx * 0.22, Math.max(widestText(notes, smallPx), textWidth("00:00", 14)));

@@ -78,7 +78,6 @@ function changeBars(row: BeginTimesRow, { x, fromMin, topPx }: ClockPlace): Shap
 	});
 }
 
-/** What the marks of a row mean. */
 export const beginKey = (data: BeginTimesData): (KeyItem | null)[] => [
 	{ words: "the day begins", sample: (x, y) => beginMark(x - 4, y) },
 	data.rows.some((row) => row.current) ? { words: "the current time", sample: currentMark } : null,

@@ -6,7 +6,6 @@ import type { DesignMapCell, DesignMapData } from "./data.ts";
 /** Where a cell stands, and which shade it has. */
 export type CellPlace = Sides & { readonly step: number };
 
-/** What marks a cell. */
 export type CellMarks = Omit<DesignMapCell, "x" | "y" | "value">;
 
 /** Cells with no corners to put a mark in. */
@@ -49,7 +48,6 @@ export const regimenMarks = (cell: CellMarks, place: CellPlace): Shape[] => [
 	...(cell.current === true ? [currentCell(place)] : []),
 ];
 
-/** A heavy outline with a dot in its lower left corner. */
 function currentCell({ step, ...box }: CellPlace): Shape {
 	const { x, y, width, height } = box;
 	const ink = `shade${step}-text`;
@@ -61,7 +59,6 @@ function currentCell({ step, ...box }: CellPlace): Shape {
 	);
 }
 
-/** A diamond in its lower right corner. */
 function usualCell(place: CellPlace): Shape {
 	const { x, y, width, height, step } = place;
 	const diamond = isSmall(place)
@@ -70,7 +67,6 @@ function usualCell(place: CellPlace): Shape {
 	return path(`shade${step}-text`, diamond);
 }
 
-/** A place without a value. */
 export const emptyCell = ({ x, y, width, height }: Sides): Shape =>
 	rect("rule absent", { x: x + 2, y: y + 2, width: Math.max(1, width - 4), height: Math.max(1, height - 4) });
 

@@ -7,7 +7,6 @@ import type { DesignMapData, DesignMapPanel } from "./data.ts";
 /** Sizes that all maps of a chart share. */
 export type MapLayout = ReturnType<typeof mapLayout>;
 
-/** Least and most of a measure. */
 export interface Range {
 	readonly least: number;
 	readonly most: number;
@@ -34,7 +33,6 @@ export function mapLayout(data: DesignMapData, widthPx: number) {
 	};
 }
 
-/** The numbers of a map as its cells write them. */
 const numbersOf = ({ cells, decimals }: DesignMapPanel): string[] =>
 	cells.flatMap(({ value }) => (value === null ? [] : [figureWords(value, decimals, "")]));
 

@@ -6,10 +6,7 @@ import { textLetters, textPx } from "../theme/letters.ts";
 import { type DifferenceRow, type DifferenceRowsData, differenceWords, meansOf } from "./data.ts";
 import { differenceBar } from "./difference-mark.ts";
 
-/**
- * The differences between two regimens, a row a measure: both means, the difference as a dot with its 95 % bar on a scale of
- * its own with zero in the middle, and the verdict in words. Below 600 px the words stand over the bar.
- */
+/** Two regimens, a row a measure: means, the difference on a scale of its own with zero in the middle, the verdict. */
 export function differenceRows(data: DifferenceRowsData, document: Document, options: ChartOptions): SVGSVGElement {
 	const chart = new ComparisonChart(options, differenceWords(data));
 	if (data.rows.length === 0) {

@@ -44,7 +44,6 @@ const measured = (value: number, { decimals, unit }: EfficientSetMeasure): strin
 export const bothMeasures = ({ x, y }: EfficientSetData, point: EfficientSetPoint) =>
 	[measured(point.x, x), measured(point.y, y)] as const;
 
-/** Its third with what it is, or ''. */
 export const thirdWords = ({ third }: EfficientSetData, point: EfficientSetPoint): string =>
 	third === undefined || point.third === undefined ? "" : `${third.label} ${measured(point.third, third)}`;
 

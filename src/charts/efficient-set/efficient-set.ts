@@ -71,7 +71,6 @@ function paleMark(x: number, y: number, { broken, label }: Pick<EfficientSetPoin
 	return shape("path", { class: "unsure-edge", d: cross }, tooltip(label));
 }
 
-/** A full dot. */
 const efficientMark = (x: number, y: number, label: string): Shape => circle("found", x, y, 5, tooltip(label));
 
 /** What the marks of the scatter mean, those that occur. */

@@ -29,10 +29,7 @@ export const shownConditions = (alarms: readonly AlarmProjection[]): AlarmProjec
 		.filter(({ byChance }) => byChance.meanPerDay > 0)
 		.sort((a, b) => b.byChance.meanPerDay - a.byChance.meanPerDay);
 
-/**
- * Chance of an alarm by time and condition, without what the scenario lists: darker where likelier, the number written
- * where it passes the level.
- */
+/** Chance of an alarm by time and condition, without what the scenario lists: the darker the likelier. */
 export function heatStrip(data: HeatStripData, document: Document, options: ChartOptions): SVGSVGElement {
 	const { clock } = data;
 	const edges = { leftPx: 124, rightPx: (options.widthPx ?? dayWidthPx) - 26 };

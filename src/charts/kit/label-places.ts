@@ -17,7 +17,6 @@ export function stackedRows(extents: readonly Extent[], gapPx: number): number[]
 	return rows;
 }
 
-/** How many rows there are. */
 export const rowCount = (rows: readonly number[]): number => Math.max(-1, ...rows) + 1;
 
 /** A label of a width around a point, moved as far as it must be to keep within its room. */
@@ -27,7 +26,6 @@ export function centred(at: number, widthPx: number, room: Extent): Extent & { r
 	return { middle, left: middle - half, right: middle + half };
 }
 
-/** A rectangle that is taken. */
 export interface Box extends Extent {
 	readonly top: number;
 	readonly bottom: number;
@@ -35,7 +33,6 @@ export interface Box extends Extent {
 
 export interface PlacedLabel {
 	readonly x: number;
-	/** Base line. */
 	readonly y: number;
 	readonly anchor: "start" | "middle" | "end";
 }

@@ -23,7 +23,6 @@ export const markLine = (x: number, topPx: number, bottomPx: number, isDashed: b
 		? uprightLine("ink-edge dashed", x, topPx, bottomPx, { style: "stroke-width:1" })
 		: uprightLine("ink-edge", x, topPx, bottomPx, { style: "stroke-width:1.8" });
 
-/** A diamond as a path. */
 export const diamondPath = (x: number, y: number, half: number): string =>
 	`M${x.toFixed(2)},${(y - half).toFixed(2)}l${half},${half}l${-half},${half}l${-half},${-half}Z`;
 
@@ -39,7 +38,6 @@ export const hatchPattern = (id: string, stepPx: number, ...drawn: readonly Shap
 		...drawn,
 	);
 
-/** One stroke of it. */
 export const hatchStroke = (className: string, stepPx: number): Shape =>
 	shape("line", { class: className, x1: 0, y1: 0, x2: 0, y2: stepPx });
 

@@ -21,7 +21,6 @@ import type { Edges } from "../time/time-plot.ts";
 
 export interface ResponseCurveData {
 	readonly title: string;
-	/** What is varied. */
 	readonly x: {
 		/** 'Dwell'. */
 		readonly label: string;
@@ -44,7 +43,6 @@ interface ResponseCurvePanel {
 	readonly label: string;
 	/** 'a day', 'mL'; '' for a bare count. */
 	readonly unit: string;
-	/** Any order. */
 	readonly points: readonly {
 		readonly x: number;
 		readonly mean: number;
@@ -108,7 +106,6 @@ export function responseCurve(data: ResponseCurveData, document: Document, optio
 	return chart.drawnIn(document, bottomPx + 48);
 }
 
-/** The values that are marked, the reader's own first. */
 function markedValues(data: ResponseCurveData) {
 	const mark = (value: number | null | undefined, name: string, isUsual: boolean) =>
 		value === null || value === undefined ? [] : [{ value, isUsual, words: `${name}: ${valueWords(data, value)}` }];
@@ -153,7 +150,6 @@ const isBanded = (point: Point): point is Banded => point.low !== null && point.
 /** Letters of a heading are wider than others. */
 const headingLetters = { sizePx: 14, linePx: 18 };
 
-/** The heading of a curve, in lines. */
 const responseHeading = (curve: ResponseCurvePanel, roomPx: number): TextBlock =>
 	textBlock(measureHeading(curve.label, curve.unit), headingLetters, roomPx, 3);
 
@@ -191,6 +187,5 @@ function responsePanel(curve: ResponseCurvePanel, x: Scale, { leftPx, rightPx }:
 	return panel;
 }
 
-/** A bar upright with a tick at both ends. */
 const intervalPath = (point: Banded, x: Scale, y: Scale): string =>
 	`M${(x(point.x) - 3).toFixed(2)},${y(point.low).toFixed(2)}h6m-3,0V${y(point.high).toFixed(2)}m-3,0h6`;

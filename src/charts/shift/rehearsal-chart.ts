@@ -6,10 +6,7 @@ import { timeGround } from "../time/time-plot.ts";
 import { waterBand, waterBandRange } from "../time/water-band.ts";
 import { eventSentence, type RehearsalChartData, takenEvents } from "./data.ts";
 
-/**
- * The day of a rehearsal on one axis: the trainee's looks and acts above, the water line, the alarms, and below what was
- * hidden. Only for the debrief: it says everything.
- */
+/** A rehearsal's day on one axis, with what was hidden below. Only for the debrief: it says everything. */
 export function rehearsalChart(data: RehearsalChartData, document: Document, options: ChartOptions): SVGSVGElement {
 	const { day } = data;
 	const chart = new TimeChart(options, {

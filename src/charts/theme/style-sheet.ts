@@ -119,10 +119,7 @@ export const chartStyle: string = styleSheet(
 		]),
 );
 
-/**
- * What the charts of comparisons carry beside `chartStyle`; a page that holds them unstyled (`styled: false`) needs both.
- * It is a sheet of its own so that the report of a day does not carry it.
- */
+/** What charts of comparisons carry beside `chartStyle`: a sheet of its own, which a day's report can leave out. */
 export const comparisonStyle: string = styleSheet(
 	[inBothThemes(scope, stepVariables("shade", lightShades), stepVariables("shade", darkShades))],
 	[

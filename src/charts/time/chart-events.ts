@@ -28,7 +28,6 @@ export const lastingEvent = (
 	more = "",
 ): ChartEvent => ({ kind, lane, startMin, endMin, label: `${lane}, ${durationWords(endMin - startMin)}${more}` });
 
-/** Alarms with their length and what ended them. */
 export const alarmEvents = (day: Pick<DressingDay, "alarms">): ChartEvent[] =>
 	day.alarms.map((alarm) =>
 		lastingEvent("alarm", conditionWords[alarm.condition], alarm, `: ${endingWords[alarm.endedBy]}`),

@@ -39,7 +39,6 @@ export const pointsOn = (
 
 type ToPx = (value: number) => number;
 
-/** Points joined by straight lines. */
 export const lineThrough = (x: ToPx, y: ToPx): Line<Point> =>
 	line<Point>()
 		.x((point) => x(point[0]))

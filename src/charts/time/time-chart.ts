@@ -14,17 +14,12 @@ export const dayWidthPx = 920;
 /** Where the time axis of a water-line chart of a width begins and ends, px. */
 export const waterLineEdges = (widthPx: number): Edges => ({ leftPx: 112, rightPx: widthPx - 34 });
 
-/** What a chart over time shows. */
 export interface TimeChartFrame {
 	readonly clock: Clock;
-	/** The start of the day by default. */
 	readonly fromMin?: number;
 	readonly toMin: number;
-	/** Title at its top. */
 	readonly heading: string;
-	/** How to read it, under its title. */
 	readonly legend?: string;
-	/** The text alternative. */
 	readonly words: ChartWords;
 	readonly edges?: Edges;
 	/** Suction is drawn in it, over night and hours on the ground. */

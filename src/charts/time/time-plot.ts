@@ -14,13 +14,11 @@ import { group, levelLine, rect, type Shape, text, uprightLine } from "../kit/sh
 import type { Scale } from "../kit/value-axis.ts";
 import { smallPx, textPx } from "../theme/letters.ts";
 
-/** A stretch of time. */
 export interface Span {
 	readonly fromMin: number;
 	readonly toMin: number;
 }
 
-/** Where a time axis begins and ends. */
 export interface Edges {
 	readonly leftPx: number;
 	readonly rightPx: number;
@@ -31,7 +29,6 @@ export interface TimePlot extends Span, Edges {
 	readonly clock: Clock;
 	/** Minutes to px. */
 	readonly x: Scale;
-	/** What suction is filled with. */
 	readonly hatch: string;
 }
 

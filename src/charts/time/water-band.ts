@@ -16,7 +16,6 @@ export interface WaterBandSize {
 /** Scales of the band over a whole day, and what is named at its left, so that a lens of it keeps the same heights. */
 export type WaterBandRange = ReturnType<typeof waterBandRange>;
 
-/** What a band draws of a day's curve. */
 export type WaterCurve = Pick<DayCurve, "atMin" | "depthMmHg" | "liquidMl">;
 
 /** Liquid stands above the line 'vented', suction hangs below it as a hatched band; the day as it was `before` is a pale line. */
@@ -51,7 +50,6 @@ export function waterBand(
 	);
 }
 
-/** A line of text, px. */
 const labelPx = 18;
 
 /** Values, the greatest first, of which none comes near another that is kept, nor 0, where the band has its line. */

@@ -124,7 +124,6 @@ function drawnRows(data: TornadoData): { readonly rows: TornadoRow[]; readonly l
 	return { rows, left: `${are} not drawn: ${moves}${turn}.` };
 }
 
-/** Two bars, one for half and one for twice. */
 const barsPx = 36;
 
 /** What is assumed, its bars beside it, and 'turns' at the end; on a narrow page (`labelPx` null) the words stand over the bars. */

@@ -34,7 +34,6 @@ function regimensSection(html: HtmlMaker, result: CompareResult): HTMLElement {
 	return sheetPart(html, "regimens", "The regimens", html("dl", {}, ...rows), ...wounds, ...cautions);
 }
 
-/** All regimens of one dressing in a comparison. */
 const regimensOf = ({ regimens }: CompareResult, id: string) =>
 	regimens.flatMap(({ dressings }) => dressings.flatMap((one) => (one.id === id ? one.regimens : [])));
 

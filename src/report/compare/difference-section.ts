@@ -48,10 +48,7 @@ export function compareSvg(result: CompareResult, document: Document): string {
 	return svgFile(differenceRows(rowsData(pair, title, asked), document, { idPrefix: "differences" }), document);
 }
 
-/**
- * The differences of two regimens as a table, a row a measure: both means, the difference as a dot with its bar, the verdict.
- * Words are laid out by whoever shows the page; where it is narrow each row stands as a block of its own.
- */
+/** The differences of two regimens as a table, a row a measure, each a block of its own where the page is narrow. */
 export function differenceTable(html: HtmlMaker, id: string, data: DifferenceRowsData, caption: string): HTMLElement {
 	const { a, b } = data;
 	const head = (child: Child, attributes = {}) =>
@@ -98,7 +95,6 @@ interface Row extends Difference {
 	readonly most: Row["digits"];
 }
 
-/** Differences as rows of a table. */
 export function withDigits(differences: readonly Difference[], result: CompareResult): Row[] {
 	const digits = differences.map((one) => {
 		const [a, b] = decimalsOfMeans(one, result);

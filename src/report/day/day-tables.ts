@@ -17,7 +17,6 @@ export function dayTables(result: DayResult): { readonly [fileName: string]: str
 	};
 }
 
-/** Something of a dressing that lasts, or comes at a moment. */
 interface Stretch {
 	readonly what: string;
 	readonly name: string;

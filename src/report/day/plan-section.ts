@@ -19,7 +19,6 @@ export function planSection(html: HtmlMaker, result: DayResult): HTMLElement | n
 
 interface Step {
 	readonly atMin: number;
-	/** Id of the dressing. */
 	readonly whose: string;
 	readonly what: string;
 }

@@ -48,7 +48,6 @@ type Children = readonly Child[];
 export const chapter = (html: HtmlMaker, id: string, heading: string, ...children: Children): HTMLElement =>
 	headed(html, { class: `common ${id}`, id, "aria-labelledby": `${id}-heading` }, "h2", heading, children);
 
-/** A part of the first page of a study, right under its title. */
 export const sheetPart = (html: HtmlMaker, kind: string, heading: string, ...children: Children): HTMLElement =>
 	headed(html, { class: kind, "aria-labelledby": `${kind}-heading` }, "h2", heading, children);
 
@@ -77,7 +76,6 @@ function headed(
 	return html("section", attributes, html(level, { id }, heading), ...parts);
 }
 
-/** What is folded away under a line. */
 export const details = (html: HtmlMaker, summary: string, ...children: readonly Child[]): HTMLElement =>
 	html("details", {}, html("summary", {}, summary), ...children);
 
@@ -85,7 +83,6 @@ export const details = (html: HtmlMaker, summary: string, ...children: readonly 
 export const plainList = (html: HtmlMaker, items: readonly Child[]): HTMLElement =>
 	html("ul", { class: "plain" }, ...items.map((item) => html("li", {}, item)));
 
-/** The answers of a report. */
 export const sentenceList = (html: HtmlMaker, sentences: readonly Sentence[]): HTMLElement =>
 	html("ul", {}, ...sentences.map((sentence) => html("li", {}, ...sentenceNodes(html, sentence))));
 

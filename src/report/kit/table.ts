@@ -2,12 +2,10 @@ import Papa from "papaparse";
 import { legalText, plainNumber } from "../../words/index.ts";
 import type { Child, HtmlMaker } from "./html-element.ts";
 
-/** What a file can hold. */
 export type Cell = string | number | boolean | null;
 
 interface Heading {
 	readonly head: string;
-	/** Numbers stand on the right. */
 	readonly numeric?: boolean;
 }
 
@@ -44,7 +42,6 @@ export const numberColumn = <Row>(
 	written: (row) => mapped(value(row), words),
 });
 
-/** A column of numbers that stands in reports alone. */
 export const shownNumber = <Row>(head: string, written: Written<Row>): Column<Row> => ({
 	head,
 	numeric: true,

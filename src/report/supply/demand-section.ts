@@ -13,7 +13,6 @@ const byCause = ({ items }: SupplyResult) =>
 
 type DemandRow = ReturnType<typeof byCause>[number];
 
-/** Demand of the whole time by item and cause. */
 export function demandSection(html: HtmlMaker, result: SupplyResult): HTMLElement {
 	const { days } = result.scenario;
 	const caption = `Pieces asked for in ${days} days, whether they were there or not, by what made them necessary; orders by the rules, from today's stock on.`;

@@ -4,7 +4,6 @@ import { type HtmlMaker, section, unbroken } from "../kit/html-element.ts";
 import { type Column, htmlTable, numberColumn } from "../kit/table.ts";
 import { bracketed, countWords, shareWords, short } from "./supply-words.ts";
 
-/** Items of limited stock, each with its rule. */
 export const stockedItems = ({ items }: SupplyResult) =>
 	items.flatMap(({ item, store }) => (store === null ? [] : [{ item, store, rule: store.rule }]));
 

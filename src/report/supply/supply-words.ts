@@ -53,7 +53,6 @@ export const short = <Value extends number | null>(value: Value): Value | number
 		? value
 		: Number(value.toPrecision(Math.max(digits, Math.trunc(Math.abs(value)).toString().length)));
 
-/** An amount of money, to the cent. */
 export const cents = (amount: number): number => Math.round(amount * 100) / 100;
 
 type Four = keyof CountSpread;
@@ -76,7 +75,6 @@ export const filedSpread = <Row>(
 	prefix = "",
 ): Column<Row>[] => four.map((name) => ({ key: `${prefix}${name}`, value: (row) => filed(of(row)[name]) }));
 
-/** The spread at one place of a series. */
 export const spreadAt = ({ mean, p10, p50, p90 }: CountSeries, place: number): CountSpread => ({
 	mean: mean[place],
 	p10: p10[place],

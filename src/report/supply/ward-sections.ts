@@ -5,7 +5,6 @@ import { type Column, htmlTable, shownNumber } from "../kit/table.ts";
 import { stockedItems } from "./rules-section.ts";
 import { countWords, piecesWords, shownSpread } from "./supply-words.ts";
 
-/** Hands-on hours of the nurses by shift. */
 export function nursesSection(html: HtmlMaker, { nurses }: SupplyResult): HTMLElement {
 	const caption = "Hands-on hours of one shift, counted where the work was finished: alarms, rounds, dressing changes.";
 	type Row = (typeof nurses)[number];

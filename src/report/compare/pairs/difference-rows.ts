@@ -42,13 +42,11 @@ export function mainDifferences(pair: Pair): { readonly differences: readonly Di
 const proportion = ({ mean, meanA, meanB }: Difference): number =>
 	Math.abs(mean) / Math.max(Math.abs(meanA), Math.abs(meanB));
 
-/** The first of each matter, in their order. */
 function firstOfEach(differences: readonly Difference[]): Difference[] {
 	const matters = differences.map(({ measure }) => measureWords[measure].matter);
 	return differences.filter((_, place) => matters.indexOf(matters[place]) === place);
 }
 
-/** Differences of a pair as the rows of a chart or a table. */
 export const rowsData = (pair: Pair, title: string, differences: readonly Difference[]): DifferenceRowsData => ({
 	title,
 	a: pair.a,
@@ -72,10 +70,7 @@ function toneOf(difference: Difference): DifferenceRow["tone"] {
 	return kind === "none-found" || kind === "same" ? "none" : "unknown";
 }
 
-/**
- * Digits after the point of the means of either regimen of a difference, each by its own interval: that of the difference,
- * in which the patients cancel out, is much narrower.
- */
+/** Digits of either regimen's mean, each by its own interval: that of the difference is much narrower. */
 export function decimalsOfMeans({ a, b, dressing, measure }: Difference, result: Pair["result"]): [number, number] {
 	const decimals = (name: string): number => {
 		const regimen = result.regimens.find((one) => one.name === name);

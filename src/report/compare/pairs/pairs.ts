@@ -4,7 +4,6 @@ import { type MeasureScale, scaleOf, verdictWords } from "../../../words/index.t
 
 /** Two regimens of a comparison and how they differ, on one dressing or on all together. */
 export interface Pair {
-	/** What it is a pair of. */
 	readonly result: CompareResult;
 	readonly scale: MeasureScale;
 	/** Place among the pairs; the reader's own question is the first. */
@@ -15,7 +14,6 @@ export interface Pair {
 	readonly owners: readonly string[];
 	/** The first of the owners: all dressings together, or the only one. */
 	readonly whole: string;
-	/** Every measure, by owner. */
 	readonly of: (owner: string, measure: MeasureName) => Difference | undefined;
 }
 
@@ -58,7 +56,6 @@ export function pairBetween(result: CompareResult, a: string, b: string): Pair |
 	};
 }
 
-/** What b differs from a by, of what a differs from b by. */
 function turnedRound(one: Difference, scale: MeasureScale): Difference {
 	const { better } = measureFact(one.measure);
 	const turned = {

@@ -69,7 +69,7 @@ function tornadoSection(html: HtmlMaker, { a, b }: RestsOn, pair: Pair, { measur
 		base: movers[0]?.effect.base ?? 0,
 		rows: movers.map(({ row, effect }) => ({ ...effect, label: row.meaning, value: valueWords(row) })),
 	};
-	const figure = twoWidthFigure(html, { id, draw: (options) => tornado(data, html.document, options) });
+	const figure = twoWidthFigure(html, id, tornado, data);
 	return section(html, `${id}-tornado`, label, null, figure);
 }
 

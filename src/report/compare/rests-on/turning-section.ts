@@ -12,7 +12,6 @@ import {
 import { type Child, details, type HtmlMaker, plainList, section } from "../../kit/html-element.ts";
 import type { Pair } from "../pairs/pairs.ts";
 
-/** What one assumption does to one difference. */
 export type Effect = RestsOnRow["effects"][number];
 
 /** An assumption with those of its effects that turn a verdict. */

@@ -37,7 +37,6 @@ export const answers = (parts: DressingParts): Sentence[] => [
 	offAnswer(parts),
 ];
 
-/** Said first where the ranges mean little. */
 function howSure({ result: { scenario }, replications }: DressingParts): Sentence[] {
 	if (scenario.chance === "off")
 		return [["Chance is off: ", strong("nothing fails by itself and nothing varies"), ", so there are no ranges."]];
@@ -136,7 +135,6 @@ export function alarmAnswer(parts: DressingParts): Sentence {
 	];
 }
 
-/** The alarms of the one day there is. */
 function tracedAnswer({ day, clock }: DressingParts): Sentence {
 	const { alarms } = day;
 	if (alarms.length === 0) return [strong("No alarm comes"), "."];

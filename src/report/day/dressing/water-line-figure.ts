@@ -5,7 +5,6 @@ import { chartFigure, onPage } from "../../kit/chart-figure.ts";
 import type { HtmlMaker } from "../../kit/html-element.ts";
 import type { DressingParts } from "./dressing-parts.ts";
 
-/** What the water line of a dressing's whole day is drawn from. */
 export function waterLineData(parts: DressingParts, title = parts.dressing.id): WaterLineData {
 	const { clock, dressing, day, projection, replications, result } = parts;
 	return { title, clock, dressing, day, projection, replications, roundShare: roundShare(result) };

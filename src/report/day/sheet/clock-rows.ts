@@ -58,7 +58,6 @@ export function sheetEndMin(clock: Clock): number {
 	return ends.find((end) => end >= 360) ?? clock.horizonMin;
 }
 
-/** What stands over the rows until a time. */
 export const clockCaption = (until: string): string =>
 	`What comes next, until ${until}, where nothing comes between; a fill that chance moves by more than ${leastShiftMin} min says so.`;
 
@@ -202,7 +201,6 @@ const columns: readonly Column<ClockRow & { readonly time: string }>[] = [
 	{ head: "Look at", written: ({ look }) => look },
 ];
 
-/** Rows of the clock as a table. */
 export const clockTable = (
 	html: HtmlMaker,
 	ids: { readonly id: string; readonly under: string },

@@ -23,13 +23,14 @@ export interface PaperSheet {
 	readonly chart: HTMLElement | null;
 	/** The answers are many: in smaller letters, and in a wider column. */
 	readonly tight: boolean;
-	/** Ids of the sheet and of its heading. */
 	readonly id: string;
 	readonly headingId: string;
 }
 
-/** What takes room on a page beside the clock and the water line. */
+/** What takes room on a page beside the water line. */
 export interface PaperTaken {
+	/** Of the clock, all days. */
+	readonly rows: readonly ClockRow[];
 	/** Height of what stands above the answers. */
 	readonly headMm: number;
 	/** Height of the answers in letters of a size in a column so wide, and of what warns over them. */
@@ -40,25 +41,16 @@ export interface PaperTaken {
 /** Headings and margins around the parts of a sheet, and the lines for names. */
 const aroundMm = 41;
 
-/** A page for each 24 h: the rows of the clock that fall into it, and the water line of its own stretch. The lens gives way where rows would not fit, then care and legend where answers would not, and what does not fit even so is told in a line. */
-export function paperSheets(
-	html: HtmlMaker,
-	parts: DressingParts,
-	rows: readonly ClockRow[],
-	taken: PaperTaken,
-): PaperSheet[] {
+/**
+ * A page for each 24 h: the rows of the clock that fall into it, and the water line of its own stretch. The lens gives way
+ * where rows would not fit, then care and legend where answers would not; what does not fit even so is told in a line.
+ */
+export function paperSheets(html: HtmlMaker, parts: DressingParts, taken: PaperTaken): PaperSheet[] {
 	const count = Math.min(mostSheets, Math.max(1, Math.ceil(parts.clock.horizonMin / minutesADay)));
-	return Array.from({ length: count }, (_, index) => paperSheet(html, parts, rows, taken, index, count));
+	return Array.from({ length: count }, (_, index) => paperSheet(html, parts, taken, index, count));
 }
 
-function paperSheet(
-	html: HtmlMaker,
-	parts: DressingParts,
-	allRows: readonly ClockRow[],
-	taken: PaperTaken,
-	index: number,
-	count: number,
-): PaperSheet {
+function paperSheet(html: HtmlMaker, parts: DressingParts, taken: PaperTaken, index: number, count: number) {
 	const { clock } = parts;
 	const [isFirst, isLast] = [index === 0, index === count - 1];
 	const fromMin = index * minutesADay;
@@ -68,7 +60,7 @@ function paperSheet(
 	const stretch = count === 1 ? {} : { stretch: { fromMin, spanMin } };
 	const figure = (lens: boolean, brief = false) =>
 		waterLineFigure(html, parts, `${id}-water`, { lens, brief, ...stretch });
-	const rows = allRows.filter(({ atMin }) => atMin >= fromMin && (atMin < toMin || (isLast && atMin <= toMin)));
+	const rows = taken.rows.filter(({ atMin }) => atMin >= fromMin && (atMin < toMin || (isLast && atMin <= toMin)));
 	const caption = clockCaption(clockTime(toMin, clock));
 	const roomMm = ({ heightPx, caption: below }: ReturnType<typeof figure>) =>
 		paperMm.high -
@@ -94,15 +86,13 @@ function paperSheet(
 	const kept = fittingRows(rows, Math.max(roomMm(chosen), answersMm(tight)) - headMm, wideMm, clock);
 	const headingId = isFirst ? parts.headingId : `${id}-heading`;
 	if (isFirst) chosen.element.classList.add("paper-only");
-	const which = `Sheet ${index + 1} of ${count}: ${timeSpan(fromMin, toMin, clock)}.${isLast && toMin < clock.horizonMin ? " Later days have no sheet." : ""}`;
+	const isCut = isLast && toMin < clock.horizonMin;
+	const which = `Sheet ${index + 1} of ${count}: ${timeSpan(fromMin, toMin, clock)}.${isCut ? " Later days have no sheet." : ""}`;
+	const table = clockTable(html, { id: `${id}-clock-table`, under: headingId }, caption, kept.rows, clock);
+	const rest = kept.rest === "" ? null : html("p", { class: "rest" }, kept.rest);
 	return {
 		span: count === 1 ? null : html("p", { class: "paper-only" }, which),
-		clock: html(
-			"div",
-			isFirst ? { class: "paper-only" } : {},
-			clockTable(html, { id: `${id}-clock-table`, under: headingId }, caption, kept.rows, clock),
-			kept.rest === "" ? null : html("p", { class: "rest" }, kept.rest),
-		),
+		clock: html("div", isFirst ? { class: "paper-only" } : {}, table, rest),
 		tight,
 		chart: count === 1 && chosen === whole ? null : chosen.element,
 		id,

@@ -18,27 +18,24 @@ export function sheetSections(html: HtmlMaker, parts: DressingParts): HTMLElemen
 	const sentences = answers(parts);
 	const high = (texts: readonly string[], pt: number, wideMm: number, gapMm: number): number =>
 		texts.reduce((sum, text) => sum + highOn(text, pt, wideMm) + gapMm, 0);
-	const [first, ...later] = paperSheets(html, parts, clockRows(parts), {
+	const [first, ...later] = paperSheets(html, parts, {
+		rows: clockRows(parts),
 		headMm: headMm(parts),
 		answersMm: (pt, wideMm) => high(sentences.map(sentenceText), pt * 1.02, wideMm, 1.3),
 		warnedMm: high(cautions, paperPt.text, paperMm.wide - 4, 1.5),
 	});
 	const figure = waterLineFigure(html, parts, `${id}-water`).element;
-	if (first?.chart) figure.classList.add("screen-only");
+	const answered = section(html, `${id}-answers`, "Answers", headingId, sentenceList(html, sentences));
+	if (first.chart) figure.classList.add("screen-only");
 	return [
 		html(
 			"div",
-			{ class: first?.tight ? "sheet tight" : "sheet" },
+			{ class: first.tight ? "sheet tight" : "sheet" },
 			isOneOfSeveral(parts) ? runningHead(html, parts) : null,
-			...head(html, parts, headingId, first?.span),
+			...head(html, parts, headingId, first.span),
 			...cautionLines(html, cautions),
-			html(
-				"div",
-				{ class: "pair" },
-				section(html, `${id}-answers`, "Answers", headingId, sentenceList(html, sentences)),
-				clockSection(html, parts, first?.clock),
-			),
-			section(html, `${id}-line`, "Water line", headingId, figure, first?.chart ?? null),
+			html("div", { class: "pair" }, answered, clockSection(html, parts, first.clock)),
+			section(html, `${id}-line`, "Water line", headingId, figure, first.chart),
 			signature(html),
 		),
 		...later.map((day) =>
