@@ -1,7 +1,7 @@
 import type { KeyItem } from "../kit/comparison-chart.ts";
 import { cellNumber, diamondPath, hatchPattern, hatchStroke, heavyOutline, markWords } from "../kit/marks.ts";
 import { circle, group, path, rect, type Shape, type Sides, shape, tooltip } from "../kit/shape.ts";
-import type { DesignMapCell, DesignMapData } from "./data.ts";
+import type { DesignMapCell, DesignMapData } from "./layout.ts";
 
 /** Where a cell stands, and which shade it has. */
 export type CellPlace = Sides & { readonly step: number };
@@ -51,12 +51,10 @@ export const regimenMarks = (cell: CellMarks, place: CellPlace): Shape[] => [
 function currentCell({ step, ...box }: CellPlace): Shape {
 	const { x, y, width, height } = box;
 	const ink = `shade${step}-text`;
-	return group(
-		...heavyOutline(box, 5.5, 2.8),
-		isSmall(box)
-			? circle(ink, x + width / 2, y + height / 2, Math.min(3, width / 4))
-			: circle(ink, x + 7, y + height - 6.5, 3.2),
-	);
+	const dot = isSmall(box)
+		? circle(ink, x + width / 2, y + height / 2, Math.min(3, width / 4))
+		: circle(ink, x + 7, y + height - 6.5, 3.2);
+	return group(...heavyOutline(box, 5.5, 2.8), dot);
 }
 
 function usualCell(place: CellPlace): Shape {
@@ -71,27 +69,22 @@ export const emptyCell = ({ x, y, width, height }: Sides): Shape =>
 	rect("rule absent", { x: x + 2, y: y + 2, width: Math.max(1, width - 4), height: Math.max(1, height - 4) });
 
 /** Hatching for pale and for strong shades, each in the colour of text on them. */
-export const mapHatching = (id: string): Shape =>
-	shape(
-		"defs",
-		{},
-		hatchPattern(`${id}-low`, 5, hatchStroke("shade0-stroke light", 5)),
-		hatchPattern(`${id}-high`, 5, hatchStroke("shade6-stroke light", 5)),
-	);
+export function mapHatching(id: string): Shape {
+	const pale = hatchPattern(`${id}-low`, 5, hatchStroke("shade0-stroke light", 5));
+	return shape("defs", {}, pale, hatchPattern(`${id}-high`, 5, hatchStroke("shade6-stroke light", 5)));
+}
 
 /** What the marks mean, those that occur. */
 export function designMapKey(data: DesignMapData, hatchId: string): (KeyItem | null)[] {
 	const cells = data.maps.flatMap((map) => map.cells);
 	const place = (x: number, y: number) => ({ x: x - 11, y: y - 9, width: 20, height: 16, step: 1 });
-	const sample =
-		(mark: keyof CellMarks) =>
-		(x: number, y: number): Shape => {
-			const cell = mapCell({ [mark]: true }, place(x, y), hatchId, "", null);
-			const over = regimenMarks({ [mark]: true }, place(x, y));
-			return over.length === 0 ? cell : group(cell, ...over);
-		};
+	const sample = (mark: keyof CellMarks, x: number, y: number): Shape => {
+		const cell = mapCell({ [mark]: true }, place(x, y), hatchId, "", null);
+		const over = regimenMarks({ [mark]: true }, place(x, y));
+		return over.length === 0 ? cell : group(cell, ...over);
+	};
 	const item = (mark: keyof CellMarks, words: string): KeyItem | null =>
-		cells.some((cell) => cell[mark] === true) ? { words, sample: sample(mark) } : null;
+		cells.some((cell) => cell[mark] === true) ? { words, sample: (x, y) => sample(mark, x, y) } : null;
 	const whole = data.x.values.length * data.y.values.length;
 	const missing = data.maps.some((map) => map.cells.filter((cell) => cell.value !== null).length < whole);
 	const { efficientIn = "one measure", constraints } = data;

@@ -18,10 +18,10 @@ export const usualMark = (x: number, y: number): Shape =>
 	group(path("paper-edge", diamondPath(x, y, 8), { style: "stroke-width:3" }), path("ink", diamondPath(x, y, 7)));
 
 /** A line down at a value that is marked; dashed at one that is only compared with. */
-export const markLine = (x: number, topPx: number, bottomPx: number, isDashed: boolean): Shape =>
-	isDashed
-		? uprightLine("ink-edge dashed", x, topPx, bottomPx, { style: "stroke-width:1" })
-		: uprightLine("ink-edge", x, topPx, bottomPx, { style: "stroke-width:1.8" });
+export function markLine(x: number, topPx: number, bottomPx: number, isDashed: boolean): Shape {
+	const [className, widthPx] = isDashed ? ["ink-edge dashed", 1] : ["ink-edge", 1.8];
+	return uprightLine(className, x, topPx, bottomPx, { style: `stroke-width:${widthPx}` });
+}
 
 export const diamondPath = (x: number, y: number, half: number): string =>
 	`M${x.toFixed(2)},${(y - half).toFixed(2)}l${half},${half}l${-half},${half}l${-half},${-half}Z`;
@@ -31,12 +31,10 @@ export const barPath = (leftPx: number, rightPx: number, y: number, half: number
 	`M${leftPx.toFixed(2)},${y - half}v${2 * half}m0,${-half}H${rightPx.toFixed(2)}m0,${-half}v${2 * half}`;
 
 /** Hatching to fill with (`url(#id)`): what is drawn every `stepPx`, turned by half a right angle. */
-export const hatchPattern = (id: string, stepPx: number, ...drawn: readonly Shape[]): Shape =>
-	shape(
-		"pattern",
-		{ id, width: stepPx, height: stepPx, patternUnits: "userSpaceOnUse", patternTransform: "rotate(45)" },
-		...drawn,
-	);
+export function hatchPattern(id: string, stepPx: number, ...drawn: readonly Shape[]): Shape {
+	const turned = { patternUnits: "userSpaceOnUse", patternTransform: "rotate(45)" };
+	return shape("pattern", { id, width: stepPx, height: stepPx, ...turned }, ...drawn);
+}
 
 export const hatchStroke = (className: string, stepPx: number): Shape =>
 	shape("line", { class: className, x1: 0, y1: 0, x2: 0, y2: stepPx });

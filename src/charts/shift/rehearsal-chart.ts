@@ -36,11 +36,12 @@ const alarmsOf = ({ day }: RehearsalChartData): ChartEvent[] =>
 	day.alarms.map((alarm) => lastingEvent("alarm", conditionWords[alarm.condition], alarm));
 
 const hiddenEvents = (data: RehearsalChartData): ChartEvent[] =>
-	data.causes.flatMap(({ words, onsetMin, endMin }): ChartEvent[] =>
-		onsetMin === null
+	data.causes.flatMap(({ words, onsetMin: startMin, endMin }) => {
+		const kind = "hidden";
+		return startMin === null
 			? []
-			: [{ kind: "hidden", lane: words, startMin: onsetMin, endMin: endMin ?? data.case.endedMin, label: words }],
-	);
+			: [{ kind, lane: words, startMin, endMin: endMin ?? data.case.endedMin, label: words }];
+	});
 
 const mostNamed = 12;
 

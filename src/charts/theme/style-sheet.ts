@@ -19,10 +19,8 @@ const themeVariables = ({ heat, ...colours }: Theme): string[] => [
 
 /** Light unless the reader's system asks for dark; paper is always light. */
 const inBothThemes = (selector: string, light: readonly string[], dark: readonly string[]): string =>
-	[
-		`${selector}{${light.join(";")}}`,
-		`@media screen and (prefers-color-scheme:dark){${selector}{${dark.join(";")}}}`,
-	].join("\n");
+	`${selector}{${light.join(";")}}
+@media screen and (prefers-color-scheme:dark){${selector}{${dark.join(";")}}}`;
 
 export const themeRules = (selector: string): string =>
 	inBothThemes(selector, themeVariables(lightTheme), themeVariables(darkTheme));

@@ -7,7 +7,7 @@ import { type Column, htmlTable } from "./table.ts";
 export const bedsideCautions: readonly string[] = cautionSentences.slice(0, 2);
 
 /** A caution, with whose it is where it is one dressing's. */
-export const cautionWords = ({ dressing, text }: Caution): string =>
+const cautionWords = ({ dressing, text }: Caution): string =>
 	dressing === undefined ? text : `Dressing ${dressing}: ${text}`;
 
 /** What must be known of single dressings, with whose it is. */

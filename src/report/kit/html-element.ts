@@ -36,7 +36,7 @@ export const sentenceNodes = (html: HtmlMaker, sentence: Sentence): Node[] =>
 	);
 
 /** A paragraph of plain text; a number and its unit stay on one line. */
-export const paragraph = (html: HtmlMaker, text: string): HTMLElement => html("p", {}, unbroken(text));
+const paragraph = (html: HtmlMaker, text: string): HTMLElement => html("p", {}, unbroken(text));
 
 /** The text with no line break between a number and its unit. */
 export const unbroken = (text: string): string => text.replace(/(\d) (mL|L|min|h|d|s|%|mmHg)(?![a-z])/g, "$1\u00A0$2");

@@ -2,7 +2,7 @@ import Papa from "papaparse";
 import { legalText, plainNumber } from "../../words/index.ts";
 import type { Child, HtmlMaker } from "./html-element.ts";
 
-export type Cell = string | number | boolean | null;
+type Cell = string | number | boolean | null;
 
 interface Heading {
 	readonly head: string;

@@ -12,7 +12,7 @@ import {
 import { type Child, details, type HtmlMaker, plainList, section } from "../../kit/html-element.ts";
 import type { Pair } from "../pairs/pairs.ts";
 
-export type Effect = RestsOnRow["effects"][number];
+type Effect = RestsOnRow["effects"][number];
 
 /** An assumption with those of its effects that turn a verdict. */
 interface Turning {
