@@ -69,6 +69,7 @@ const words =
 const count = words(2, "fewer", "more");
 const volume = words(0, "less", "more");
 const time = words(1, "shorter", "longer");
+const often = words(3, "less often", "more often");
 
 const total = (name: TotalName): string => totalWords[name].name;
 
@@ -91,11 +92,7 @@ export const measureWords: { readonly [N in MeasureName]: MeasureWords } = {
 	toCanisterMl: volume("Drained to the canister", "canisters"),
 	canisterChanges: count(total("canisterChanges"), "canisters"),
 	firstCanisterChangeMin: words(0, "earlier", "later")("First canister change, after the start", "canisters"),
-	canisterLastsShift: words(
-		3,
-		"less often",
-		"more often",
-	)("Canister lasts the first shift, share of days", "canisters"),
+	canisterLastsShift: often("Canister lasts the first shift, share of days", "canisters"),
 	"alarms.canister-at-capacity": alarm("canister-at-capacity", "canisters"),
 	weptMl: volume(total("weptMl"), "leaks"),
 	breaches: count(total("breaches"), "leaks"),

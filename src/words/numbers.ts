@@ -55,10 +55,7 @@ export function spreadRange(spread: Pick<Spread, "p10" | "p90">, words: (value: 
 
 /** Digits after the point that show three figures of the largest of some numbers: 0 from 100, 1 from 10, 2 from 1 … 6 at most. */
 export function threeFigures(values: readonly number[]): number {
-	const most = values.reduce(
-		(largest, value) => (Number.isFinite(value) ? Math.max(largest, Math.abs(value)) : largest),
-		0,
-	);
+	const most = Math.max(0, ...values.filter(Number.isFinite).map(Math.abs));
 	if (most === 0) return 0;
 	return Math.min(6, Math.max(0, 2 - Math.floor(Math.log10(most))));
 }

@@ -23,11 +23,8 @@ const numbered = 0.05;
 /** Canister changes as bars above, alarm chances as half-hours below, and where the day begins. */
 export function beginRow(row: BeginTimesRow, place: ClockPlace): Shape {
 	const mark = row.current === true ? currentMark : beginMark;
-	return group(
-		...alarmCells(row, place),
-		...changeBars(row, place),
-		mark(place.x(onClock(row.startClockMin, place.fromMin)), place.topPx + 12),
-	);
+	const beginPx = place.x(onClock(row.startClockMin, place.fromMin));
+	return group(...alarmCells(row, place), ...changeBars(row, place), mark(beginPx, place.topPx + 12));
 }
 
 /** A triangle that points at what follows. */

@@ -31,12 +31,10 @@ export function designMap(data: DesignMapData, document: Document, options: Char
 	for (const row of mapRows(data.maps.slice(...(data.only ?? [])), layout.columns)) {
 		const headed = row.map((map) => headedMap(map, ranges.get(map.measure), layout));
 		const tallest = Math.max(...headed.map((map) => map.headPx));
-		chart.append(
-			...headed.map((map, index) => {
-				const leftPx = index * (layout.panelPx + panelGapPx);
-				return mapPanel(data, map, layout, { leftPx, topPx: y, headPx: tallest, hatchId });
-			}),
-		);
+		for (const [index, map] of headed.entries()) {
+			const leftPx = index * (layout.panelPx + panelGapPx);
+			chart.append(mapPanel(data, map, layout, { leftPx, topPx: y, headPx: tallest, hatchId }));
+		}
 		y += tallest + 18 + data.y.values.length * layout.rowPx + 30 + 22;
 	}
 	return chart.drawnIn(document, y);

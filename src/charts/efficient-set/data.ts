@@ -63,10 +63,8 @@ export function efficientSetWords(data: EfficientSetData): ComparisonWords {
 		const inSet = point.efficient ? "in the set" : "another regimen is better all round";
 		return [`${pointWords(`${markWords[mark]}, ${point.label}`, point)} (${inSet}).`];
 	});
-	const set =
-		efficient.length === 0
-			? "None is in the efficient set."
-			: `${numberWord(efficient.length)} in the efficient set: ${[...named, ...more].join("; ")}.`;
+	const all = `${numberWord(efficient.length)} in the efficient set: ${[...named, ...more].join("; ")}.`;
+	const set = efficient.length === 0 ? "None is in the efficient set." : all;
 	return {
 		title: data.title,
 		legend: "Each mark is a regimen. Which of the named ones is right is the clinician's choice.",

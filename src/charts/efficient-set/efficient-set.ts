@@ -75,29 +75,18 @@ const efficientMark = (x: number, y: number, label: string): Shape => circle("fo
 
 /** What the marks of the scatter mean, those that occur. */
 function efficientKey({ points, constraints }: EfficientSetData): (KeyItem | null)[] {
-	const item = (occurs: boolean, words: string, sample: KeyItem["sample"]): KeyItem | null =>
-		occurs ? { words, sample } : null;
+	const item = (occurs: boolean, words: string, sample: KeyItem["sample"]) => (occurs ? { words, sample } : null);
 	const others = points.filter(({ efficient }) => !efficient);
-	const pale = (broken: boolean) => (x: number, y: number) => paleMark(x, y, { label: "", broken });
+	const broken = others.filter((point) => point.broken);
+	const isMarked = (mark: "current" | "usual") => points.some((point) => point[mark]);
+	const pale = (isBroken: boolean) => (x: number, y: number) => paleMark(x, y, { label: "", broken: isBroken });
 	const notKept = constraints === undefined ? "breaks a limit" : `does not keep: ${constraints}`;
 	const unbettered = "no other regimen betters it in one measure without being worse in another";
 	return [
 		item(others.length < points.length, unbettered, (x, y) => efficientMark(x, y, "")),
-		item(!others.every(({ broken }) => broken), "another regimen is better all round", pale(false)),
-		item(
-			others.some(({ broken }) => broken),
-			notKept,
-			pale(true),
-		),
-		item(
-			points.some(({ current }) => current),
-			markWords.current,
-			currentMark,
-		),
-		item(
-			points.some(({ usual }) => usual),
-			markWords.usual,
-			usualMark,
-		),
+		item(broken.length < others.length, "another regimen is better all round", pale(false)),
+		item(broken.length > 0, notKept, pale(true)),
+		item(isMarked("current"), markWords.current, currentMark),
+		item(isMarked("usual"), markWords.usual, usualMark),
 	];
 }

@@ -65,11 +65,8 @@ export function namedPoints(
 	const heading = textBlock(headWords, smallLetters, drawn.widthPx - 4, 2);
 	const headPx = heading.heightPx + 2;
 	const list = columnsOf(lines, drawn.listTopPx + headPx, drawn.widthPx);
-	const all = group(
-		...(labels(numbers) ?? []),
-		...heading.at({ class: "small muted", x: 0, y: drawn.listTopPx + 14 }),
-		...list.texts,
-	);
+	const head = heading.at({ class: "small muted", x: 0, y: drawn.listTopPx + 14 });
+	const all = group(...(labels(numbers) ?? []), ...head, ...list.texts);
 	return { group: all, heightPx: headPx + list.heightPx };
 }
 

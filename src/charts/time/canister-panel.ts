@@ -57,12 +57,9 @@ function bandShapes(plot: TimePlot, band: LevelBand, y: Scale): Shape[] {
 	const low = points(band.p10Ml);
 	const upper = line(points(band.p90Ml)) ?? "";
 	const lower = line(low.toReversed()) ?? "";
-	return [
-		path("canister-band", upper === "" ? "" : `${upper}L${lower.slice(1)}Z`),
-		path("band-edge", upper),
-		path("band-edge", line(low)),
-		path("pale", line(points(band.p50Ml))),
-	];
+	const whole = path("canister-band", upper === "" ? "" : `${upper}L${lower.slice(1)}Z`);
+	const edges = [path("band-edge", upper), path("band-edge", line(low))];
+	return [whole, ...edges, path("pale", line(points(band.p50Ml)))];
 }
 
 function tracedShapes(plot: TimePlot, curve: DayCurve, y: Scale, filled: boolean): (Shape | null)[] {

@@ -47,11 +47,9 @@ function laneRows(plot: TimePlot, topPx: number, events: readonly ChartEvent[]) 
 		const [first, second] = twoLines(lane, plot.leftPx - 14);
 		const highPx = second === "" ? oneLinePx : twoLinesPx;
 		const top = lanePx + (highPx - rowPx) / 2;
-		lanes.append(
-			rowLabel(plot, top + rowPx / 2, first, second),
-			...merged(plot, inLane).map((event) => eventMark(plot, event, top)),
-			text({ class: "muted", x: plot.rightPx + 6, y: top + 14 }, `×${inLane.length}`),
-		);
+		const marks = merged(plot, inLane).map((event) => eventMark(plot, event, top));
+		const count = text({ class: "muted", x: plot.rightPx + 6, y: top + 14 }, `×${inLane.length}`);
+		lanes.append(rowLabel(plot, top + rowPx / 2, first, second), ...marks, count);
 		lanePx += highPx;
 	}
 	return { group: lanes, heightPx: lanePx - topPx };

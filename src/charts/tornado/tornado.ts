@@ -46,14 +46,11 @@ export function tornado(data: TornadoData, document: Document, options: ChartOpt
 	const decimals = data.decimals ?? threeFigures([base, ...ends]);
 	const chart = new ComparisonChart(options, tornadoWords(data, decimals));
 	const { widthPx, isNarrow, headPx } = chart;
-	const sample = (setting: Setting) => (x: number, y: number) => bar(setting, x - 10, y - 6, 20);
-	const keyPx = chart.appendKey(
-		[
-			{ words: "½: at half the value", sample: sample("half") },
-			{ words: "2×: at twice the value", sample: sample("twice") },
-		],
-		headPx,
-	);
+	const key = (["half", "twice"] as const).map((setting) => ({
+		words: `${signs[setting]}: at ${setting} the value`,
+		sample: (x: number, y: number) => bar(setting, x - 10, y - 6, 20),
+	}));
+	const keyPx = chart.appendKey(key, headPx);
 	const labelPx = isNarrow ? null : Math.min(300, widthPx * 0.34);
 	const left = labelPx === null ? 2 : labelPx + 14;
 	const right = widthPx - 2 - (isNarrow ? 0 : textWidth("turns", textPx) + 14);
@@ -126,14 +123,11 @@ function drawnRows(data: TornadoData): { readonly rows: TornadoRow[]; readonly l
 
 const barsPx = 36;
 
+type RowPlace = { readonly topPx: number; readonly widthPx: number; readonly labelPx: number | null };
+
 /** What is assumed, its bars beside it, and 'turns' at the end; on a narrow page (`labelPx` null) the words stand over the bars. */
-function tornadoRow(
-	row: TornadoRow,
-	base: number,
-	decimals: number,
-	x: Scale,
-	{ topPx, widthPx, labelPx }: { readonly topPx: number; readonly widthPx: number; readonly labelPx: number | null },
-) {
+function tornadoRow(row: TornadoRow, base: number, decimals: number, x: Scale, place: RowPlace) {
+	const { topPx, widthPx, labelPx } = place;
 	const isNarrow = labelPx === null;
 	const room = labelPx ?? widthPx - 4;
 	const turnsInWords = row.turns && isNarrow;

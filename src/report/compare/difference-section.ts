@@ -9,7 +9,7 @@ import {
 import type { CompareResult, Difference } from "../../results/index.ts";
 import { counted, differenceDecimals, measureWords, percentWords, plainNumber, unitWords } from "../../words/index.ts";
 import { svgFile } from "../kit/chart-figure.ts";
-import { type Child, type HtmlMaker, section } from "../kit/html-element.ts";
+import { type Attributes, type Child, type HtmlMaker, section } from "../kit/html-element.ts";
 import { aligned, type Column, htmlTable } from "../kit/table.ts";
 import { decimalsOfMeans, fragileWords, rowsData } from "./pairs/difference-rows.ts";
 import { askedFor, type Pair, pairsOf, togetherWords } from "./pairs/pairs.ts";
@@ -53,7 +53,7 @@ export function differenceTable(html: HtmlMaker, id: string, data: DifferenceRow
 	const { a, b } = data;
 	const head = (child: Child, attributes = {}) =>
 		html("th", { scope: "col", role: "columnheader", ...attributes }, child);
-	const cell = (child: Child, attributes: object) => html("td", { role: "cell", ...attributes }, child);
+	const cell = (child: Child, attributes: Attributes) => html("td", { role: "cell", ...attributes }, child);
 	const rows = data.rows.map((row, index) => {
 		const [meanA, meanB] = meansOf(row);
 		const mark = differenceMark(row, html.document, { idPrefix: `${id}-mark-${index + 1}`, styled: false });
@@ -68,13 +68,9 @@ export function differenceTable(html: HtmlMaker, id: string, data: DifferenceRow
 		);
 	});
 	const sides = [html("span", {}, `more with ${b}`), " ", html("span", {}, `more with ${a}`)];
-	const heads = [
-		head("measure"),
-		head(a, { class: "mean" }),
-		head(b, { class: "mean" }),
-		head(html("span", { class: "sides-of-nought" }, ...sides), { class: "bar" }),
-		head("verdict"),
-	];
+	const means = [a, b].map((name) => head(name, { class: "mean" }));
+	const bar = head(html("span", { class: "sides-of-nought" }, ...sides), { class: "bar" });
+	const heads = [head("measure"), ...means, bar, head("verdict")];
 	const captionId = `${id}-rows-caption`;
 	return html(
 		"div",

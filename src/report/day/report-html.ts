@@ -21,6 +21,7 @@ export function reportHtml(result: DayResult, document: Document): string {
 	const all = dressingParts(result);
 	const several = all.length > 1;
 	const needed = [planSection(html, result), suppliesSection(html, result)];
+	const closing = [cautionsSection(html, result), sourcesSection(html, dayFacts(result), result.assumptions)];
 	const facts = `${spanWords(scenario)} ${counted(projection.replications, "replication")}, chance ${scenario.chance}.`;
 	return htmlPage(html, {
 		title: `${scenario.title}: a therapy day`,
@@ -33,14 +34,7 @@ export function reportHtml(result: DayResult, document: Document): string {
 			// What several dressings need together is the first page with their overview.
 			...(several ? [overviewSection(html, all), sheetPart(html, "together", "Together", ...needed)] : []),
 			...all.map((parts) => dressingSection(html, parts)),
-			sheetPart(
-				html,
-				"common",
-				"For all of it",
-				...(several ? [] : needed),
-				cautionsSection(html, result),
-				sourcesSection(html, dayFacts(result), result.assumptions),
-			),
+			sheetPart(html, "common", "For all of it", ...(several ? [] : needed), ...closing),
 		],
 	});
 }
@@ -53,13 +47,11 @@ function dressingSection(html: HtmlMaker, parts: DressingParts): HTMLElement {
 }
 
 /** Several dressings at a glance: each with its regimen, its water line at the height of a row, and its next canister. */
-const overviewSection = (html: HtmlMaker, all: readonly DressingParts[]): HTMLElement =>
-	html(
-		"nav",
-		{ class: "overview", "aria-labelledby": "overview-heading" },
-		html("h2", { id: "overview-heading" }, `${all.length} dressings`),
-		html("ul", {}, ...all.map((parts) => overviewItem(html, parts))),
-	);
+function overviewSection(html: HtmlMaker, all: readonly DressingParts[]): HTMLElement {
+	const heading = html("h2", { id: "overview-heading" }, `${all.length} dressings`);
+	const list = html("ul", {}, ...all.map((parts) => overviewItem(html, parts)));
+	return html("nav", { class: "overview", "aria-labelledby": "overview-heading" }, heading, list);
+}
 
 function overviewItem(html: HtmlMaker, parts: DressingParts): HTMLElement {
 	const { id, clock, dressing, day } = parts;

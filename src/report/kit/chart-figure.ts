@@ -3,13 +3,10 @@ import { legalText } from "../../words/index.ts";
 import type { HtmlMaker } from "./html-element.ts";
 
 /** A chart that scrolls in a region of its own, named for who cannot see it, where the page is narrower; and a caption, if any. */
-export const chartFigure = (html: HtmlMaker, chart: SVGSVGElement, label: string, caption?: string): HTMLElement =>
-	html(
-		"figure",
-		{},
-		html("div", { class: "scroll", role: "region", tabindex: "0", "aria-label": label }, chart),
-		caption === undefined ? null : html("figcaption", {}, caption),
-	);
+export function chartFigure(html: HtmlMaker, chart: SVGSVGElement, label: string, caption?: string): HTMLElement {
+	const region = html("div", { class: "scroll", role: "region", tabindex: "0", "aria-label": label }, chart);
+	return html("figure", {}, region, caption === undefined ? null : html("figcaption", {}, caption));
+}
 
 /** How a chart is drawn into a page, which styles and names it. */
 export const onPage = (idPrefix: string): ChartOptions => ({ idPrefix, styled: false, titled: false });

@@ -1,4 +1,4 @@
-import type { Assumption, Caution, DayResult } from "../../results/index.ts";
+import type { Assumption, Caution, CompareResult, DayResult, SweepResult } from "../../results/index.ts";
 import { cautionSentences } from "../../vocabulary/index.ts";
 import { chapter, type HtmlMaker, plainList, section } from "./html-element.ts";
 import { type Column, htmlTable } from "./table.ts";
@@ -31,10 +31,7 @@ export const dayFacts = ({ scenario, trace, projection, format }: DayResult): Fa
 ];
 
 /** The same of a comparison or a grid. */
-export const studyFacts = (
-	{ scenario, format }: { readonly scenario: DayResult["scenario"]; readonly format: string },
-	replications: string,
-): Facts => [
+export const studyFacts = ({ scenario, format }: CompareResult | SweepResult, replications: string): Facts => [
 	["Scenario", scenario.title],
 	["Seed", scenario.seed],
 	["Replications", replications],
@@ -63,12 +60,9 @@ export function sourcesSection(html: HtmlMaker, facts: Facts, assumptions: reado
 	const given = assumptions.filter((assumption) => !assumption.defaulted).length;
 	const assumed = assumptions.filter((assumption) => assumption.provenance === "assumed").length;
 	const words = `${assumptions.length} numbers were taken for granted: ${given} given by the scenario, ${assumptions.length - given} by default. ${assumed} are assumed: placeholders until a site calibrates them.`;
-	const table = htmlTable(
-		html,
-		{ id: "assumptions", caption: "Assumptions and defaults; those that the scenario gave come first." },
-		assumptionColumns,
-		assumptions.toSorted((a, b) => Number(a.defaulted) - Number(b.defaulted)),
-	);
+	const caption = "Assumptions and defaults; those that the scenario gave come first.";
+	const rows = assumptions.toSorted((a, b) => Number(a.defaulted) - Number(b.defaulted));
+	const table = htmlTable(html, { id: "assumptions", caption }, assumptionColumns, rows);
 	return section(html, "sources", "Where the numbers come from", null, html("dl", {}, ...list), words, table);
 }
 

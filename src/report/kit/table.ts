@@ -1,6 +1,6 @@
 import Papa from "papaparse";
 import { legalText, plainNumber } from "../../words/index.ts";
-import type { Child, HtmlMaker } from "./html-element.ts";
+import type { Attributes, Child, HtmlMaker } from "./html-element.ts";
 
 type Cell = string | number | boolean | null;
 
@@ -42,11 +42,9 @@ export const numberColumn = <Row>(
 	written: (row) => mapped(value(row), words),
 });
 
-export const shownNumber = <Row>(head: string, written: Written<Row>): Column<Row> => ({
-	head,
-	numeric: true,
-	written,
-});
+export const shownNumber = <Row>(head: string, written: Written<Row>): Column<Row> => {
+	return { head, numeric: true, written };
+};
 
 const mapped = <T>(number: number | null, by: (number: number) => T): T | null => (number === null ? null : by(number));
 
@@ -67,12 +65,10 @@ export function htmlTable<Row>(
 	rows: readonly Row[],
 ): HTMLElement {
 	const shown = columns.filter((column) => column.head !== undefined);
-	const role = (name: string): { [name: string]: string } => (stacks ? { role: name } : {});
-	const side = (column: { readonly numeric?: boolean }): { [name: string]: string } =>
-		column.numeric === true ? { class: "number" } : {};
-	const heads = shown.map((column) =>
-		html("th", { scope: "col", ...role("columnheader"), ...side(column) }, column.head),
-	);
+	const role = (name: string): Attributes => (stacks ? { role: name } : {});
+	const side = ({ numeric }: { readonly numeric?: boolean }): Attributes =>
+		numeric === true ? { class: "number" } : {};
+	const heads = shown.map((one) => html("th", { scope: "col", ...role("columnheader"), ...side(one) }, one.head));
 	const body = rows.map((row, place) => {
 		const cells = shown.map((column, index) => {
 			const cell =
@@ -85,17 +81,13 @@ export function htmlTable<Row>(
 	});
 	const captionId = `${id}-caption`;
 	const names = under === undefined ? captionId : `${captionId} ${under}`;
-	return html(
-		"div",
-		{ class: "scroll", role: "region", tabindex: "0", "aria-labelledby": names },
-		html(
-			"table",
-			role("table"),
-			html("caption", { id: captionId }, caption),
-			html("thead", role("rowgroup"), html("tr", role("row"), ...heads)),
-			html("tbody", role("rowgroup"), ...body),
-		),
-	);
+	const parts = [
+		html("caption", { id: captionId }, caption),
+		html("thead", role("rowgroup"), html("tr", role("row"), ...heads)),
+		html("tbody", role("rowgroup"), ...body),
+	];
+	const region = { class: "scroll", role: "region", tabindex: "0", "aria-labelledby": names };
+	return html("div", region, html("table", role("table"), ...parts));
 }
 
 const valueText = (value: Cell): string => (value === null ? "" : String(value));
@@ -125,12 +117,8 @@ export function csvTable<Row>(columns: readonly (Column<Row> | OwnField<Row>)[],
 		if (typeof column === "object") return column.key === undefined ? [] : [column];
 		return [{ key: column, value: (row) => row[column] }];
 	});
-	const data = rows.map((row, place) =>
-		fields.map(({ value }) => {
-			const cell = value(row, place);
-			return typeof cell === "string" ? legalText(cell) : cell;
-		}),
-	);
+	const legal = (cell: unknown) => (typeof cell === "string" ? legalText(cell) : cell);
+	const data = rows.map((row, place) => fields.map(({ value }) => legal(value(row, place))));
 	const names = fields.map(({ key }) => key);
 	return `${Papa.unparse([names, ...data], { newline: "\r\n", escapeFormulae: formula })}\r\n`;
 }

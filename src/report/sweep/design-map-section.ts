@@ -14,10 +14,8 @@ const mostFacets = 24;
 export function designMapSection(html: HtmlMaker, result: SweepResult): HTMLElement | null {
 	if (result.axes.length < 2) return null;
 	const facets = facetsOf(result).length;
-	const cut =
-		facets > mostFacets
-			? `Drawn are the first ${mostFacets} of ${facets} settings of what else is varied; points.csv and values.csv hold all.`
-			: "";
+	const first = `Drawn are the first ${mostFacets} of ${facets} settings of what else is varied; points.csv and values.csv hold all.`;
+	const cut = facets > mostFacets ? first : "";
 	const data = designMapData(result);
 	// No figure is higher than a page of paper, which would cut it anywhere.
 	const most = mapsAPage(data);

@@ -82,16 +82,10 @@ const axisColumn = (axis: SweepAxis, index: number): Column<Row> => ({
 
 /** A measure as it is, and against the current regimen. */
 function measureColumns(measure: MeasureName, unit: string): Column<Row>[] {
-	const written =
-		(words: (measure: MeasureName, value: SweepValue) => string) =>
-		({ measures }: Row): string => {
-			const value = measures[measure];
-			return value === undefined ? "" : words(measure, value);
-		};
-	return [
-		shownNumber(measureHeading(measureWords[measure].label, unit), written(valueWords)),
-		shownNumber("against now", written(differenceWords)),
-	];
+	const column = (head: string, words: (measure: MeasureName, value: SweepValue) => string): Column<Row> =>
+		shownNumber(head, ({ measures: { [measure]: value } }) => (value === undefined ? "" : words(measure, value)));
+	const heading = measureHeading(measureWords[measure].label, unit);
+	return [column(heading, valueWords), column("against now", differenceWords)];
 }
 
 function remark(row: Row, html: HtmlMaker): Node | string {

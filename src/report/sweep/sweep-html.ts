@@ -53,10 +53,7 @@ function sheet(html: HtmlMaker, result: SweepResult): HTMLElement {
 			const whose = scenario.dressings.length > 1 ? `${dressing.id}: ` : "";
 			return html("p", { class: "facts" }, unbroken(`${whose}${sentenceStart(dressingLine(dressing))}.`));
 		});
-	return html(
-		"div",
-		{ class: "brief" },
-		sheetPart(html, "varied", "What is varied", html("dl", {}, ...varied), ...wounds),
-		sheetPart(html, "answers", "Answers", sentenceList(html, sweepAnswers(result))),
-	);
+	const what = sheetPart(html, "varied", "What is varied", html("dl", {}, ...varied), ...wounds);
+	const found = sheetPart(html, "answers", "Answers", sentenceList(html, sweepAnswers(result)));
+	return html("div", { class: "brief" }, what, found);
 }

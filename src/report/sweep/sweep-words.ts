@@ -112,11 +112,10 @@ export const markOf = (result: SweepResult, mark: SweepMark["mark"]): SweepMark 
 export function constraintWords(result: SweepResult): string {
 	const scale = scaleOf(result);
 	const tests = { "<": "under", "<=": "at most", ">": "over", ">=": "at least" } as const;
-	return joinedWords(
-		result.constraints.map(
-			({ measure, test, limit }) => `${inSentence(measure)} ${tests[test]} ${measured(limit, measure, scale, 4)}`,
-		),
-	);
+	const each = result.constraints.map(({ measure, test, limit }) => {
+		return `${inSentence(measure)} ${tests[test]} ${measured(limit, measure, scale, 4)}`;
+	});
+	return joinedWords(each);
 }
 
 /** The question that a grid answers. */

@@ -63,13 +63,9 @@ export function solutionAnswer({ projection, clock, dressing }: DressingParts): 
 	const fresh = `${bags === 0 ? "no" : numberWord(bags)} ${volumeWords(dressing.sourceMl)} ${bags === 1 ? "bag" : "bags"}`;
 	const have = used ? `${fresh} beside the one that hangs, with ${volumeWords(dressing.sourceLeftMl)} left` : fresh;
 	const first = projection.sourceChanges.find((change) => change.ordinal === 1);
-	return [
-		"Solution: ",
-		strong(volumeWords(instilledMl.p50)),
-		` in ${counted(fills.p50, "fill")}${spreadRange(instilledMl, volumeWords)}; have `,
-		strong(have),
-		`${goodFor(first, used, clock)}.`,
-	];
+	const solution = strong(volumeWords(instilledMl.p50));
+	const inFills = ` in ${counted(fills.p50, "fill")}${spreadRange(instilledMl, volumeWords)}; have `;
+	return ["Solution: ", solution, inFills, strong(have), `${goodFor(first, used, clock)}.`];
 }
 
 function goodFor(first: ChangeTime | undefined, used: boolean, clock: Clock): string {

@@ -6,8 +6,7 @@ import { answers } from "../answers/answers.ts";
 import type { DressingParts } from "../dressing/dressing-parts.ts";
 import { waterLineFigure } from "../dressing/water-line-figure.ts";
 import { clockCaption, clockRows, clockTable, sheetEndMin } from "./clock-rows.ts";
-import { highOn, linesOn, paperMm, paperPt } from "./paper-room.ts";
-import { paperSheets } from "./paper-sheets.ts";
+import { highOn, linesOn, paperMm, paperPt, paperSheets } from "./paper-sheets.ts";
 
 const mostOnSheet = 14;
 const mostLater = 120;
@@ -62,13 +61,9 @@ const runningWords = ({ result }: DressingParts): string => `${result.scenario.t
 
 /** Whose page it is and of which time, then the regimen and the dressing in a line each. */
 function head(html: HtmlMaker, parts: DressingParts, headingId: string, span: HTMLElement | null = null) {
-	const [regimen, facts] = factLines(parts);
-	return [
-		html("h2", { id: headingId }, parts.heading),
-		span,
-		html("p", {}, unbroken(regimen)),
-		html("p", { class: "facts" }, unbroken(facts)),
-	];
+	const [regimen, facts] = factLines(parts).map(unbroken);
+	const heading = html("h2", { id: headingId }, parts.heading);
+	return [heading, span, html("p", {}, regimen), html("p", { class: "facts" }, facts)];
 }
 
 const factLines = ({ clock, dressing, day }: DressingParts): [string, string] => [
