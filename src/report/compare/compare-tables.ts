@@ -2,7 +2,7 @@ import type { CompareResult } from "../../results/index.ts";
 import { measuresAsRead } from "../../vocabulary/index.ts";
 import { scaleOf } from "../../words/index.ts";
 import { assumptionColumns } from "../kit/closing-chapter.ts";
-import { csvTable } from "../kit/table.ts";
+import { csvTable } from "../kit/csv-table.ts";
 import { differenceColumns, withDigits } from "./difference-section.ts";
 
 /** One table a file, by file name. Means and differences (a − b) are per horizon; `rests-on.csv` where that was looked into. */

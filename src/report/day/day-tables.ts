@@ -1,6 +1,6 @@
 import type { ChangeTime, DayResult, Schedule } from "../../results/index.ts";
 import { assumptionColumns } from "../kit/closing-chapter.ts";
-import { csvTable } from "../kit/table.ts";
+import { csvTable } from "../kit/csv-table.ts";
 import { dressingParts } from "./dressing/dressing-parts.ts";
 import { totalColumns, totalRows } from "./totals-table.ts";
 

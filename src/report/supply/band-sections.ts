@@ -2,8 +2,8 @@ import { countBand } from "../../charts/index.ts";
 import type { SupplyResult } from "../../results/index.ts";
 import { dateAt, percentWords } from "../../words/index.ts";
 import { chartFigure } from "../kit/chart-figure.ts";
+import { csvTable } from "../kit/csv-table.ts";
 import { type HtmlMaker, section } from "../kit/html-element.ts";
-import { csvTable } from "../kit/table.ts";
 import { type StockedItem, stockedItems } from "./rules-section.ts";
 import { dayWordsAt, filedSpread, orderWords, short, spreadAt } from "./supply-words.ts";
 

@@ -1,7 +1,8 @@
 import type { CountSeries, SupplyResult } from "../../results/index.ts";
 import { dateAt, plainNumber } from "../../words/index.ts";
+import { csvTable } from "../kit/csv-table.ts";
 import { type HtmlMaker, section } from "../kit/html-element.ts";
-import { type Column, csvTable, htmlTable, shownNumber } from "../kit/table.ts";
+import { type Column, htmlTable, shownNumber } from "../kit/table.ts";
 import { filedSpread, piecesWords, shownSpread, spreadAt } from "./supply-words.ts";
 
 /** All that is asked of each item, then the same cause by cause. */

@@ -1,6 +1,6 @@
 import type { CountSpread, SupplyResult } from "../../results/index.ts";
 import { assumptionColumns } from "../kit/closing-chapter.ts";
-import { csvTable } from "../kit/table.ts";
+import { csvTable } from "../kit/csv-table.ts";
 import { bedsCsv, stockCsv } from "./band-sections.ts";
 import { costColumns, costRows } from "./cost-sections.ts";
 import { demandCsv } from "./demand-section.ts";

@@ -1,6 +1,6 @@
 import type { SweepAxis, SweepPoint, SweepResult, SweepValues } from "../../results/index.ts";
 import { assumptionColumns } from "../kit/closing-chapter.ts";
-import { csvTable } from "../kit/table.ts";
+import { csvTable } from "../kit/csv-table.ts";
 import { carriedMeasures, efficientPlaces } from "./shown-measures.ts";
 
 /**

@@ -29,7 +29,7 @@ const whatShare = 0.43;
 const paddingMm = 1;
 
 /** Height of a row; in a narrow table a date takes three lines. */
-export function rowMm({ what, look }: ClockRow, wideMm: number, dated = false): number {
+function rowMm({ what, look }: ClockRow, wideMm: number, dated = false): number {
 	const wordsMm = Math.min(wideMm - besideWordsMm, wideMm * wordsShare);
 	const lines = Math.max(
 		linesOn(what, paperPt.clock, wordsMm * whatShare),
@@ -40,7 +40,7 @@ export function rowMm({ what, look }: ClockRow, wideMm: number, dated = false): 
 }
 
 /** The first rows that fit a height, and a line that tells the others by their times. */
-export function fittingRows(rows: readonly ClockRow[], roomMm: number, wideMm: number, clock: Clock) {
+function fittingRows(rows: readonly ClockRow[], roomMm: number, wideMm: number, clock: Clock) {
 	const all = timed(rows, clock);
 	const told = all.map(({ time, what }) => `${time} ${what}`);
 	const rest = (from: number, until: number): string => {
