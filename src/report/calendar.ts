@@ -22,65 +22,53 @@ export function supplyCalendar(result: SupplyResult): string {
 	const at = (minutes: number) => dateTimeAt(minutes, scenario);
 	const ward = wardName(scenario);
 	const location = scenario.title;
-	const entries = [
-		...grouped(result.orders, ({ atMin }) => atMin).map(
-			([atMin, orders]): Entry => ({
-				uid: `order-${ward}-${Math.round(atMin)}`,
-				summary: `Order: ${orders.map(orderWords).join("; ")}`,
-				description: orders
-					.map(
-						(order) =>
-							`${orderWords(order)} (${order.pieces} pieces), expected on ${dateAt(order.arrivesMin, scenario)}`,
-					)
-					.join("\n"),
-				start: at(atMin),
-				end: at(atMin + 30),
-				category: "order",
-				location,
-			}),
-		),
-		...grouped(result.orders, ({ arrivesMin }) => dateAt(arrivesMin, scenario)).map(
-			([date, orders]): Entry => ({
-				uid: `delivery-${ward}-${date}`,
-				summary: `Delivery: ${orders.map(orderWords).join("; ")}`,
-				description: "Look at the dates on the packs; oldest to the front.",
-				start: date,
-				end: dateAt((orders[0]?.arrivesMin ?? 0) + 1440, scenario),
-				category: "delivery",
-				location,
-			}),
-		),
-	];
-	return calendar(scenario, entries);
+	const expected = (order: PlannedOrder) =>
+		`${orderWords(order)} (${order.pieces} pieces), expected on ${dateAt(order.arrivesMin, scenario)}`;
+	const sent = grouped(result.orders, ({ atMin }) => atMin).map(([atMin, orders]) => ({
+		uid: `order-${ward}-${Math.round(atMin)}`,
+		summary: `Order: ${orders.map(orderWords).join("; ")}`,
+		description: orders.map(expected).join("\n"),
+		start: at(atMin),
+		end: at(atMin + 30),
+		category: "order",
+		location,
+	}));
+	const arriving = grouped(result.orders, ({ arrivesMin }) => dateAt(arrivesMin, scenario));
+	const delivered = arriving.map(([date, orders]) => ({
+		uid: `delivery-${ward}-${date}`,
+		summary: `Delivery: ${orders.map(orderWords).join("; ")}`,
+		description: "Look at the dates on the packs; oldest to the front.",
+		start: date,
+		end: dateAt(orders[0].arrivesMin + 1440, scenario),
+		category: "delivery",
+		location,
+	}));
+	return calendar(scenario, [...sent, ...delivered]);
 }
 
 /** `day.ics` (RFC 5545): windows in which a canister is likely to need changing, and dressing changes. */
 export function dayCalendar(result: DayResult): string {
 	const { scenario } = result;
 	const at = (minutes: number) => dateTimeAt(minutes, scenario);
-	const entries = result.projection.dressings.flatMap((dressing, d): Entry[] => [
-		...dressing.canisterNeeds
+	const entries = result.projection.dressings.flatMap(({ id, canisterNeeds }, d): Entry[] => [
+		...canisterNeeds
 			.filter(({ probabilityWithinHorizon }) => probabilityWithinHorizon >= 0.5)
-			.map(
-				(need): Entry => ({
-					uid: `canister-${d + 1}-${need.ordinal}`,
-					summary: `${dressing.id}: canister likely to need changing`,
-					description: needWords(need, scenario),
-					start: at(need.p10Min),
-					end: at(Math.max(need.p90Min, need.p10Min + 15)),
-					category: "canister",
-				}),
-			),
-		...(result.dressings[d]?.schedule.dressingChanges ?? []).map(
-			(change, i): Entry => ({
-				uid: `dressing-${d + 1}-${i + 1}`,
-				summary: `${dressing.id}: dressing change`,
-				description: "Have a kit at hand.",
-				start: at(change.startMin),
-				end: at(change.endMin),
-				category: "dressing change",
-			}),
-		),
+			.map((need) => ({
+				uid: `canister-${d + 1}-${need.ordinal}`,
+				summary: `${id}: canister likely to need changing`,
+				description: needWords(need, scenario),
+				start: at(need.p10Min),
+				end: at(Math.max(need.p90Min, need.p10Min + 15)),
+				category: "canister",
+			})),
+		...result.dressings[d].schedule.dressingChanges.map((change, i) => ({
+			uid: `dressing-${d + 1}-${i + 1}`,
+			summary: `${id}: dressing change`,
+			description: "Have a kit at hand.",
+			start: at(change.startMin),
+			end: at(change.endMin),
+			category: "dressing change",
+		})),
 	]);
 	return calendar(scenario, entries);
 }
@@ -88,8 +76,8 @@ export function dayCalendar(result: DayResult): string {
 /** When within its window a canister is likeliest to be wanted, and how sure that is. */
 function needWords(need: Need, scenario: Clock): string {
 	const likeliest = likeliestWords(need, scenario);
-	const often =
-		need.probabilityWithinHorizon < 1 ? ` It comes on ${percentWords(need.probabilityWithinHorizon)} of the days.` : "";
+	const chance = need.probabilityWithinHorizon;
+	const often = chance < 1 ? ` It comes on ${percentWords(chance)} of the days.` : "";
 	return `Change ${need.ordinal}${likeliest === "" ? "" : `, likeliest ${likeliest}`}; of the days on which it comes eight in ten lie within this window.${often}`;
 }
 
@@ -131,21 +119,19 @@ function calendar(scenario: { readonly start: string; readonly seed: string }, e
 }
 
 const mostOctets = 75;
+const utf8 = new TextEncoder();
 
 /**
  * Lines folded after RFC 5545, 3.1: none longer than 75 octets of UTF-8, the space at the head of a folded one counted in,
  * and never inside a sign. (The library folds one octet too late, since it leaves that space out.)
  */
-export function folded(text: string): string {
-	const lines = text.replaceAll("\r\n ", "").split("\r\n");
-	return lines.map(foldedLine).join("\r\n");
-}
+export const folded = (text: string): string => text.replaceAll("\r\n ", "").split("\r\n").map(foldedLine).join("\r\n");
 
 function foldedLine(line: string): string {
 	let out = "";
 	let octets = 0;
 	for (const sign of line) {
-		const size = octetsOf(sign.codePointAt(0) ?? 0);
+		const size = utf8.encode(sign).length;
 		if (octets + size > mostOctets) {
 			out += "\r\n ";
 			octets = 1;
@@ -155,6 +141,3 @@ function foldedLine(line: string): string {
 	}
 	return out;
 }
-
-/** Octets of a code point in UTF-8. */
-const octetsOf = (point: number): number => (point < 0x80 ? 1 : point < 0x800 ? 2 : point < 0x10000 ? 3 : 4);

@@ -7,7 +7,7 @@ import { pairsOf } from "./compare/pairs/pairs.ts";
 import { questionOf } from "./compare/regimen-words.ts";
 import { answers } from "./day/answers/answers.ts";
 import { dressingParts } from "./day/dressing/dressing-parts.ts";
-import { bedsideCautions, ofDressings } from "./kit/caution.ts";
+import { bedsideCautions, ofDressings } from "./kit/closing-chapter.ts";
 import { supplyAnswers } from "./supply/answers.ts";
 import { sweepAnswers } from "./sweep/answers.ts";
 import { sweepQuestion } from "./sweep/sweep-words.ts";
@@ -44,16 +44,13 @@ export function spokenDay(result: DayResult): Spoken {
 
 /** What the first two regimens of a comparison differ in most. */
 export function spokenComparison(result: CompareResult): Spoken {
-	const [pair] = pairsOf(result);
-	const parts: SpokenPart[] = [];
-	if (pair !== undefined) {
-		const { title, rows, caption } = mainRows(pair);
-		parts.push({
-			heading: title,
-			sentences: [...rows.map((row) => [`${bothMeans(row, pair.a, pair.b)}; `, strong(row.verdict), "."]), [caption]],
-			cautions: ofDressings(result),
+	const parts = pairsOf(result)
+		.slice(0, 1)
+		.map((pair) => {
+			const { title: heading, rows, caption } = mainRows(pair);
+			const said = rows.map((row) => [`${bothMeans(row, pair.a, pair.b)}; `, strong(row.verdict), "."]);
+			return { heading, sentences: [...said, [caption]], cautions: ofDressings(result) };
 		});
-	}
 	return { title: questionOf(result), parts, cautions: bedsideCautions };
 }
 

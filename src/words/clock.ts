@@ -1,5 +1,5 @@
 import { minutesADay } from "../vocabulary/index.ts";
-import { durationWords } from "./duration.ts";
+import { durationWords } from "./numbers.ts";
 
 /** What a clock needs to know of a scenario; `ScenarioSummary` is one. */
 export interface Clock {
@@ -10,32 +10,23 @@ export interface Clock {
 	readonly horizonMin: number;
 }
 
-const weekdays = ["Sun", "Mon", "Tue", "Wed", "Thu", "Fri", "Sat"];
-const months = [
-	"January",
-	"February",
-	"March",
-	"April",
-	"May",
-	"June",
-	"July",
-	"August",
-	"September",
-	"October",
-	"November",
-	"December",
-];
+const weekdays = "Sun Mon Tue Wed Thu Fri Sat".split(" ");
+const months = "January February March April May June July August September October November December".split(" ");
 
 /** Minutes after the midnight before the start, to the whole minute that is written. */
-const wholeMinute = (atMin: number, clock: Clock): number => Math.round(clock.startClockMin + atMin);
+const wholeMinute = (atMin: number, { startClockMin }: Pick<Clock, "startClockMin">): number =>
+	Math.round(startClockMin + atMin);
 
 const twoDigits = (value: number): string => String(value).padStart(2, "0");
 
 /** '14:20', whatever the day. */
-export function timeOfDay(atMin: number, clock: Clock): string {
+export function timeOfDay(atMin: number, clock: Pick<Clock, "startClockMin">): string {
 	const minute = ((wholeMinute(atMin, clock) % minutesADay) + minutesADay) % minutesADay;
 	return `${twoDigits(Math.floor(minute / 60))}:${twoDigits(minute % 60)}`;
 }
+
+/** '07:00' for 420. */
+export const clockWords = (clockMin: number): string => timeOfDay(clockMin, { startClockMin: 0 });
 
 /** 0 on the day of the start, 1 on the next. */
 export const dayOffset = (atMin: number, clock: Clock): number => Math.floor(wholeMinute(atMin, clock) / minutesADay);
@@ -47,21 +38,19 @@ const calendarDay = (offset: number, clock: Clock): Date => {
 	return day;
 };
 
-/** 'Tue 3 March'. */
-export function dateWords(offset: number, clock: Clock): string {
-	const day = calendarDay(offset, clock);
-	return `${weekdays[day.getUTCDay()]} ${day.getUTCDate()} ${months[day.getUTCMonth()]}`;
-}
+const weekdayWords = (offset: number, clock: Clock): string => weekdays[calendarDay(offset, clock).getUTCDay()] ?? "";
 
 /** 'March', where an axis names days only by number. */
 export const monthWords = (offset: number, clock: Clock): string =>
 	months[calendarDay(offset, clock).getUTCMonth()] ?? "";
 
 /** 'Tue 3', for a narrow axis. */
-export function shortDate(offset: number, clock: Clock): string {
-	const day = calendarDay(offset, clock);
-	return `${weekdays[day.getUTCDay()]} ${day.getUTCDate()}`;
-}
+export const shortDate = (offset: number, clock: Clock): string =>
+	`${weekdayWords(offset, clock)} ${calendarDay(offset, clock).getUTCDate()}`;
+
+/** 'Tue 3 March'. */
+export const dateWords = (offset: number, clock: Clock): string =>
+	`${shortDate(offset, clock)} ${monthWords(offset, clock)}`;
 
 /** 'Mon 2 March 2026', for a heading. */
 export const fullDate = (offset: number, clock: Clock): string =>
@@ -77,12 +66,12 @@ const weekdaySays = (clock: Clock): boolean => clock.horizonMin <= 36 * 60;
 export function dayWords(atMin: number, clock: Clock): string {
 	const offset = dayOffset(atMin, clock);
 	if (!weekdaySays(clock) || offset < 0 || offset > 6) return dateWords(offset, clock);
-	return offset === 0 ? "" : (weekdays[calendarDay(offset, clock).getUTCDay()] ?? "");
+	return offset === 0 ? "" : weekdayWords(offset, clock);
 }
 
 /** The same with the first day named, too: 'Mon'. For what goes back to it after another day has been named. */
 export const everyDayWords = (atMin: number, clock: Clock): string =>
-	dayWords(atMin, clock) || (weekdays[calendarDay(dayOffset(atMin, clock), clock).getUTCDay()] ?? "");
+	dayWords(atMin, clock) || weekdayWords(dayOffset(atMin, clock), clock);
 
 /** '14:20', 'Tue 02:10', 'Tue 3 March 02:10'. */
 export function clockTime(atMin: number, clock: Clock): string {
@@ -104,12 +93,16 @@ export const isInstant = (fromMin: number, toMin: number, clock: Clock): boolean
 /** 'between 19:05 and 21:40', 'between 23:05 and Tue 01:10', 'Tue between 01:05 and 02:40', 'at 19:00', 'Tue at 02:10'. */
 export function timeRange(fromMin: number, toMin: number, clock: Clock): string {
 	const [first, last] = [dayWords(fromMin, clock), dayWords(toMin, clock)];
-	if (isInstant(fromMin, toMin, clock))
-		return first === "" ? `at ${timeOfDay(fromMin, clock)}` : `${first} at ${timeOfDay(fromMin, clock)}`;
-	if (first === last && first !== "")
-		return `${first} between ${timeOfDay(fromMin, clock)} and ${timeOfDay(toMin, clock)}`;
-	return `between ${clockTime(fromMin, clock)} and ${clockTime(toMin, clock)}`;
+	if (first !== last) return `between ${clockTime(fromMin, clock)} and ${clockTime(toMin, clock)}`;
+	const times = timesBetween(fromMin, toMin, clock);
+	return first === "" ? times : `${first} ${times}`;
 }
+
+/** 'between 19:05 and 21:40' or 'at 19:00', where the day has been named. */
+export const timesBetween = (fromMin: number, toMin: number, clock: Clock): string =>
+	isInstant(fromMin, toMin, clock)
+		? `at ${timeOfDay(fromMin, clock)}`
+		: `between ${timeOfDay(fromMin, clock)} and ${timeOfDay(toMin, clock)}`;
 
 /** The days that a report is about, so that a paper can be matched to them. */
 export const spanWords = (clock: Clock): string =>
@@ -127,3 +120,24 @@ export const dateAt = (atMin: number, start: Pick<Clock, "start">): string => wa
 
 /** `2026-03-05T14:00`. */
 export const dateTimeAt = (atMin: number, start: Pick<Clock, "start">): string => wallClock(atMin, start).slice(0, 16);
+
+interface Shift {
+	readonly shift: "day" | "night";
+	readonly startMin: number;
+	readonly endMin: number;
+}
+
+const halfDay = 720;
+
+/** The shifts that a span of time touches, cut to it. */
+export function shiftsBetween(fromMin: number, toMin: number, clock: Clock): Shift[] {
+	const shifts: Shift[] = [];
+	const firstBoundary = Math.floor((clock.startClockMin + fromMin - 420) / halfDay) * halfDay + 420;
+	for (let start = firstBoundary; start - clock.startClockMin < toMin; start += halfDay) {
+		const startMin = Math.max(fromMin, start - clock.startClockMin);
+		const endMin = Math.min(toMin, start + halfDay - clock.startClockMin);
+		const isDay = ((start - 420) / halfDay) % 2 === 0;
+		if (endMin > startMin) shifts.push({ shift: isDay ? "day" : "night", startMin, endMin });
+	}
+	return shifts;
+}

@@ -2,7 +2,7 @@ import type { ListedHappening, Schedule } from "../results/index.ts";
 import type { HappeningKind } from "../vocabulary/index.ts";
 import { type Clock, clockTime, timeOfDay } from "./clock.ts";
 import { conditionWords } from "./code-words.ts";
-import { durationWords } from "./duration.ts";
+import { durationWords } from "./numbers.ts";
 
 const whatHappens: { readonly [K in HappeningKind]: string } = {
 	transfer: "Transfer",

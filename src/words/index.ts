@@ -2,6 +2,7 @@
 export {
 	type Clock,
 	clockTime,
+	clockWords,
 	dateAt,
 	dateTimeAt,
 	dateWords,
@@ -11,11 +12,13 @@ export {
 	fullDate,
 	isInstant,
 	monthWords,
+	shiftsBetween,
 	shortDate,
 	spanWords,
 	timeOfDay,
 	timeRange,
 	timeSpan,
+	timesBetween,
 } from "./clock.ts";
 export {
 	canisterReasonWords,
@@ -25,17 +28,29 @@ export {
 	phaseWords,
 	sourceReasonWords,
 } from "./code-words.ts";
-export { durationWords, periodWords } from "./duration.ts";
 export { happeningWords, soundsWords } from "./happening-words.ts";
-export { decimalsFor, type MeasureScale, meanDecimals, measured, perHorizon, unitWords } from "./measure-number.ts";
-export { inSentence, measureWords } from "./measure-words.ts";
+export {
+	decimalsFor,
+	differenceDecimals,
+	isFound,
+	type MeasureScale,
+	meanDecimals,
+	measured,
+	perHorizon,
+	scaleOf,
+	unitWords,
+	verdictWords,
+} from "./measure-number.ts";
+export { inSentence, measureWords, totalDecimals, totalWords } from "./measure-words.ts";
 export {
 	counted,
 	depthWords,
+	durationWords,
 	figureWords,
 	measureHeading,
 	numberWord,
 	percentWords,
+	periodWords,
 	plainNumber,
 	rangeWords,
 	spreadRange,
@@ -61,11 +76,9 @@ export {
 	type Piece,
 	type Sentence,
 	sentenceEnd,
+	sentenceInner,
 	sentenceStart,
 	sentenceText,
 	strong,
 } from "./sentences.ts";
-export { shiftsBetween } from "./shifts.ts";
-export { totalDecimals, totalWords } from "./total-words.ts";
-export { differenceDecimals, isFound, verdictWords } from "./verdict-words.ts";
 export { wardName } from "./ward-name.ts";

@@ -1,6 +1,38 @@
+import { supportedDigits } from "../physics/index.ts";
 import type { Condition, MeasureName, TotalName } from "../vocabulary/index.ts";
 import { conditionWords } from "./code-words.ts";
-import { totalWords } from "./total-words.ts";
+import { sentenceInner } from "./sentences.ts";
+
+/** How a total is called, and digits after the point that it deserves. */
+export const totalWords: { readonly [N in TotalName]: { readonly name: string; readonly decimals: number } } = {
+	fills: { name: "Fills started", decimals: 1 },
+	washes: { name: "Washes (drains finished)", decimals: 1 },
+	instilledMl: { name: "Solution instilled", decimals: 0 },
+	exudateMl: { name: "Exudate", decimals: 0 },
+	toCanisterMl: { name: "To the canister", decimals: 0 },
+	woundOutputMl: { name: "of it wound output", decimals: 0 },
+	notReturnedMl: { name: "Solution that did not come back", decimals: 1 },
+	weptMl: { name: "Wept at the edge", decimals: 1 },
+	discardedMl: { name: "Discarded with dressings", decimals: 1 },
+	inDressingMl: { name: "In the dressing at the end", decimals: 1 },
+	solutionWastedMl: { name: "Solution wasted", decimals: 0 },
+	underSuctionMin: { name: "Under suction", decimals: 0 },
+	wetMin: { name: "Wet (fill and dwell)", decimals: 1 },
+	offSuctionMin: { name: "Off suction", decimals: 1 },
+	meanExudateShare: { name: "Mean exudate share at the bed", decimals: 3 },
+	breaches: { name: "Breaches of the seal", decimals: 2 },
+	alarms: { name: "Alarms", decimals: 2 },
+	nightCalls: { name: "Calls at night (19:00 to 07:00)", decimals: 2 },
+	nurseMin: { name: "Hands-on time of nurses", decimals: 1 },
+	canisterChanges: { name: "Canisters changed", decimals: 2 },
+	sourceChanges: { name: "Solution renewed", decimals: 2 },
+	dressingChanges: { name: "Dressings changed", decimals: 2 },
+	portsReplaced: { name: "Ports replaced", decimals: 2 },
+};
+
+/** Digits after the point of a mean: those that its interval supports; without one the total's own. */
+export const totalDecimals = (name: TotalName, halfWidth: number | null): number =>
+	supportedDigits(halfWidth) ?? totalWords[name].decimals;
 
 /** How a measure is called, written and compared. */
 export interface MeasureWords {
@@ -17,7 +49,6 @@ export interface MeasureWords {
 	readonly matter: Matter;
 }
 
-/** In words of a sentence. */
 type Matter =
 	| "washing"
 	| "dilution"
@@ -38,8 +69,8 @@ const words =
 const count = words(2, "fewer", "more");
 const volume = words(0, "less", "more");
 const time = words(1, "shorter", "longer");
+const often = words(3, "less often", "more often");
 
-/** A total as a table of totals calls it. */
 const total = (name: TotalName): string => totalWords[name].name;
 
 export const measureWords: { readonly [N in MeasureName]: MeasureWords } = {
@@ -61,11 +92,7 @@ export const measureWords: { readonly [N in MeasureName]: MeasureWords } = {
 	toCanisterMl: volume("Drained to the canister", "canisters"),
 	canisterChanges: count(total("canisterChanges"), "canisters"),
 	firstCanisterChangeMin: words(0, "earlier", "later")("First canister change, after the start", "canisters"),
-	canisterLastsShift: words(
-		3,
-		"less often",
-		"more often",
-	)("Canister lasts the first shift, share of days", "canisters"),
+	canisterLastsShift: often("Canister lasts the first shift, share of days", "canisters"),
 	"alarms.canister-at-capacity": alarm("canister-at-capacity", "canisters"),
 	weptMl: volume(total("weptMl"), "leaks"),
 	breaches: count(total("breaches"), "leaks"),
@@ -97,5 +124,5 @@ function alarm(condition: Condition, matter: Matter): MeasureWords {
 /** Inside a sentence. */
 export const inSentence = (name: MeasureName): string => {
 	const { label, sentence } = measureWords[name];
-	return sentence ?? `${label.charAt(0).toLowerCase()}${label.slice(1)}`;
+	return sentence ?? sentenceInner(label);
 };

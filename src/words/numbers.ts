@@ -55,10 +55,7 @@ export function spreadRange(spread: Pick<Spread, "p10" | "p90">, words: (value: 
 
 /** Digits after the point that show three figures of the largest of some numbers: 0 from 100, 1 from 10, 2 from 1 … 6 at most. */
 export function threeFigures(values: readonly number[]): number {
-	const most = values.reduce(
-		(largest, value) => (Number.isFinite(value) ? Math.max(largest, Math.abs(value)) : largest),
-		0,
-	);
+	const most = Math.max(0, ...values.filter(Number.isFinite).map(Math.abs));
 	if (most === 0) return 0;
 	return Math.min(6, Math.max(0, 2 - Math.floor(Math.log10(most))));
 }
@@ -72,3 +69,28 @@ export function figureWords(value: number, decimals: number, unit: string): stri
 
 /** 'Washes, a day': a measure with its unit, as a heading. */
 export const measureHeading = (label: string, unit: string): string => (unit === "" ? label : `${label}, ${unit}`);
+
+/** '31 s', '5.8 min', '17 min', '2 h 30 min', '3 d 4 h': as much as a reader at the bedside uses. */
+export function durationWords(durationMin: number): string {
+	if (durationMin < 0) return `−${durationWords(-durationMin)}`;
+	if (durationMin < 1) {
+		const seconds = Math.round(durationMin * 60);
+		return seconds === 60 ? "1 min" : `${seconds} s`;
+	}
+	if (durationMin < 9.95) return `${Number(durationMin.toFixed(1))} min`;
+	const minutes = Math.round(durationMin);
+	if (minutes < 60) return `${minutes} min`;
+	if (minutes < 48 * 60) return joined(Math.floor(minutes / 60), "h", minutes % 60, "min");
+	const hours = Math.round(durationMin / 60);
+	return joined(Math.floor(hours / 24), "d", hours % 24, "h");
+}
+
+const joined = (large: number, largeUnit: string, small: number, smallUnit: string): string =>
+	small === 0 ? `${large} ${largeUnit}` : `${large} ${largeUnit} ${small} ${smallUnit}`;
+
+/** '2 h', '3.5 h', '50 min': a period as a regimen is spoken of. */
+export function periodWords(minutes: number): string {
+	return minutes >= 60 && minutes % 6 === 0 && minutes < 48 * 60
+		? `${plainNumber(minutes / 60, 1)} h`
+		: durationWords(minutes);
+}

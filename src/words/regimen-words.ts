@@ -1,7 +1,6 @@
 import type { DressingSummary, Schedule } from "../results/index.ts";
 import { type Clock, clockTime } from "./clock.ts";
-import { durationWords } from "./duration.ts";
-import { depthWords, volumeWords } from "./numbers.ts";
+import { depthWords, durationWords, volumeWords } from "./numbers.ts";
 
 type Regimen = DressingSummary["regimens"][number];
 
@@ -67,10 +66,8 @@ export function regimenLine(
 	const next = later.map((regimen, i) => {
 		const before = dressing.regimens[i];
 		// Told again where it is another, or leads to another depth.
-		const again =
-			withDrawdown &&
-			before !== undefined &&
-			(before.drawdown !== regimen.drawdown || before.depthMmHg !== regimen.depthMmHg);
+		const isOther = before.drawdown !== regimen.drawdown || before.depthMmHg !== regimen.depthMmHg;
+		const again = withDrawdown && isOther;
 		const takeover = takeovers.find((one) => one.regimen === i + 1);
 		const waited = takeover !== undefined && waits(takeover) ? ` (set for ${clockTime(regimen.fromMin, clock)})` : "";
 		return `; from ${clockTime(takeover?.atMin ?? regimen.fromMin, clock)}${waited} ${regimenWords(regimen)}${again ? `; ${drawdownWords(regimen)}` : ""}`;

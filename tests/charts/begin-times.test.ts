@@ -1,7 +1,8 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { clockPieces, clockWords } from "../../src/charts/begin-times/clock-face.ts";
+import { clockPieces } from "../../src/charts/begin-times/clock-face.ts";
 import { beginTimes } from "../../src/charts/index.ts";
+import { clockWords } from "../../src/words/index.ts";
 import { sixBeginnings } from "./begin-times-examples.ts";
 import { document, options, textsOf, wordsOf } from "./example.ts";
 

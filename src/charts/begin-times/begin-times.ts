@@ -1,14 +1,12 @@
 import { scaleLinear } from "d3-scale";
 import { minutesADay } from "../../vocabulary/index.ts";
-import { counted, percentWords } from "../../words/index.ts";
+import { clockWords, counted, percentWords } from "../../words/index.ts";
 import type { ChartOptions } from "../kit/chart.ts";
 import { ComparisonChart, type ComparisonWords } from "../kit/comparison-chart.ts";
 import { textWidth, widestText, wrappedText } from "../kit/fitted-text.ts";
 import { group, levelLine, text, uprightLine } from "../kit/shape.ts";
 import { smallLetters, smallPx, textPx } from "../theme/letters.ts";
-import { clearWindows } from "./clear-windows.ts";
-import { clockWords } from "./clock-face.ts";
-import type { BeginTimesData, BeginTimesRow } from "./data.ts";
+import { type BeginTimesData, type BeginTimesRow, clearWindows } from "./clock-face.ts";
 import { beginKey, beginRow } from "./row.ts";
 
 const rowPx = 42;
@@ -22,7 +20,7 @@ export function beginTimes(data: BeginTimesData, document: Document, options: Ch
 	const [leftPx, rightPx] = [isNarrow ? 4 : labelPx + 12, widthPx - (isNarrow ? 4 : 20)];
 	const fromMin = data.fromClockMin ?? 0;
 	const x = scaleLinear([0, minutesADay], [leftPx, rightPx]);
-	const windows = clearWindows(data.windows, { x, fromMin, topPx: headPx + keyPx + 8, widthPx });
+	const windows = clearWindows(data.windows, { x, fromMin, topPx: headPx + keyPx + 8 }, widthPx);
 	const topPx = headPx + keyPx + 8 + windows.heightPx;
 	const ground = group();
 	chart.append(ground, windows.names);
@@ -62,36 +60,24 @@ export function beginTimes(data: BeginTimesData, document: Document, options: Ch
 	return chart.drawnIn(document, y + 24);
 }
 
-/** Room for the times and their notes. */
-const labelRoom = (data: BeginTimesData, widthPx: number): number =>
-	Math.min(
-		widthPx * 0.22,
-		Math.max(
-			widestText(
-				data.rows.map((row) => row.note ?? ""),
-				smallPx,
-			),
-			textWidth("00:00", 14),
-		),
-	);
+function labelRoom({ rows }: BeginTimesData, widthPx: number): number {
+	const notes = rows.map((row) => row.note ?? "");
+	return Math.min(widthPx * 0.22, Math.max(widestText(notes, smallPx), textWidth("00:00", 14)));
+}
 
 const mostNamed = 12;
 
 /** Title, how to read, and what a reader would see in the rows. */
-function beginTimesWords(data: BeginTimesData): ComparisonWords {
-	const more = data.rows.length > mostNamed ? ` And ${data.rows.length - mostNamed} more.` : "";
-	const clear =
-		data.windows.length === 0
-			? ""
-			: ` To be kept clear: ${data.windows.map((window) => `${window.label} ${clockWords(window.startClockMin)} to ${clockWords(window.endClockMin)}`).join(", ")}.`;
-	return {
-		title: data.title,
-		legend: "One row for each time at which the day could begin; its first 24 h on the clock.",
-		description:
-			data.rows.length === 0
-				? "No time was tried."
-				: `${counted(data.rows.length, "time")} tried.${clear} ${data.rows.slice(0, mostNamed).map(rowWords).join(" ")}${more}`,
-	};
+function beginTimesWords({ title, rows, windows }: BeginTimesData): ComparisonWords {
+	const legend = "One row for each time at which the day could begin; its first 24 h on the clock.";
+	if (rows.length === 0) return { title, legend, description: "No time was tried." };
+	const more = rows.length > mostNamed ? ` And ${rows.length - mostNamed} more.` : "";
+	const spans = windows.map(
+		({ label, startClockMin, endClockMin }) => `${label} ${clockWords(startClockMin)} to ${clockWords(endClockMin)}`,
+	);
+	const clear = spans.length === 0 ? "" : ` To be kept clear: ${spans.join(", ")}.`;
+	const named = rows.slice(0, mostNamed).map(rowWords).join(" ");
+	return { title, legend, description: `${counted(rows.length, "time")} tried.${clear} ${named}${more}` };
 }
 
 function rowWords(row: BeginTimesRow): string {

@@ -1,41 +1,36 @@
 import { minutesADay } from "../../vocabulary/index.ts";
-import { percentWords } from "../../words/index.ts";
+import { clockWords, percentWords } from "../../words/index.ts";
 import type { KeyItem } from "../kit/comparison-chart.ts";
 import { textWidth } from "../kit/fitted-text.ts";
 import { barPath, cellNumber, currentMark } from "../kit/marks.ts";
 import { circle, group, path, rect, type Shape, tooltip } from "../kit/shape.ts";
-import type { Scale } from "../kit/value-axis.ts";
 import { heatEdges, heatStep } from "../theme/palette.ts";
 import { ifAtAll, leastProbability } from "../time/canister-panel.ts";
-import { clearBand } from "./clear-windows.ts";
-import { clockPieces, clockWords, onClock } from "./clock-face.ts";
-import type { BeginTimesData, BeginTimesRow } from "./data.ts";
+import {
+	type BeginTimesData,
+	type BeginTimesRow,
+	type ClockPlace,
+	clearBand,
+	clockPieces,
+	onClock,
+} from "./clock-face.ts";
 
 const binMin = 30;
 const cellPx = 15;
 /** From this chance on a half-hour carries its number where it fits. */
 const numbered = 0.05;
 
-interface RowPlace {
-	readonly x: Scale;
-	readonly fromMin: number;
-	readonly topPx: number;
-}
-
 /** Canister changes as bars above, alarm chances as half-hours below, and where the day begins. */
-export function beginRow(row: BeginTimesRow, place: RowPlace): Shape {
+export function beginRow(row: BeginTimesRow, place: ClockPlace): Shape {
 	const mark = row.current === true ? currentMark : beginMark;
-	return group(
-		...alarmCells(row, place),
-		...changeBars(row, place),
-		mark(place.x(onClock(row.startClockMin, place.fromMin)), place.topPx + 12),
-	);
+	const beginPx = place.x(onClock(row.startClockMin, place.fromMin));
+	return group(...alarmCells(row, place), ...changeBars(row, place), mark(beginPx, place.topPx + 12));
 }
 
 /** A triangle that points at what follows. */
 const beginMark = (x: number, y: number): Shape => path("ink", `M${x.toFixed(2)},${y - 6}l8,6l-8,6Z`);
 
-function alarmCells(row: BeginTimesRow, { x, fromMin, topPx }: RowPlace): Shape[] {
+function alarmCells(row: BeginTimesRow, { x, fromMin, topPx }: ClockPlace): Shape[] {
 	const top = topPx + 24;
 	const binPx = x(binMin) - x(0);
 	const size = [11, 10, 9].find((one) => textWidth("00", one) <= binPx - 1);
@@ -49,12 +44,9 @@ function alarmCells(row: BeginTimesRow, { x, fromMin, topPx }: RowPlace): Shape[
 			const [left, right] = [x(from), x(to)];
 			// A half-hour that the end of the clock cuts in two may have no room for it.
 			const fits = size !== undefined && chance >= numbered && textWidth(number, size) <= right - left;
+			const box = { x: left + 0.3, y: top, width: Math.max(0.6, right - left - 0.6), height: cellPx };
 			return [
-				rect(
-					`heat${step}`,
-					{ x: left + 0.3, y: top, width: Math.max(0.6, right - left - 0.6), height: cellPx },
-					tooltip(words),
-				),
+				rect(`heat${step}`, box, tooltip(words)),
 				...(fits ? [cellNumber(number, `heat${step}-text`, (left + right) / 2, top + cellPx / 2, size)] : []),
 			];
 		});
@@ -62,27 +54,27 @@ function alarmCells(row: BeginTimesRow, { x, fromMin, topPx }: RowPlace): Shape[
 }
 
 /** Neighbouring changes stand at two heights, since their ranges may overlap; those in fewer than half of the days are dashed. */
-function changeBars(row: BeginTimesRow, { x, fromMin, topPx }: RowPlace): Shape[] {
+function changeBars(row: BeginTimesRow, { x, fromMin, topPx }: ClockPlace): Shape[] {
 	return row.canisterChanges.flatMap(({ p10Min, p50Min, p90Min, probabilityWithinHorizon: chance }, index) => {
 		if (chance < leastProbability || p10Min >= minutesADay) return [];
 		const y = topPx + (index % 2 === 0 ? 8 : 17);
 		const start = row.startClockMin + p10Min;
 		const end = row.startClockMin + Math.min(p90Min, minutesADay);
-		const often = chance >= 0.5;
+		const [barClass, dotClass] =
+			chance >= 0.5 ? ["canister-edge", "canister-mark"] : ["canister-edge dashed", "canister-edge hollow"];
 		const middle = x(onClock(row.startClockMin + p50Min, fromMin));
 		return [
 			group(
 				tooltip(`change ${index + 1}: between ${clockWords(start)} and ${clockWords(end)}${ifAtAll(chance)}`),
 				...clockPieces(start, end, fromMin).map(({ from, to }) =>
-					path(often ? "canister-edge" : "canister-edge dashed", barPath(x(from), Math.max(x(to), x(from) + 2), y, 4)),
+					path(barClass, barPath(x(from), Math.max(x(to), x(from) + 2), y, 4)),
 				),
-				p50Min < minutesADay ? circle(often ? "canister-mark" : "canister-edge hollow", middle, y, 3.5) : null,
+				p50Min < minutesADay ? circle(dotClass, middle, y, 3.5) : null,
 			),
 		];
 	});
 }
 
-/** What the marks of a row mean. */
 export const beginKey = (data: BeginTimesData): (KeyItem | null)[] => [
 	{ words: "the day begins", sample: (x, y) => beginMark(x - 4, y) },
 	data.rows.some((row) => row.current) ? { words: "the current time", sample: currentMark } : null,
@@ -94,12 +86,10 @@ export const beginKey = (data: BeginTimesData): (KeyItem | null)[] => [
 	},
 	{
 		words: `chance that an alarm starts in a half-hour: from ${heatEdges[0] * 100} %, stronger for more; in % from 5 % on, where there is room`,
-		sample: (x, y) =>
-			group(
-				...[1, 3, 5].map((step, index) =>
-					rect(`heat${step}`, { x: x - 10 + index * 7, y: y - 7, width: 6.5, height: 14 }),
-				),
-			),
+		sample: (x, y) => {
+			const cell = (step: number, at: number) => rect(`heat${step}`, { x: at, y: y - 7, width: 6.5, height: 14 });
+			return group(cell(1, x - 10), cell(3, x - 3), cell(5, x + 4));
+		},
 	},
 	data.windows.length > 0
 		? { words: "to be kept clear", sample: (x, y) => group(...clearBand(x - 9, x + 9, y - 8, y + 8)) }

@@ -1,11 +1,11 @@
 import { scaleLinear } from "d3-scale";
-import { area, curveStepAfter, line } from "d3-shape";
+import { curveStepAfter } from "d3-shape";
 import type { CountSeries } from "../../results/index.ts";
 import { minutesADay } from "../../vocabulary/index.ts";
 import { type Clock, dateWords, dayOffset, plainNumber } from "../../words/index.ts";
 import type { ChartOptions } from "../kit/chart.ts";
 import { path, shape, text, tooltip, uprightLine } from "../kit/shape.ts";
-import type { Point } from "../time/curve.ts";
+import { areaFromZero, lineThrough, type Point } from "../time/curve.ts";
 import { TimeChart } from "../time/time-chart.ts";
 import { plotLine, rowLabel } from "../time/time-plot.ts";
 
@@ -55,20 +55,11 @@ export function countBand(data: CountBandData, document: Document, options: Char
 		return first === undefined ? [] : [[fromMin, first], ...ends];
 	};
 	const low = points(series.p10);
-	const band = area<Point>()
-		.x(([at]) => plot.x(at))
-		.y0((_, i) => y(low[i]?.[1] ?? 0))
-		.y1(([, value]) => y(value))
-		.curve(curveStepAfter)
-		.digits(1);
-	const median = line<Point>()
-		.x(([at]) => plot.x(at))
-		.y(([, value]) => y(value))
-		.curve(curveStepAfter)
-		.digits(1);
+	const band = areaFromZero(plot.x, y, 1).curve(curveStepAfter);
+	const median = lineThrough(plot.x, y).curve(curveStepAfter).digits(1);
 	chart.append(
 		...y.ticks(4).flatMap((tick) => [plotLine(plot, "rule", y(tick)), rowLabel(plot, y(tick), plainNumber(tick, 1))]),
-		path("canister-band", band(points(series.p90))),
+		path("canister-band", band.y0((_, i) => y(low[i]?.[1] ?? 0))(points(series.p90))),
 		path("canister-edge", median(points(series.p50))),
 		...data.levels.map(({ value }) => plotLine(plot, "level", y(value))),
 	);

@@ -1,20 +1,11 @@
 import type { KeyItem } from "../kit/comparison-chart.ts";
-import {
-	cellNumber,
-	currentWords,
-	diamondPath,
-	hatchPattern,
-	hatchStroke,
-	heavyOutline,
-	usualWords,
-} from "../kit/marks.ts";
+import { cellNumber, diamondPath, hatchPattern, hatchStroke, heavyOutline, markWords } from "../kit/marks.ts";
 import { circle, group, path, rect, type Shape, type Sides, shape, tooltip } from "../kit/shape.ts";
-import type { DesignMapCell, DesignMapData } from "./data.ts";
+import type { DesignMapCell, DesignMapData } from "./layout.ts";
 
 /** Where a cell stands, and which shade it has. */
 export type CellPlace = Sides & { readonly step: number };
 
-/** What marks a cell. */
 export type CellMarks = Omit<DesignMapCell, "x" | "y" | "value">;
 
 /** Cells with no corners to put a mark in. */
@@ -57,19 +48,15 @@ export const regimenMarks = (cell: CellMarks, place: CellPlace): Shape[] => [
 	...(cell.current === true ? [currentCell(place)] : []),
 ];
 
-/** A heavy outline with a dot in its lower left corner. */
 function currentCell({ step, ...box }: CellPlace): Shape {
 	const { x, y, width, height } = box;
 	const ink = `shade${step}-text`;
-	return group(
-		...heavyOutline(box, 5.5, 2.8),
-		isSmall(box)
-			? circle(ink, x + width / 2, y + height / 2, Math.min(3, width / 4))
-			: circle(ink, x + 7, y + height - 6.5, 3.2),
-	);
+	const dot = isSmall(box)
+		? circle(ink, x + width / 2, y + height / 2, Math.min(3, width / 4))
+		: circle(ink, x + 7, y + height - 6.5, 3.2);
+	return group(...heavyOutline(box, 5.5, 2.8), dot);
 }
 
-/** A diamond in its lower right corner. */
 function usualCell(place: CellPlace): Shape {
 	const { x, y, width, height, step } = place;
 	const diamond = isSmall(place)
@@ -78,38 +65,32 @@ function usualCell(place: CellPlace): Shape {
 	return path(`shade${step}-text`, diamond);
 }
 
-/** A place without a value. */
 export const emptyCell = ({ x, y, width, height }: Sides): Shape =>
 	rect("rule absent", { x: x + 2, y: y + 2, width: Math.max(1, width - 4), height: Math.max(1, height - 4) });
 
 /** Hatching for pale and for strong shades, each in the colour of text on them. */
-export const mapHatching = (id: string): Shape =>
-	shape(
-		"defs",
-		{},
-		hatchPattern(`${id}-low`, 5, hatchStroke("shade0-stroke light", 5)),
-		hatchPattern(`${id}-high`, 5, hatchStroke("shade6-stroke light", 5)),
-	);
+export function mapHatching(id: string): Shape {
+	const pale = hatchPattern(`${id}-low`, 5, hatchStroke("shade0-stroke light", 5));
+	return shape("defs", {}, pale, hatchPattern(`${id}-high`, 5, hatchStroke("shade6-stroke light", 5)));
+}
 
 /** What the marks mean, those that occur. */
 export function designMapKey(data: DesignMapData, hatchId: string): (KeyItem | null)[] {
 	const cells = data.maps.flatMap((map) => map.cells);
 	const place = (x: number, y: number) => ({ x: x - 11, y: y - 9, width: 20, height: 16, step: 1 });
-	const sample =
-		(mark: keyof CellMarks) =>
-		(x: number, y: number): Shape => {
-			const cell = mapCell({ [mark]: true }, place(x, y), hatchId, "", null);
-			const over = regimenMarks({ [mark]: true }, place(x, y));
-			return over.length === 0 ? cell : group(cell, ...over);
-		};
+	const sample = (mark: keyof CellMarks, x: number, y: number): Shape => {
+		const cell = mapCell({ [mark]: true }, place(x, y), hatchId, "", null);
+		const over = regimenMarks({ [mark]: true }, place(x, y));
+		return over.length === 0 ? cell : group(cell, ...over);
+	};
 	const item = (mark: keyof CellMarks, words: string): KeyItem | null =>
-		cells.some((cell) => cell[mark] === true) ? { words, sample: sample(mark) } : null;
+		cells.some((cell) => cell[mark] === true) ? { words, sample: (x, y) => sample(mark, x, y) } : null;
 	const whole = data.x.values.length * data.y.values.length;
 	const missing = data.maps.some((map) => map.cells.filter((cell) => cell.value !== null).length < whole);
 	const { efficientIn = "one measure", constraints } = data;
 	return [
-		item("current", data.currentName ?? currentWords),
-		item("usual", data.usualName ?? usualWords),
+		item("current", data.currentName ?? markWords.current),
+		item("usual", data.usualName ?? markWords.usual),
 		item("efficient", `no other regimen betters it in ${efficientIn} without being worse elsewhere`),
 		item("outside", "outside the usual range of the tissue"),
 		item("broken", constraints === undefined ? "breaks a limit" : `does not keep: ${constraints}`),

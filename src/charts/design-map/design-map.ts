@@ -1,11 +1,18 @@
 import { figureWords, measureHeading, numberWord } from "../../words/index.ts";
 import type { ChartOptions } from "../kit/chart.ts";
 import { ComparisonChart, type ComparisonWords } from "../kit/comparison-chart.ts";
-import { currentWords, usualWords } from "../kit/marks.ts";
+import { markWords } from "../kit/marks.ts";
 import { text } from "../kit/shape.ts";
 import { designMapKey, mapHatching } from "./cell.ts";
-import type { DesignMapCell, DesignMapData, DesignMapPanel } from "./data.ts";
-import { mapLayout, mapRows, measureRanges, panelGapPx } from "./layout.ts";
+import {
+	type DesignMapCell,
+	type DesignMapData,
+	type DesignMapPanel,
+	mapLayout,
+	mapRows,
+	measureRanges,
+	panelGapPx,
+} from "./layout.ts";
 import { headedMap, mapPanel } from "./panel.ts";
 
 /** Small multiples: a heat map for each measure and facet, stronger shade for more, the number in the cell where it fits. */
@@ -24,12 +31,10 @@ export function designMap(data: DesignMapData, document: Document, options: Char
 	for (const row of mapRows(data.maps.slice(...(data.only ?? [])), layout.columns)) {
 		const headed = row.map((map) => headedMap(map, ranges.get(map.measure), layout));
 		const tallest = Math.max(...headed.map((map) => map.headPx));
-		chart.append(
-			...headed.map((map, index) => {
-				const leftPx = index * (layout.panelPx + panelGapPx);
-				return mapPanel(data, map, layout, { leftPx, topPx: y, headPx: tallest, hatchId });
-			}),
-		);
+		for (const [index, map] of headed.entries()) {
+			const leftPx = index * (layout.panelPx + panelGapPx);
+			chart.append(mapPanel(data, map, layout, { leftPx, topPx: y, headPx: tallest, hatchId }));
+		}
 		y += tallest + 18 + data.y.values.length * layout.rowPx + 30 + 22;
 	}
 	return chart.drawnIn(document, y);
@@ -62,8 +67,8 @@ function mapWords(data: DesignMapData, map: DesignMapPanel): string {
 	const at = (cell: DesignMapCell): string => `${data.x.values[cell.x] ?? "?"} and ${data.y.values[cell.y] ?? "?"}`;
 	const number = (value: number): string => figureWords(value, map.decimals, "");
 	const marked = [
-		[data.currentName ?? currentWords, valued.find((cell) => cell.current)],
-		[data.usualName ?? usualWords, valued.find((cell) => cell.usual)],
+		[data.currentName ?? markWords.current, valued.find((cell) => cell.current)],
+		[data.usualName ?? markWords.usual, valued.find((cell) => cell.usual)],
 	] as const;
 	const marks = marked.flatMap(([words, cell]) => (cell === undefined ? [] : [`${words} ${number(cell.value)}`]));
 	const range =

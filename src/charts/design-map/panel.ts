@@ -5,8 +5,7 @@ import { everyNth } from "../kit/value-axis.ts";
 import { smallLetters, smallPx, textLetters } from "../theme/letters.ts";
 import { shadeStep } from "../theme/palette.ts";
 import { emptyCell, mapCell, regimenMarks } from "./cell.ts";
-import type { DesignMapData, DesignMapPanel } from "./data.ts";
-import { type MapLayout, mapNumberSize, type Range } from "./layout.ts";
+import { type DesignMapData, type DesignMapPanel, type MapLayout, mapNumberSize, type Range } from "./layout.ts";
 
 /** A map with what stands over it, heading, facet and range, in lines that fit its width. */
 export function headedMap(map: DesignMapPanel, range: Range | undefined, layout: MapLayout) {

@@ -13,11 +13,7 @@ const widthPx = 240;
 const heightPx = 36;
 
 /** The dot and the bar of one row, to stand in a cell of a table that says the rest in words. */
-export function differenceMark(
-	row: DifferenceRow,
-	document: Document,
-	options: Pick<ChartOptions, "idPrefix" | "styled">,
-): SVGSVGElement {
+export function differenceMark(row: DifferenceRow, document: Document, options: ChartOptions): SVGSVGElement {
 	const chart = new Chart(options, widthPx, { title: row.label, description: row.verdict });
 	chart.append(uprightLine("boundary", widthPx / 2, 0, 20), differenceBar(row, { left: 1, right: widthPx - 1, y: 11 }));
 	return chart.drawnIn(document, heightPx);

@@ -3,14 +3,10 @@ import { ComparisonChart, sideWords } from "../kit/comparison-chart.ts";
 import { textBlock, widestText } from "../kit/fitted-text.ts";
 import { group, levelLine, text, uprightLine } from "../kit/shape.ts";
 import { textLetters, textPx } from "../theme/letters.ts";
-import type { DifferenceRow, DifferenceRowsData } from "./data.ts";
+import { type DifferenceRow, type DifferenceRowsData, differenceWords, meansOf } from "./data.ts";
 import { differenceBar } from "./difference-mark.ts";
-import { differenceWords, meansOf } from "./words.ts";
 
-/**
- * The differences between two regimens, a row a measure: both means, the difference as a dot with its 95 % bar on a scale of
- * its own with zero in the middle, and the verdict in words. Below 600 px the words stand over the bar.
- */
+/** Two regimens, a row a measure: means, the difference on a scale of its own with zero in the middle, the verdict. */
 export function differenceRows(data: DifferenceRowsData, document: Document, options: ChartOptions): SVGSVGElement {
 	const chart = new ComparisonChart(options, differenceWords(data));
 	if (data.rows.length === 0) {
@@ -34,16 +30,8 @@ function appendTable(chart: ComparisonChart, data: DifferenceRowsData): number {
 	const room = widthPx - 4 * gapPx;
 	const meanPx = (index: 0 | 1, name: string): number =>
 		Math.min(room * 0.15, Math.max(widestText([...data.rows.map((row) => meansOf(row)[index]), name], textPx), 44));
-	const labelPx = Math.min(
-		room * 0.22,
-		Math.max(
-			widestText(
-				data.rows.map((row) => row.label),
-				textPx,
-			),
-			60,
-		),
-	);
+	const labels = data.rows.map((row) => row.label);
+	const labelPx = Math.min(room * 0.22, Math.max(widestText(labels, textPx), 60));
 	const [aPx, bPx] = [meanPx(0, data.a), meanPx(1, data.b)];
 	const aRight = labelPx + gapPx + aPx;
 	const bRight = aRight + gapPx + bPx;
@@ -71,8 +59,7 @@ function appendTable(chart: ComparisonChart, data: DifferenceRowsData): number {
 		const means = meansOf(row);
 		const label = textBlock(row.label, textLetters, labelPx, 4);
 		const verdict = textBlock(row.verdict, textLetters, verdictPx, 6);
-		const meanA = textBlock(means[0], textLetters, aPx + 4, 3);
-		const meanB = textBlock(means[1], textLetters, bPx + 4, 3);
+		const [meanA, meanB] = [textBlock(means[0], textLetters, aPx + 4, 3), textBlock(means[1], textLetters, bPx + 4, 3)];
 		const place = (x: number) => ({ class: toneOf(row), x, y: y + 21 });
 		ground.append(levelLine("rule", 0, widthPx, y));
 		chart.append(

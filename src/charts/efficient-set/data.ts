@@ -1,3 +1,7 @@
+import { counted, figureWords, numberWord } from "../../words/index.ts";
+import type { ComparisonWords } from "../kit/comparison-chart.ts";
+import { markWords } from "../kit/marks.ts";
+
 export interface EfficientSetData {
 	readonly title: string;
 	readonly x: EfficientSetMeasure;
@@ -30,4 +34,40 @@ export interface EfficientSetPoint {
 	readonly usual?: boolean;
 	/** Breaks a constraint. */
 	readonly broken?: boolean;
+}
+
+const mostNamed = 12;
+
+const measured = (value: number, { decimals, unit }: EfficientSetMeasure): string => figureWords(value, decimals, unit);
+
+/** The two measures of a point, as they are written. */
+export const bothMeasures = ({ x, y }: EfficientSetData, point: EfficientSetPoint) =>
+	[measured(point.x, x), measured(point.y, y)] as const;
+
+export const thirdWords = ({ third }: EfficientSetData, point: EfficientSetPoint): string =>
+	third === undefined || point.third === undefined ? "" : `${third.label} ${measured(point.third, third)}`;
+
+/** Title, how to read, and what a reader would see among the points. */
+export function efficientSetWords(data: EfficientSetData): ComparisonWords {
+	const efficient = data.points.filter((point) => point.efficient);
+	const pointWords = (name: string, point: EfficientSetPoint): string => {
+		const third = thirdWords(data, point);
+		const [x, y] = bothMeasures(data, point);
+		return `${name}: ${data.x.label} ${x}, ${data.y.label} ${y}${third === "" ? "" : `, ${third}`}`;
+	};
+	const named = efficient.slice(0, mostNamed).map((point) => pointWords(point.label, point));
+	const more = efficient.length > mostNamed ? [`${numberWord(efficient.length - mostNamed)} more`] : [];
+	const marked = (["current", "usual"] as const).flatMap((mark) => {
+		const point = data.points.find((one) => one[mark] === true);
+		if (point === undefined) return [];
+		const inSet = point.efficient ? "in the set" : "another regimen is better all round";
+		return [`${pointWords(`${markWords[mark]}, ${point.label}`, point)} (${inSet}).`];
+	});
+	const all = `${numberWord(efficient.length)} in the efficient set: ${[...named, ...more].join("; ")}.`;
+	const set = efficient.length === 0 ? "None is in the efficient set." : all;
+	return {
+		title: data.title,
+		legend: "Each mark is a regimen. Which of the named ones is right is the clinician's choice.",
+		description: [`${counted(data.points.length, "regimen")}, ${set}`, ...marked].join(" "),
+	};
 }

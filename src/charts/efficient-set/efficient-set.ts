@@ -2,13 +2,12 @@ import { measureHeading } from "../../words/index.ts";
 import type { ChartOptions } from "../kit/chart.ts";
 import { ComparisonChart, type KeyItem } from "../kit/comparison-chart.ts";
 import { textBlock } from "../kit/fitted-text.ts";
-import { currentMark, currentWords, usualMark, usualWords } from "../kit/marks.ts";
+import { currentMark, markWords, usualMark } from "../kit/marks.ts";
 import { circle, path, type Shape, shape, text, tooltip } from "../kit/shape.ts";
 import { labelledTicks, levelAxis, tickLines, tickNumbers, valueScale } from "../kit/value-axis.ts";
 import { textLetters } from "../theme/letters.ts";
-import type { EfficientSetData, EfficientSetMeasure, EfficientSetPoint } from "./data.ts";
+import { type EfficientSetData, type EfficientSetMeasure, type EfficientSetPoint, efficientSetWords } from "./data.ts";
 import { namedPoints } from "./names.ts";
-import { efficientSetWords } from "./words.ts";
 
 /** Letters of a title of an axis are bold. */
 const letters = { sizePx: 14.5, linePx: textLetters.linePx };
@@ -66,42 +65,28 @@ export function efficientSet(data: EfficientSetData, document: Document, options
 }
 
 /** A pale ring, or a cross where a limit is not kept. */
-const paleMark = (x: number, y: number, { broken, label }: Pick<EfficientSetPoint, "broken" | "label">): Shape =>
-	broken === true
-		? shape(
-				"path",
-				{ class: "unsure-edge", d: `M${(x - 3.5).toFixed(2)},${(y - 3.5).toFixed(2)}l7,7m0,-7l-7,7` },
-				tooltip(label),
-			)
-		: circle("unsure-edge faint", x, y, 3.5, tooltip(label));
+function paleMark(x: number, y: number, { broken, label }: Pick<EfficientSetPoint, "broken" | "label">): Shape {
+	if (broken !== true) return circle("unsure-edge faint", x, y, 3.5, tooltip(label));
+	const cross = `M${(x - 3.5).toFixed(2)},${(y - 3.5).toFixed(2)}l7,7m0,-7l-7,7`;
+	return shape("path", { class: "unsure-edge", d: cross }, tooltip(label));
+}
 
-/** A full dot. */
 const efficientMark = (x: number, y: number, label: string): Shape => circle("found", x, y, 5, tooltip(label));
 
 /** What the marks of the scatter mean, those that occur. */
 function efficientKey({ points, constraints }: EfficientSetData): (KeyItem | null)[] {
-	const item = (
-		has: (point: EfficientSetPoint) => boolean | undefined,
-		words: string,
-		sample: KeyItem["sample"],
-	): KeyItem | null => (points.some(has) ? { words, sample } : null);
+	const item = (occurs: boolean, words: string, sample: KeyItem["sample"]) => (occurs ? { words, sample } : null);
+	const others = points.filter(({ efficient }) => !efficient);
+	const broken = others.filter((point) => point.broken);
+	const isMarked = (mark: "current" | "usual") => points.some((point) => point[mark]);
+	const pale = (isBroken: boolean) => (x: number, y: number) => paleMark(x, y, { label: "", broken: isBroken });
+	const notKept = constraints === undefined ? "breaks a limit" : `does not keep: ${constraints}`;
+	const unbettered = "no other regimen betters it in one measure without being worse in another";
 	return [
-		item(
-			(point) => point.efficient,
-			"no other regimen betters it in one measure without being worse in another",
-			(x, y) => efficientMark(x, y, ""),
-		),
-		item(
-			(point) => !point.efficient && !point.broken,
-			"another regimen is better all round",
-			(x, y) => paleMark(x, y, { label: "" }),
-		),
-		item(
-			(point) => !point.efficient && point.broken,
-			constraints === undefined ? "breaks a limit" : `does not keep: ${constraints}`,
-			(x, y) => paleMark(x, y, { label: "", broken: true }),
-		),
-		item((point) => point.current, currentWords, currentMark),
-		item((point) => point.usual, usualWords, usualMark),
+		item(others.length < points.length, unbettered, (x, y) => efficientMark(x, y, "")),
+		item(broken.length < others.length, "another regimen is better all round", pale(false)),
+		item(broken.length > 0, notKept, pale(true)),
+		item(isMarked("current"), markWords.current, currentMark),
+		item(isMarked("usual"), markWords.usual, usualMark),
 	];
 }

@@ -2,8 +2,7 @@ import { textBlock, textWidth, widestText } from "../kit/fitted-text.ts";
 import { type Box, placedLabels } from "../kit/label-places.ts";
 import { group, type Shape, text } from "../kit/shape.ts";
 import { smallLetters, smallPx } from "../theme/letters.ts";
-import type { EfficientSetData, EfficientSetPoint } from "./data.ts";
-import { bothMeasures, thirdWords } from "./words.ts";
+import { bothMeasures, type EfficientSetData, type EfficientSetPoint, thirdWords } from "./data.ts";
 
 interface Place {
 	readonly point: EfficientSetPoint;
@@ -66,11 +65,8 @@ export function namedPoints(
 	const heading = textBlock(headWords, smallLetters, drawn.widthPx - 4, 2);
 	const headPx = heading.heightPx + 2;
 	const list = columnsOf(lines, drawn.listTopPx + headPx, drawn.widthPx);
-	const all = group(
-		...(labels(numbers) ?? []),
-		...heading.at({ class: "small muted", x: 0, y: drawn.listTopPx + 14 }),
-		...list.texts,
-	);
+	const head = heading.at({ class: "small muted", x: 0, y: drawn.listTopPx + 14 });
+	const all = group(...(labels(numbers) ?? []), ...head, ...list.texts);
 	return { group: all, heightPx: headPx + list.heightPx };
 }
 

@@ -10,7 +10,7 @@ import { heatEdges, heatStep } from "../theme/palette.ts";
 import { dayWidthPx, TimeChart } from "../time/time-chart.ts";
 import { rowLabel, type TimePlot, timeAxis, timeGround } from "../time/time-plot.ts";
 
-export interface HeatStripData {
+interface HeatStripData {
 	readonly title: string;
 	readonly clock: Clock;
 	readonly alarms: readonly AlarmProjection[];
@@ -29,21 +29,13 @@ export const shownConditions = (alarms: readonly AlarmProjection[]): AlarmProjec
 		.filter(({ byChance }) => byChance.meanPerDay > 0)
 		.sort((a, b) => b.byChance.meanPerDay - a.byChance.meanPerDay);
 
-/**
- * Chance of an alarm by time and condition, without what the scenario lists: darker where likelier, the number written
- * where it passes the level.
- */
+/** Chance of an alarm by time and condition, without what the scenario lists: the darker the likelier. */
 export function heatStrip(data: HeatStripData, document: Document, options: ChartOptions): SVGSVGElement {
 	const { clock } = data;
 	const edges = { leftPx: 124, rightPx: (options.widthPx ?? dayWidthPx) - 26 };
-	const cellMin = cellMinutes(clock.horizonMin, edges.rightPx - edges.leftPx, leastCellPx);
-	const chart = new TimeChart(options, {
-		clock,
-		toMin: clock.horizonMin,
-		heading: data.title,
-		words: words(data, cellMin),
-		edges,
-	});
+	const cellMin = cellMinutes(clock.horizonMin, edges.rightPx - edges.leftPx);
+	const said = { heading: data.title, words: words(data, cellMin) };
+	const chart = new TimeChart(options, { clock, toMin: clock.horizonMin, ...said, edges });
 	const { plot } = chart;
 	const topPx = chart.headPx + 26;
 	const shown = shownConditions(data.alarms);
@@ -70,12 +62,10 @@ function heatCell(plot: TimePlot, { startMin, endMin, probability }: HeatCell, y
 	const step = heatStep(probability);
 	if (step === null) return [];
 	const [left, right] = [plot.x(startMin), plot.x(Math.min(endMin, plot.toMin))];
-	const cell = rect(
-		`heat${step}`,
-		{ x: left + 0.5, y, width: Math.max(0.5, right - left - 1), height: cellPx },
-		tooltip(`${timeRange(startMin, endMin, plot.clock)}: ${percentWords(probability)}`),
-	);
 	const roomPx = right - left - 1;
+	const box = { x: left + 0.5, y, width: Math.max(0.5, roomPx), height: cellPx };
+	const said = `${timeRange(startMin, endMin, plot.clock)}: ${percentWords(probability)}`;
+	const cell = rect(`heat${step}`, box, tooltip(said));
 	// The last cell may be cut short by the end of the day: its darkness says it.
 	if (probability <= level || roomPx < leastCellPx - 2) return [cell];
 	const number = probability < 1 ? String(Math.min(99, Math.round(probability * 100))) : "100";
@@ -91,9 +81,7 @@ function heatCell(plot: TimePlot, { startMin, endMin, probability }: HeatCell, y
 function heatKey(plot: TimePlot, topPx: number, cellMin: number) {
 	const key = group();
 	const leadText = `chance that one starts in ${cellWords(cellMin)}, in %:`;
-	const labels = heatEdges.map((edge, step) =>
-		step === heatEdges.length - 1 ? `${edge * 100} and more` : `from ${edge * 100}`,
-	);
+	const labels = heatEdges.map((edge) => (edge === heatEdges.at(-1) ? `${edge * 100} and more` : `from ${edge * 100}`));
 	const leadPx = textWidth(leadText, smallPx) + 4;
 	const longPx = labels.reduce((sum, label) => sum + 32 + textWidth(label, smallPx), leadPx);
 	// Where it is too long to begin under the strip it begins further left, and then takes two lines.
@@ -105,35 +93,29 @@ function heatKey(plot: TimePlot, topPx: number, cellMin: number) {
 	if (broken) y += 21;
 	else x += leadPx;
 	labels.forEach((label, step) => {
-		key.append(
-			rect(`heat${step}`, { x, y, width: 18, height: 15 }),
-			text({ class: "small muted", x: x + 22, y: y + 12 }, label),
-		);
+		key.append(rect(`heat${step}`, { x, y, width: 18, height: 15 }));
+		key.append(text({ class: "small muted", x: x + 22, y: y + 12 }, label));
 		x += 22 + textWidth(label, smallPx) + 10;
 	});
 	return { group: key, heightPx: y - topPx + 18 };
 }
 
 function words(data: HeatStripData, cellMin: number): ChartWords {
-	const windows = shownConditions(data.alarms).flatMap((alarm) =>
-		alarm.windows.map(
-			(window) =>
-				`${conditionWords[alarm.condition]} ${timeRange(window.startMin, window.endMin, data.clock)}, up to ${percentWords(window.peakProbability)} in a half-hour`,
-		),
+	const all = shownConditions(data.alarms).flatMap(({ condition, windows }) =>
+		windows.map(({ startMin, endMin, peakProbability }) => {
+			const when = timeRange(startMin, endMin, data.clock);
+			return `${conditionWords[condition]} ${when}, up to ${percentWords(peakProbability)} in a half-hour`;
+		}),
 	);
 	const found =
-		windows.length === 0 ? `No half-hour passes ${percentWords(data.level)}.` : `${windows.slice(0, 12).join("; ")}.`;
-	return {
-		title: data.title,
-		description: `Chance by condition that an alarm starts in ${cellWords(cellMin)}. ${found}`,
-	};
+		all.length === 0 ? `No half-hour passes ${percentWords(data.level)}.` : `${all.slice(0, 12).join("; ")}.`;
+	const description = `Chance by condition that an alarm starts in ${cellWords(cellMin)}. ${found}`;
+	return { title: data.title, description };
 }
 
-const stepsMin = [30, 60, 120, 240, 360, 720] as const;
-
-/** Width of a cell in minutes: the shortest of which each takes at least `leastPx` of the room there is; a day at the most. */
-const cellMinutes = (horizonMin: number, roomPx: number, leastPx: number): number =>
-	stepsMin.find((step) => (step / horizonMin) * roomPx >= leastPx) ?? minutesADay;
+/** Width of a cell in minutes: the shortest that takes `leastCellPx` of the room there is; a day at the most. */
+const cellMinutes = (horizonMin: number, roomPx: number): number =>
+	[30, 60, 120, 240, 360, 720].find((step) => (step / horizonMin) * roomPx >= leastCellPx) ?? minutesADay;
 
 /** 'a half-hour', 'an hour', '2 h', 'a day'. */
 function cellWords(cellMin: number): string {

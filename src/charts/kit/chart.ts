@@ -24,17 +24,15 @@ export class Chart {
 	readonly #labelledBy: string;
 	readonly #shapes: Child[];
 
-	constructor(
-		{ idPrefix, styled }: ChartOptions,
-		widthPx: number,
-		{ title, description }: ChartWords,
-		styles: readonly string[] = [chartStyle],
-	) {
+	constructor(options: ChartOptions, widthPx: number, words: ChartWords, styles: readonly string[] = [chartStyle]) {
 		this.widthPx = widthPx;
-		const [titleId, descriptionId] = [`${idPrefix}-title`, `${idPrefix}-desc`];
+		const [titleId, descriptionId] = [`${options.idPrefix}-title`, `${options.idPrefix}-desc`];
 		this.#labelledBy = `${titleId} ${descriptionId}`;
-		this.#shapes = [shape("title", { id: titleId }, title), shape("desc", { id: descriptionId }, description)];
-		if (styled !== false) this.append(...styles.map((style) => shape("style", {}, style)));
+		this.#shapes = [
+			shape("title", { id: titleId }, words.title),
+			shape("desc", { id: descriptionId }, words.description),
+		];
+		if (options.styled !== false) this.append(...styles.map((style) => shape("style", {}, style)));
 	}
 
 	append(...shapes: readonly Child[]): void {

@@ -75,10 +75,8 @@ export const hollowWords = (dots: readonly { readonly low: number | null; readon
 	dots.some(({ low, high }) => low === null || high === null) ? " A hollow dot has no interval that would hold." : "";
 
 /** Which side of the zero stands for more of which regimen. */
-export function sideWords(
-	names: { readonly a: string; readonly b: string },
-	{ left, right, y }: Extent & { readonly y: number },
-) {
+export function sideWords(names: { readonly [name in "a" | "b"]: string }, place: Extent & { readonly y: number }) {
+	const { left, right, y } = place;
 	const room = (right - left) / 2 - 8;
 	const side = (x: number, anchor: string, name: string, inOrder: string): Shape => {
 		// A name that has no room is told by its place in the line above, which names both in full.

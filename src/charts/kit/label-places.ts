@@ -7,17 +7,15 @@ export interface Extent {
 /** Rows, from 0 at the top, so that no two extents of a row touch; each goes in the first row where it fits. */
 export function stackedRows(extents: readonly Extent[], gapPx: number): number[] {
 	const ends: number[] = [];
-	const rows = new Array<number>(extents.length).fill(0);
+	const rows: number[] = [];
 	for (const [index, { left, right }] of [...extents.entries()].sort(([, a], [, b]) => a.left - b.left)) {
 		const free = ends.findIndex((end) => end + gapPx <= left);
-		const row = free === -1 ? ends.length : free;
-		rows[index] = row;
-		ends[row] = right;
+		rows[index] = free === -1 ? ends.length : free;
+		ends[rows[index]] = right;
 	}
 	return rows;
 }
 
-/** How many rows there are. */
 export const rowCount = (rows: readonly number[]): number => Math.max(-1, ...rows) + 1;
 
 /** A label of a width around a point, moved as far as it must be to keep within its room. */
@@ -27,7 +25,6 @@ export function centred(at: number, widthPx: number, room: Extent): Extent & { r
 	return { middle, left: middle - half, right: middle + half };
 }
 
-/** A rectangle that is taken. */
 export interface Box extends Extent {
 	readonly top: number;
 	readonly bottom: number;
@@ -35,7 +32,6 @@ export interface Box extends Extent {
 
 export interface PlacedLabel {
 	readonly x: number;
-	/** Base line. */
 	readonly y: number;
 	readonly anchor: "start" | "middle" | "end";
 }
@@ -44,7 +40,7 @@ const touches = (a: Box, b: Box): boolean =>
 	a.left < b.right && b.left < a.right && a.top < b.bottom && b.top < a.bottom;
 
 /**
- * A place for each label beside its point, `clearPx` from it, where it touches neither a mark nor a label that is placed already nor the edge:
+ * A place for each label beside its point, `clearPx` from it, where it touches no mark, no label placed already and no edge:
  * right, left, above, below, then the corners. Null for a label that finds none. Greedy, in the order given.
  */
 export function placedLabels(
@@ -70,15 +66,10 @@ export function placedLabels(
 			{ x: x - side, y: down, anchor: "end" },
 		];
 		for (const candidate of candidates) {
-			const left = candidate.x - { start: 0, middle: widthPx / 2, end: widthPx }[candidate.anchor];
-			const box = {
-				left: left - 2,
-				right: left + widthPx + 2,
-				top: candidate.y - sizePx,
-				bottom: candidate.y + sizePx * 0.3,
-			};
-			const inside =
-				box.left >= frame.left && box.right <= frame.right && box.top >= frame.top && box.bottom <= frame.bottom;
+			const start = candidate.x - { start: 0, middle: widthPx / 2, end: widthPx }[candidate.anchor];
+			const [left, right] = [start - 2, start + widthPx + 2];
+			const box = { left, right, top: candidate.y - sizePx, bottom: candidate.y + sizePx * 0.3 };
+			const inside = left >= frame.left && right <= frame.right && box.top >= frame.top && box.bottom <= frame.bottom;
 			if (!inside || boxes.some((other) => touches(box, other))) continue;
 			boxes.push(box);
 			return candidate;

@@ -1,8 +1,7 @@
 import { type Attributes, circle, group, path, type Shape, type Sides, shape, text, uprightLine } from "./shape.ts";
 
 /** Names of the two regimens that are marked wherever many are shown. */
-export const currentWords = "the current regimen";
-export const usualWords = "the site's usual regimen";
+export const markWords = { current: "the current regimen", usual: "the site's usual regimen" } as const;
 
 /** The regimen that the reader has now: a dot in a heavy square. */
 export const currentMark = (x: number, y: number): Shape =>
@@ -19,12 +18,11 @@ export const usualMark = (x: number, y: number): Shape =>
 	group(path("paper-edge", diamondPath(x, y, 8), { style: "stroke-width:3" }), path("ink", diamondPath(x, y, 7)));
 
 /** A line down at a value that is marked; dashed at one that is only compared with. */
-export const markLine = (x: number, topPx: number, bottomPx: number, isDashed: boolean): Shape =>
-	isDashed
-		? uprightLine("ink-edge dashed", x, topPx, bottomPx, { style: "stroke-width:1" })
-		: uprightLine("ink-edge", x, topPx, bottomPx, { style: "stroke-width:1.8" });
+export function markLine(x: number, topPx: number, bottomPx: number, isDashed: boolean): Shape {
+	const [className, widthPx] = isDashed ? ["ink-edge dashed", 1] : ["ink-edge", 1.8];
+	return uprightLine(className, x, topPx, bottomPx, { style: `stroke-width:${widthPx}` });
+}
 
-/** A diamond as a path. */
 export const diamondPath = (x: number, y: number, half: number): string =>
 	`M${x.toFixed(2)},${(y - half).toFixed(2)}l${half},${half}l${-half},${half}l${-half},${-half}Z`;
 
@@ -33,14 +31,11 @@ export const barPath = (leftPx: number, rightPx: number, y: number, half: number
 	`M${leftPx.toFixed(2)},${y - half}v${2 * half}m0,${-half}H${rightPx.toFixed(2)}m0,${-half}v${2 * half}`;
 
 /** Hatching to fill with (`url(#id)`): what is drawn every `stepPx`, turned by half a right angle. */
-export const hatchPattern = (id: string, stepPx: number, ...drawn: readonly Shape[]): Shape =>
-	shape(
-		"pattern",
-		{ id, width: stepPx, height: stepPx, patternUnits: "userSpaceOnUse", patternTransform: "rotate(45)" },
-		...drawn,
-	);
+export function hatchPattern(id: string, stepPx: number, ...drawn: readonly Shape[]): Shape {
+	const turned = { patternUnits: "userSpaceOnUse", patternTransform: "rotate(45)" };
+	return shape("pattern", { id, width: stepPx, height: stepPx, ...turned }, ...drawn);
+}
 
-/** One stroke of it. */
 export const hatchStroke = (className: string, stepPx: number): Shape =>
 	shape("line", { class: className, x1: 0, y1: 0, x2: 0, y2: stepPx });
 

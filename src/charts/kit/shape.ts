@@ -24,10 +24,7 @@ const hundredths = (value: number): number => Math.round(value * 100) / 100 + 0;
 /** What a shape holds: shapes and text. Null holds a place for nothing, where a mark is only drawn if there is reason to. */
 export type Child = Shape | string | null;
 
-/**
- * An element of SVG that belongs to no document yet. All marks, panels and keys are shapes, so that nothing but a finished
- * chart need know a document.
- */
+/** An element of SVG that belongs to no document yet, so that only a finished chart need know a document. */
 export interface Shape {
 	readonly append: (...children: readonly Child[]) => void;
 	readonly drawnIn: (document: Document) => SVGElement;
@@ -66,11 +63,9 @@ export type Sides = { readonly [side in "x" | "y" | "width" | "height"]: number 
 export const rect = (className: string, sides: Sides, ...children: readonly Child[]): Shape =>
 	shape("rect", { class: className, ...sides }, ...children);
 
-/** A line across. */
 export const levelLine = (className: string, leftPx: number, rightPx: number, y: number, more: Attributes = {}) =>
 	shape("line", { class: className, x1: leftPx, x2: rightPx, y1: y, y2: y, ...more });
 
-/** A line down. */
 export const uprightLine = (className: string, x: number, topPx: number, bottomPx: number, more: Attributes = {}) =>
 	shape("line", { class: className, x1: x, x2: x, y1: topPx, y2: bottomPx, ...more });
 

@@ -7,17 +7,13 @@ import { levelLine, type Shape, text, uprightLine } from "./shape.ts";
 export type Scale = ScaleLinear<number, number>;
 
 /** A scale of round ends that holds all of some values; where they are all equal (to a millionth), that value stands in its middle. */
-export function valueScale(
-	values: readonly number[],
-	ticks: number,
-	options: { readonly fromZero?: boolean } = {},
-): Scale {
+export function valueScale(values: readonly number[], ticks: number, { fromZero = true } = {}): Scale {
 	const finite = values.filter(Number.isFinite);
 	let least = Math.min(...finite);
 	let most = Math.max(...finite);
 	if (finite.length === 0) [least, most] = [0, 1];
 	// Numbers that come near zero are shown from zero, so that a small change looks small.
-	if (options.fromZero !== false && least > 0 && least < most * 0.6) least = 0;
+	if (fromZero && least > 0 && least < most * 0.6) least = 0;
 	// What differs by rounding alone would need more digits than a tick has.
 	if (most - least <= 1e-6 * Math.max(Math.abs(least), Math.abs(most))) {
 		const margin = Math.abs(least) * 0.5;
@@ -45,22 +41,16 @@ export function niceAbove(value: number): number {
 	return Number((lead * power).toPrecision(3));
 }
 
-export interface Tick {
+interface Tick {
 	readonly value: number;
 	readonly label: string;
 }
 
-/** Digits after the point that tell the ticks of a scale apart. */
-function tickDecimals(ticks: readonly number[]): number {
-	const step = Math.abs((ticks[1] ?? 1) - (ticks[0] ?? 0));
-	if (!(step > 0)) return 2;
-	return Math.min(8, Math.max(0, -Math.floor(Math.log10(step) + 1e-9)));
-}
-
-/** Ticks of a scale with their labels. */
+/** Ticks of a scale with their labels; where no `words` are given, numbers with the digits that tell them apart. */
 export function labelledTicks(scale: Scale, count: number, words?: (value: number) => string): Tick[] {
 	const ticks = scale.ticks(count);
-	const decimals = tickDecimals(ticks);
+	const step = Math.abs((ticks[1] ?? 1) - (ticks[0] ?? 0));
+	const decimals = step > 0 ? Math.min(8, Math.max(0, -Math.floor(Math.log10(step) + 1e-9))) : 2;
 	const labelOf = words ?? ((value: number) => figureWords(value, decimals, ""));
 	return ticks.map((value) => ({ value, label: labelOf(value) }));
 }
@@ -92,14 +82,8 @@ export const tickLines = (x: Scale, ticks: readonly Tick[], topPx: number, botto
 export function tickNumbers(x: Scale, ticks: readonly Tick[], bottomPx: number): Shape[] {
 	const values = ticks.map(({ value }) => value);
 	const [first = 0, second = Number.POSITIVE_INFINITY] = values.map(x);
-	const stepPx = Math.abs(second - first);
-	const nth = everyNth(
-		widestText(
-			ticks.map(({ label }) => label),
-			smallPx,
-		) + 6,
-		stepPx,
-	);
+	const labels = ticks.map(({ label }) => label);
+	const nth = everyNth(widestText(labels, smallPx) + 6, Math.abs(second - first));
 	// Counted from zero where it is among them, so that it keeps its number.
 	const zero = Math.max(0, values.indexOf(0));
 	return ticks

@@ -1,10 +1,10 @@
-import { area, line } from "d3-shape";
+import { area } from "d3-shape";
 import { figureWords, measureHeading, threeFigures } from "../../words/index.ts";
 import type { ChartOptions } from "../kit/chart.ts";
 import { ComparisonChart, type ComparisonWords, hollowWords } from "../kit/comparison-chart.ts";
 import { type TextBlock, textBlock, textWidth } from "../kit/fitted-text.ts";
 import { centred, rowCount, stackedRows } from "../kit/label-places.ts";
-import { diamondPath, markLine, usualWords } from "../kit/marks.ts";
+import { diamondPath, markLine, markWords } from "../kit/marks.ts";
 import { circle, group, path, type Shape, text } from "../kit/shape.ts";
 import {
 	labelledTicks,
@@ -16,7 +16,41 @@ import {
 	valueScale,
 } from "../kit/value-axis.ts";
 import { smallLetters, smallPx } from "../theme/letters.ts";
-import type { ResponseCurveData, ResponseCurvePanel } from "./data.ts";
+import { lineThrough } from "../time/curve.ts";
+import type { Edges } from "../time/time-plot.ts";
+
+export interface ResponseCurveData {
+	readonly title: string;
+	readonly x: {
+		/** 'Dwell'. */
+		readonly label: string;
+		readonly unit: string;
+		/** The value of the reader's own regimen; null where it has none. */
+		readonly current: number | null;
+		/** That of the site's usual regimen. */
+		readonly usual?: number | null;
+		/** True where values are minutes, so that ticks fall on hours and quarters of them. */
+		readonly inMinutes?: boolean;
+		/** How a value on the axis is written; by default a plain number. */
+		readonly words?: (value: number) => string;
+	};
+	/** One panel a measure, from the top. */
+	readonly curves: readonly ResponseCurvePanel[];
+}
+
+interface ResponseCurvePanel {
+	/** 'Washes'. */
+	readonly label: string;
+	/** 'a day', 'mL'; '' for a bare count. */
+	readonly unit: string;
+	readonly points: readonly {
+		readonly x: number;
+		readonly mean: number;
+		/** 95 % interval of the mean; null where none could be given. */
+		readonly low: number | null;
+		readonly high: number | null;
+	}[];
+}
 
 const panelPx = 104;
 const panelGapPx = 42;
@@ -29,10 +63,7 @@ export function responseCurve(data: ResponseCurveData, document: Document, optio
 	const [leftPx, rightPx] = [isNarrow ? 52 : 70, widthPx - 24];
 	const tickCount = isNarrow ? 5 : 8;
 	const marked = markedValues(data);
-	const values = [
-		...curves.flatMap(({ points }) => points.map((point) => point.x)),
-		...marked.map(({ value }) => value),
-	];
+	const values = [...curves.flatMap(({ points }) => points.map((point) => point.x)), ...marked.map((one) => one.value)];
 	const x = valueScale(values, tickCount).range([leftPx, rightPx]);
 	const names = marked.map((mark) => ({
 		...mark,
@@ -64,9 +95,7 @@ export function responseCurve(data: ResponseCurveData, document: Document, optio
 		);
 	});
 	chart.append(
-		...curves.map((curve, index) =>
-			responsePanel(curve, x, { leftPx, rightPx, topPx: firstTop + index * stepPx, heightPx: panelPx }),
-		),
+		...curves.map((curve, index) => responsePanel(curve, x, { leftPx, rightPx }, firstTop + index * stepPx)),
 	);
 	if (curves.length === 0) {
 		const none = "no measure differs between the regimens that were run";
@@ -77,11 +106,10 @@ export function responseCurve(data: ResponseCurveData, document: Document, optio
 	return chart.drawnIn(document, bottomPx + 48);
 }
 
-/** The values that are marked, the reader's own first. */
 function markedValues(data: ResponseCurveData) {
 	const mark = (value: number | null | undefined, name: string, isUsual: boolean) =>
 		value === null || value === undefined ? [] : [{ value, isUsual, words: `${name}: ${valueWords(data, value)}` }];
-	return [...mark(data.x.current, "current", false), ...mark(data.x.usual, usualWords, true)];
+	return [...mark(data.x.current, "current", false), ...mark(data.x.usual, markWords.usual, true)];
 }
 
 /** A value of the variable, as the axis writes it. */
@@ -122,22 +150,16 @@ const isBanded = (point: Point): point is Banded => point.low !== null && point.
 /** Letters of a heading are wider than others. */
 const headingLetters = { sizePx: 14, linePx: 18 };
 
-/** The heading of a curve, in lines. */
 const responseHeading = (curve: ResponseCurvePanel, roomPx: number): TextBlock =>
 	textBlock(measureHeading(curve.label, curve.unit), headingLetters, roomPx, 3);
 
 /** One measure: band with dashed edges, line, a dot and a bar at each value that was run. */
-function responsePanel(
-	curve: ResponseCurvePanel,
-	x: Scale,
-	place: { readonly leftPx: number; readonly rightPx: number; readonly topPx: number; readonly heightPx: number },
-): Shape {
-	const { leftPx, rightPx, topPx, heightPx } = place;
+function responsePanel(curve: ResponseCurvePanel, x: Scale, { leftPx, rightPx }: Edges, topPx: number): Shape {
 	const points = curve.points
 		.filter((point) => Number.isFinite(point.x) && Number.isFinite(point.mean))
 		.sort((a, b) => a.x - b.x);
 	const values = points.flatMap((point) => [point.mean, point.low ?? point.mean, point.high ?? point.mean]);
-	const y = valueScale(values, 4).range([topPx + heightPx, topPx]);
+	const y = valueScale(values, 4).range([topPx + panelPx, topPx]);
 	const heading = responseHeading(curve, rightPx);
 	const headingY = topPx - 15 + headingLetters.linePx - heading.heightPx;
 	const panel = group(
@@ -154,11 +176,8 @@ function responsePanel(
 		.y0((point) => y(point.low ?? point.mean))
 		.y1((point) => y(point.high ?? point.mean))
 		.digits(2);
-	const means = line<Point>()
-		.x((point) => x(point.x))
-		.y((point) => y(point.mean))
-		.digits(2);
-	panel.append(path("found found-band", band(points)), path("found-edge", means(points)));
+	const means = lineThrough(x, y)(points.map((point) => [point.x, point.mean]));
+	panel.append(path("found found-band", band(points)), path("found-edge", means));
 	const few = points.length <= 40;
 	for (const point of points)
 		panel.append(
@@ -168,6 +187,5 @@ function responsePanel(
 	return panel;
 }
 
-/** A bar upright with a tick at both ends. */
 const intervalPath = (point: Banded, x: Scale, y: Scale): string =>
 	`M${(x(point.x) - 3).toFixed(2)},${y(point.low).toFixed(2)}h6m-3,0V${y(point.high).toFixed(2)}m-3,0h6`;

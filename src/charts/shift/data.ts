@@ -3,7 +3,6 @@ import type { Condition } from "../../vocabulary/index.ts";
 import type { Clock } from "../../words/index.ts";
 import { type ChartEvent, eventList } from "../time/chart-events.ts";
 
-/** What a debrief tells of the shift. */
 export type RehearsalChartData = Pick<Debrief, "case" | "causes" | "log" | "day">;
 
 /** A look or an act of the trainee. */

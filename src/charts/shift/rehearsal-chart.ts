@@ -6,10 +6,7 @@ import { timeGround } from "../time/time-plot.ts";
 import { waterBand, waterBandRange } from "../time/water-band.ts";
 import { eventSentence, type RehearsalChartData, takenEvents } from "./data.ts";
 
-/**
- * The day of a rehearsal on one axis: the trainee's looks and acts above, the water line, the alarms, and below what was
- * hidden. Only for the debrief: it says everything.
- */
+/** A rehearsal's day on one axis, with what was hidden below. Only for the debrief: it says everything. */
 export function rehearsalChart(data: RehearsalChartData, document: Document, options: ChartOptions): SVGSVGElement {
 	const { day } = data;
 	const chart = new TimeChart(options, {
@@ -39,11 +36,12 @@ const alarmsOf = ({ day }: RehearsalChartData): ChartEvent[] =>
 	day.alarms.map((alarm) => lastingEvent("alarm", conditionWords[alarm.condition], alarm));
 
 const hiddenEvents = (data: RehearsalChartData): ChartEvent[] =>
-	data.causes.flatMap(({ words, onsetMin, endMin }): ChartEvent[] =>
-		onsetMin === null
+	data.causes.flatMap(({ words, onsetMin: startMin, endMin }) => {
+		const kind = "hidden";
+		return startMin === null
 			? []
-			: [{ kind: "hidden", lane: words, startMin: onsetMin, endMin: endMin ?? data.case.endedMin, label: words }],
-	);
+			: [{ kind, lane: words, startMin, endMin: endMin ?? data.case.endedMin, label: words }];
+	});
 
 const mostNamed = 12;
 

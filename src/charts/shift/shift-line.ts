@@ -7,10 +7,7 @@ import { timeGround } from "../time/time-plot.ts";
 import { waterBand, waterBandRange } from "../time/water-band.ts";
 import { eventSentence, type ShiftLineData, takenEvents } from "./data.ts";
 
-/**
- * The water line of a shift that is under way: it grows from left to right, and is made of what the bedside has shown
- * and of what the trainee has done, so that it gives nothing away.
- */
+/** A shift under way, of what the bedside has shown and the trainee has done: it gives nothing away. */
 export function shiftLine(data: ShiftLineData, document: Document, options: ChartOptions): SVGSVGElement {
 	const { soFar, clock } = data;
 	const curve = { atMin: soFar.curve.atMin, depthMmHg: soFar.curve.depthMmHg, liquidMl: soFar.curve.filledMl };

@@ -10,12 +10,10 @@ import { waterBandRange } from "../time/water-band.ts";
 const heightPx = 24;
 const linePx = 9;
 
+type SparklineData = { readonly day: DressingDay; readonly horizonMin: number };
+
 /** The water line at the height of a table row, without axes: liquid above, suction below, alarms as ticks along the foot. */
-export function sparkline(
-	data: { readonly day: DressingDay; readonly horizonMin: number },
-	document: Document,
-	options: ChartOptions,
-): SVGSVGElement {
+export function sparkline(data: SparklineData, document: Document, options: ChartOptions): SVGSVGElement {
 	const widthPx = options.widthPx ?? 240;
 	const { day, horizonMin } = data;
 	const chart = new Chart(options, widthPx, {

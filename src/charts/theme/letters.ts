@@ -1,4 +1,3 @@
-/** Sizes of letters, px. */
 export const textPx = 13;
 export const smallPx = 11.5;
 

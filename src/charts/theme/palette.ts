@@ -65,10 +65,7 @@ export function heatStep(probability: number): number | null {
 	return step === -1 ? null : step;
 }
 
-/**
- * Grounds of a map of values, from least to most: one blue that grows away from the paper, so that it reads in grey too, each
- * with the colour of text on it (contrast 4.5 or better).
- */
+/** Grounds of a map, from least to most: one blue, readable in grey, with text of a contrast of 4.5 or better. */
 export const lightShades = steps(
 	["#16191d", "#eef5fb", "#d3e5f5", "#a9cdeb", "#79b0dc", "#4f96cd"],
 	["#ffffff", "#0f65a3", "#0a3f6b"],

@@ -19,10 +19,8 @@ const themeVariables = ({ heat, ...colours }: Theme): string[] => [
 
 /** Light unless the reader's system asks for dark; paper is always light. */
 const inBothThemes = (selector: string, light: readonly string[], dark: readonly string[]): string =>
-	[
-		`${selector}{${light.join(";")}}`,
-		`@media screen and (prefers-color-scheme:dark){${selector}{${dark.join(";")}}}`,
-	].join("\n");
+	`${selector}{${light.join(";")}}
+@media screen and (prefers-color-scheme:dark){${selector}{${dark.join(";")}}}`;
 
 export const themeRules = (selector: string): string =>
 	inBothThemes(selector, themeVariables(lightTheme), themeVariables(darkTheme));
@@ -119,10 +117,7 @@ export const chartStyle: string = styleSheet(
 		]),
 );
 
-/**
- * What the charts of comparisons carry beside `chartStyle`; a page that holds them unstyled (`styled: false`) needs both.
- * It is a sheet of its own so that the report of a day does not carry it.
- */
+/** What charts of comparisons carry beside `chartStyle`: a sheet of its own, which a day's report can leave out. */
 export const comparisonStyle: string = styleSheet(
 	[inBothThemes(scope, stepVariables("shade", lightShades), stepVariables("shade", darkShades))],
 	[

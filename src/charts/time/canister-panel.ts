@@ -57,12 +57,9 @@ function bandShapes(plot: TimePlot, band: LevelBand, y: Scale): Shape[] {
 	const low = points(band.p10Ml);
 	const upper = line(points(band.p90Ml)) ?? "";
 	const lower = line(low.toReversed()) ?? "";
-	return [
-		path("canister-band", upper === "" ? "" : `${upper}L${lower.slice(1)}Z`),
-		path("band-edge", upper),
-		path("band-edge", line(low)),
-		path("pale", line(points(band.p50Ml))),
-	];
+	const whole = path("canister-band", upper === "" ? "" : `${upper}L${lower.slice(1)}Z`);
+	const edges = [path("band-edge", upper), path("band-edge", line(low))];
+	return [whole, ...edges, path("pale", line(points(band.p50Ml)))];
 }
 
 function tracedShapes(plot: TimePlot, curve: DayCurve, y: Scale, filled: boolean): (Shape | null)[] {
@@ -102,13 +99,9 @@ function changeWindows(plot: TimePlot, changes: readonly ChangeTime[], topPx: nu
 		const middle = middleOf(index);
 		const { p50Min } = change;
 		const isShown = p50Min >= plot.fromMin && p50Min <= plot.toMin;
-		windows.append(
-			group(
-				tooltip(windowLabel(change, plot)),
-				path("canister-edge", barPath(left, right, middle, 4)),
-				isShown ? circle("canister-mark", plot.x(p50Min), middle, 3.5) : null,
-			),
-		);
+		const range = path("canister-edge", barPath(left, right, middle, 4));
+		const dot = isShown ? circle("canister-mark", plot.x(p50Min), middle, 3.5) : null;
+		windows.append(group(tooltip(windowLabel(change, plot)), range, dot));
 		if (label === "" || isApart) return;
 		const at = onLeft ? { x: left - 6, "text-anchor": "end" } : { x: right + 6, "text-anchor": "start" };
 		windows.append(text({ class: "small canister-text", ...at, y: middle + 4 }, label));

@@ -10,25 +10,25 @@ import {
 	sourceReasonWords,
 } from "../../words/index.ts";
 
+interface Lasting {
+	readonly startMin: number;
+	readonly endMin: number;
+}
+
 /** Something that happened for a while, or at an instant (`endMin` = `startMin`). */
-export interface ChartEvent {
+export interface ChartEvent extends Lasting {
 	readonly kind: "alarm" | "canister" | "source" | "dressing" | "off" | "look" | "hidden";
 	/** Lane it falls into when there are too many to label one by one. */
 	readonly lane: string;
-	readonly startMin: number;
-	readonly endMin: number;
 	readonly label: string;
 }
 
 /** Something that lasted, named by its lane and its length. */
-export const lastingEvent = (
-	kind: ChartEvent["kind"],
-	lane: string,
-	{ startMin, endMin }: Pick<ChartEvent, "startMin" | "endMin">,
-	more = "",
-): ChartEvent => ({ kind, lane, startMin, endMin, label: `${lane}, ${durationWords(endMin - startMin)}${more}` });
+export function lastingEvent(kind: ChartEvent["kind"], lane: string, span: Lasting, more = ""): ChartEvent {
+	const { startMin, endMin } = span;
+	return { kind, lane, startMin, endMin, label: `${lane}, ${durationWords(endMin - startMin)}${more}` };
+}
 
-/** Alarms with their length and what ended them. */
 export const alarmEvents = (day: Pick<DressingDay, "alarms">): ChartEvent[] =>
 	day.alarms.map((alarm) =>
 		lastingEvent("alarm", conditionWords[alarm.condition], alarm, `: ${endingWords[alarm.endedBy]}`),
@@ -36,19 +36,15 @@ export const alarmEvents = (day: Pick<DressingDay, "alarms">): ChartEvent[] =>
 
 /** What care did: changes of canister, solution and dressing, and times switched off. */
 export function careEvents(day: DressingDay): ChartEvent[] {
-	const instant = (kind: ChartEvent["kind"], lane: string, atMin: number, reason: string): ChartEvent => ({
-		kind,
-		lane,
-		startMin: atMin,
-		endMin: atMin,
-		label: `${lane} (${reason})`,
-	});
+	const instant = (kind: ChartEvent["kind"], lane: string, startMin: number, reason: string): ChartEvent => {
+		return { kind, lane, startMin, endMin: startMin, label: `${lane} (${reason})` };
+	};
 	return [
-		...day.canisterChanges.map(({ atMin, reason }) =>
-			instant("canister", "canister changed", atMin, canisterReasonWords[reason]),
+		...day.canisterChanges.map((change) =>
+			instant("canister", "canister changed", change.atMin, canisterReasonWords[change.reason]),
 		),
-		...day.sourceChanges.map(({ atMin, reason }) =>
-			instant("source", "solution renewed", atMin, sourceReasonWords[reason]),
+		...day.sourceChanges.map((change) =>
+			instant("source", "solution renewed", change.atMin, sourceReasonWords[change.reason]),
 		),
 		...day.dressingChanges.map((change) => lastingEvent("dressing", "dressing changed", change)),
 		...day.pauses

@@ -23,7 +23,7 @@ export function thinnedCurve(
 	for (let bucket = 0; bucket < buckets; bucket++) {
 		const end = bucket === buckets - 1 ? Number.POSITIVE_INFINITY : fromMin + (bucket + 1) * width;
 		const first = next;
-		while (next < points.length && (points[next]?.[0] ?? end) < end) next++;
+		while (next < points.length && points[next][0] < end) next++;
 		thinned.push(...extremes(points.slice(first, next)));
 	}
 	return thinned;
@@ -39,7 +39,6 @@ export const pointsOn = (
 
 type ToPx = (value: number) => number;
 
-/** Points joined by straight lines. */
 export const lineThrough = (x: ToPx, y: ToPx): Line<Point> =>
 	line<Point>()
 		.x((point) => x(point[0]))
@@ -58,9 +57,9 @@ export const areaFromZero = (x: ToPx, y: ToPx, digits = 2): Area<Point> =>
 function extremes(points: readonly Point[]): Point[] {
 	if (points.length <= 4) return [...points];
 	let [least, greatest] = [0, 0];
-	points.forEach((point, index) => {
-		if (point[1] < (points[least]?.[1] ?? 0)) least = index;
-		if (point[1] > (points[greatest]?.[1] ?? 0)) greatest = index;
+	points.forEach(([, value], index) => {
+		if (value < points[least][1]) least = index;
+		if (value > points[greatest][1]) greatest = index;
 	});
 	const kept = new Set([0, least, greatest, points.length - 1]);
 	return points.filter((_, index) => kept.has(index));
@@ -70,7 +69,7 @@ function clipped(atMin: readonly number[], values: readonly number[], fromMin: n
 	const points: Point[] = [];
 	let before: Point | null = null;
 	for (let index = 0; index < atMin.length; index++) {
-		const point: Point = [atMin[index] ?? 0, values[index] ?? 0];
+		const point: Point = [atMin[index], values[index]];
 		if (point[0] < fromMin) {
 			before = point;
 			continue;
@@ -88,6 +87,5 @@ function clipped(atMin: readonly number[], values: readonly number[], fromMin: n
 }
 
 /** Value at a time on the straight line between two points. */
-function between(a: Point, b: Point, atMin: number): number {
-	return b[0] === a[0] ? b[1] : a[1] + ((b[1] - a[1]) * (atMin - a[0])) / (b[0] - a[0]);
-}
+const between = (a: Point, b: Point, atMin: number): number =>
+	b[0] === a[0] ? b[1] : a[1] + ((b[1] - a[1]) * (atMin - a[0])) / (b[0] - a[0]);

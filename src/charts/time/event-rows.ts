@@ -23,10 +23,8 @@ export function eventRows(plot: TimePlot, topPx: number, heading: string, events
 	placed.forEach(({ event, textX, anchor }, index) => {
 		const top = topPx + (rows[index] ?? 0) * rowPx;
 		const className = event.kind === "alarm" ? "alarm-text" : "";
-		labelled.append(
-			eventMark(plot, event, top),
-			text({ x: textX, y: top + 14, "text-anchor": anchor, class: className }, event.label),
-		);
+		const at = { x: textX, y: top + 14, "text-anchor": anchor, class: className };
+		labelled.append(eventMark(plot, event, top), text(at, event.label));
 	});
 	if (events.length === 0) labelled.append(text({ class: "muted", x: plot.leftPx + 6, y: topPx + 14 }, "none"));
 	return { group: labelled, heightPx: Math.max(1, rowCount(rows)) * rowPx };
@@ -49,11 +47,9 @@ function laneRows(plot: TimePlot, topPx: number, events: readonly ChartEvent[]) 
 		const [first, second] = twoLines(lane, plot.leftPx - 14);
 		const highPx = second === "" ? oneLinePx : twoLinesPx;
 		const top = lanePx + (highPx - rowPx) / 2;
-		lanes.append(
-			rowLabel(plot, top + rowPx / 2, first, second),
-			...merged(plot, inLane).map((event) => eventMark(plot, event, top)),
-			text({ class: "muted", x: plot.rightPx + 6, y: top + 14 }, `×${inLane.length}`),
-		);
+		const marks = merged(plot, inLane).map((event) => eventMark(plot, event, top));
+		const count = text({ class: "muted", x: plot.rightPx + 6, y: top + 14 }, `×${inLane.length}`);
+		lanes.append(rowLabel(plot, top + rowPx / 2, first, second), ...marks, count);
 		lanePx += highPx;
 	}
 	return { group: lanes, heightPx: lanePx - topPx };
@@ -95,19 +91,15 @@ function markOf(kind: ChartEvent["kind"], left: number, right: number, topPx: nu
 	switch (kind) {
 		case "alarm":
 			return [path("alarm-edge", `M${left.toFixed(2)},${topPx}V${topPx + 16}`), rect("alarm", bar(5, 11))];
-		case "canister":
-			return [
-				rect("care-edge", { x: middle - 4, y: topPx + 6, width: 8, height: 9 }),
-				levelLine("care-edge", middle - 5.5, middle + 5.5, topPx + 4),
-			];
-		case "source":
-			return [
-				shape("path", {
-					class: "care-edge",
-					transform: `translate(${middle.toFixed(2)},${topPx + 4})`,
-					d: "M0,0C3,5 4,6.5 4,8.5A4,4 0 0 1 -4,8.5C-4,6.5 -3,5 0,0Z",
-				}),
-			];
+		case "canister": {
+			const box = { x: middle - 4, y: topPx + 6, width: 8, height: 9 };
+			return [rect("care-edge", box), levelLine("care-edge", middle - 5.5, middle + 5.5, topPx + 4)];
+		}
+		case "source": {
+			const transform = `translate(${middle.toFixed(2)},${topPx + 4})`;
+			const drop = "M0,0C3,5 4,6.5 4,8.5A4,4 0 0 1 -4,8.5C-4,6.5 -3,5 0,0Z";
+			return [shape("path", { class: "care-edge", transform, d: drop })];
+		}
 		case "dressing":
 			return [rect("care-edge", bar(5, 10)), levelLine("care-edge", left, right, topPx + 10)];
 		case "look":

@@ -14,17 +14,12 @@ export const dayWidthPx = 920;
 /** Where the time axis of a water-line chart of a width begins and ends, px. */
 export const waterLineEdges = (widthPx: number): Edges => ({ leftPx: 112, rightPx: widthPx - 34 });
 
-/** What a chart over time shows. */
-export interface TimeChartFrame {
+interface TimeChartFrame {
 	readonly clock: Clock;
-	/** The start of the day by default. */
 	readonly fromMin?: number;
 	readonly toMin: number;
-	/** Title at its top. */
 	readonly heading: string;
-	/** How to read it, under its title. */
 	readonly legend?: string;
-	/** The text alternative. */
 	readonly words: ChartWords;
 	readonly edges?: Edges;
 	/** Suction is drawn in it, over night and hours on the ground. */
@@ -42,10 +37,8 @@ export class TimeChart extends Chart {
 	constructor(options: ChartOptions, frame: TimeChartFrame) {
 		const widthPx = options.widthPx ?? dayWidthPx;
 		super(options, widthPx, frame.words);
-		this.plot = timePlot(
-			{ clock: frame.clock, hatch: hatchFill(options.idPrefix), ...(frame.edges ?? waterLineEdges(widthPx)) },
-			{ fromMin: frame.fromMin ?? 0, toMin: frame.toMin },
-		);
+		const { clock, fromMin = 0, toMin, edges = waterLineEdges(widthPx) } = frame;
+		this.plot = timePlot({ clock, hatch: hatchFill(options.idPrefix), ...edges }, { fromMin, toMin });
 		if (frame.hatched) this.append(suctionHatch(options.idPrefix), this.ground);
 		this.headPx = options.titled === false ? 0 : this.#appendHead(frame);
 	}
@@ -78,14 +71,7 @@ export class TimeChart extends Chart {
 /** What suction is filled with in a chart that holds its hatching. */
 export const hatchFill = (idPrefix: string): string => `url(#${idPrefix}-hatch)`;
 
-export const suctionHatch = (idPrefix: string): Shape =>
-	shape(
-		"defs",
-		{},
-		hatchPattern(
-			`${idPrefix}-hatch`,
-			6,
-			shape("rect", { class: "hatch-ground", width: 6, height: 6 }),
-			hatchStroke("hatch-stroke", 6),
-		),
-	);
+export function suctionHatch(idPrefix: string): Shape {
+	const ground = shape("rect", { class: "hatch-ground", width: 6, height: 6 });
+	return shape("defs", {}, hatchPattern(`${idPrefix}-hatch`, 6, ground, hatchStroke("hatch-stroke", 6)));
+}

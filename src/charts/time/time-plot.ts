@@ -14,13 +14,11 @@ import { group, levelLine, rect, type Shape, text, uprightLine } from "../kit/sh
 import type { Scale } from "../kit/value-axis.ts";
 import { smallPx, textPx } from "../theme/letters.ts";
 
-/** A stretch of time. */
 export interface Span {
 	readonly fromMin: number;
 	readonly toMin: number;
 }
 
-/** Where a time axis begins and ends. */
 export interface Edges {
 	readonly leftPx: number;
 	readonly rightPx: number;
@@ -31,7 +29,6 @@ export interface TimePlot extends Span, Edges {
 	readonly clock: Clock;
 	/** Minutes to px. */
 	readonly x: Scale;
-	/** What suction is filled with. */
 	readonly hatch: string;
 }
 
@@ -42,33 +39,26 @@ export const timePlot = (of: Edges & Pick<TimePlot, "clock" | "hatch">, { fromMi
 	x: scaleLinear([fromMin, toMin], [of.leftPx, of.rightPx]),
 });
 
-interface TimeTick {
-	readonly atMin: number;
-	readonly label: string;
-	/** A second line: the date, where a new day begins on the axis; the month, where days are ticks. */
-	readonly date: string;
-}
-
 const stepsMin = [1, 2, 5, 10, 15, 30, 60, 120, 180, 240, 360, 720, 1440, 2880, 10080];
 /** Steps of hours fall on 07:00, so that both shift boundaries are among them. */
 const dayShiftMin = 420;
 
-/** Ticks at round clock times, at most about `most` of them; whole days are named by date. */
-export function timeTicks(fromMin: number, toMin: number, clock: Clock, most: number): TimeTick[] {
+/**
+ * Ticks at round clock times, at most about `most` of them; whole days are named by date. `date` is a second line: the date,
+ * where a new day begins on the axis; the month, where days are ticks.
+ */
+export function timeTicks(fromMin: number, toMin: number, clock: Clock, most: number) {
 	const step = stepsMin.find((candidate) => (toMin - fromMin) / candidate <= most) ?? 2 * 10080;
-	const offset = clock.startClockMin - (step >= minutesADay ? 0 : dayShiftMin);
-	const ticks: TimeTick[] = [];
-	let named = step >= minutesADay ? "" : dateWords(dayOffset(fromMin, clock), clock);
+	const isDays = step >= minutesADay;
+	const offset = clock.startClockMin - (isDays ? 0 : dayShiftMin);
+	const ticks: { readonly atMin: number; readonly label: string; readonly date: string }[] = [];
+	let named = isDays ? "" : dateWords(dayOffset(fromMin, clock), clock);
 	for (let number = Math.ceil((fromMin + offset) / step - 1e-9); number * step - offset <= toMin + 1e-9; number++) {
 		const atMin = number * step - offset;
 		const day = dayOffset(atMin, clock);
-		const isDays = step >= minutesADay;
 		const second = isDays ? monthWords(day, clock) : dateWords(day, clock);
-		ticks.push({
-			atMin,
-			label: isDays ? shortDate(day, clock) : timeOfDay(atMin, clock),
-			date: second === named ? "" : second,
-		});
+		const label = isDays ? shortDate(day, clock) : timeOfDay(atMin, clock);
+		ticks.push({ atMin, label, date: second === named ? "" : second });
 		named = second;
 	}
 	return ticks;

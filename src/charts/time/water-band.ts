@@ -1,12 +1,12 @@
 import { scaleLinear } from "d3-scale";
-import type { DayCurve } from "../../results/index.ts";
+import type { DayCurve, RegimenSummary } from "../../results/index.ts";
 import { depthWords, volumeWords } from "../../words/index.ts";
 import { group, path, type Shape, shape } from "../kit/shape.ts";
 import type { Scale } from "../kit/value-axis.ts";
 import { areaFromZero, lineThrough, type Point, pointsOn } from "./curve.ts";
 import { plotLine, rowLabel, type TimePlot } from "./time-plot.ts";
 
-export interface WaterBandSize {
+interface WaterBandSize {
 	readonly topPx: number;
 	/** Room for liquid above the line, and for suction below it. */
 	readonly abovePx: number;
@@ -16,8 +16,7 @@ export interface WaterBandSize {
 /** Scales of the band over a whole day, and what is named at its left, so that a lens of it keeps the same heights. */
 export type WaterBandRange = ReturnType<typeof waterBandRange>;
 
-/** What a band draws of a day's curve. */
-export type WaterCurve = Pick<DayCurve, "atMin" | "depthMmHg" | "liquidMl">;
+type WaterCurve = Pick<DayCurve, "atMin" | "depthMmHg" | "liquidMl">;
 
 /** Liquid stands above the line 'vented', suction hangs below it as a hatched band; the day as it was `before` is a pale line. */
 export function waterBand(
@@ -43,15 +42,13 @@ export function waterBand(
 		shape("path", { fill: plot.hatch, d: areaFromZero(plot.x, depthY)(depths) ?? "" }),
 		path("suction-edge", depth(depths), { "stroke-width": slender ? 0 : 1 }),
 		path(slender ? "water water-slender" : "water", areaFromZero(plot.x, liquidY)(liquids)),
-		...(before === undefined
-			? []
-			: [path("pale", depth(points(before, "depthMmHg"))), path("pale", liquid(points(before, "liquidMl")))]),
+		before ? path("pale", depth(points(before, "depthMmHg"))) : null,
+		before ? path("pale", liquid(points(before, "liquidMl"))) : null,
 		plotLine(plot, "line", linePx),
 		rowLabel(plot, linePx, "vented"),
 	);
 }
 
-/** A line of text, px. */
 const labelPx = 18;
 
 /** Values, the greatest first, of which none comes near another that is kept, nor 0, where the band has its line. */
@@ -69,21 +66,19 @@ const labelled = (values: readonly number[], y: Scale): number[] =>
 const spaced = (values: readonly number[], most: number): number[] =>
 	apart(values, (a, b) => Math.abs(a - b) <= most * 0.2);
 
+/** How a regimen sets the unit. */
+type Settings = Pick<RegimenSummary, "depthMmHg" | "fillMl">;
+
 /** Heights and labels that suit curves and their regimens; labels closer than a line of text are left out. */
-export function waterBandRange(
-	curves: readonly WaterCurve[],
-	regimens: readonly { readonly depthMmHg: number; readonly fillMl: number }[],
-) {
+export function waterBandRange(curves: readonly WaterCurve[], regimens: readonly Settings[]) {
 	const greatest = (key: "liquidMl" | "depthMmHg"): number =>
 		curves.reduce((most, curve) => curve[key].reduce((so, value) => Math.max(so, value), most), 0);
 	const fills = distinct(regimens.map((regimen) => regimen.fillMl).filter((fillMl) => fillMl > 0));
 	const depths = distinct(regimens.map((regimen) => regimen.depthMmHg));
 	const mostLiquidMl = Math.max(greatest("liquidMl"), ...fills, 40) * 1.06;
 	const mostDepthMmHg = Math.max(greatest("depthMmHg"), ...depths, 25);
-	const liquidTicksMl = spaced(
-		[...fills, ...(mostLiquidMl > 1.8 * Math.max(0, ...fills) ? [niceBelow(mostLiquidMl)] : [])],
-		mostLiquidMl,
-	);
+	const above = mostLiquidMl > 1.8 * Math.max(0, ...fills) ? [niceBelow(mostLiquidMl)] : [];
+	const liquidTicksMl = spaced([...fills, ...above], mostLiquidMl);
 	return { mostLiquidMl, mostDepthMmHg, liquidTicksMl, depthTicksMmHg: spaced(depths, mostDepthMmHg) };
 }
 

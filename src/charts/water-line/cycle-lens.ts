@@ -21,6 +21,7 @@ export function cycleLens(dayPlot: TimePlot, day: DressingDay, span: CycleSpan, 
 	const bottomPx = bandPx + size.abovePx + size.belowPx + 6;
 	const axis = timeAxis(plot, bottomPx);
 	const heading = `${span.heading}: ${timeSpan(span.fromMin, span.toMin, plot.clock)}`;
+	const begun = phases.filter(({ startMin }) => startMin > plot.fromMin);
 	const lens = shape(
 		"g",
 		{ class: "lens" },
@@ -28,11 +29,7 @@ export function cycleLens(dayPlot: TimePlot, day: DressingDay, span: CycleSpan, 
 		timeGround(plot, bandPx, bottomPx, false),
 		waterBand(plot, day.curve, range, size),
 		names.group,
-		group(
-			...phases
-				.filter(({ startMin }) => startMin > plot.fromMin)
-				.map(({ startMin }) => uprightLine("boundary", plot.x(startMin), bandPx, bottomPx)),
-		),
+		group(...begun.map(({ startMin }) => uprightLine("boundary", plot.x(startMin), bandPx, bottomPx))),
 		axis.group,
 	);
 	return { group: lens, heightPx: bottomPx + axis.heightPx - topPx };

@@ -8,10 +8,7 @@ export function drawnStretch({ fromMin = 0, spanMin, clock: { horizonMin } }: Wa
 	return { fromMin, toMin, isPart: fromMin > 0 || toMin < horizonMin };
 }
 
-/**
- * What of a day falls into a stretch of it: what began there, and what had begun and still lasts, both with their whole
- * length; phases are cut at its end, totals stay those of the day.
- */
+/** What began in a stretch of a day, and what still lasts there, whole; phases are cut, totals stay those of the day. */
 export function dayBetween(day: DressingDay, { fromMin, toMin }: Span): DressingDay {
 	const lasting = <E extends { readonly startMin: number; readonly endMin: number }>(events: readonly E[]): E[] =>
 		events.filter(({ startMin, endMin }) => startMin < toMin && (startMin >= fromMin || endMin > fromMin));
@@ -48,10 +45,7 @@ function curveBetween(curve: DayCurve, fromMin: number, toMin: number): DayCurve
 	};
 }
 
-/**
- * What the lens enlarges: the first cycle from fill to drain that no alarm and no pause disturbs, else the first cycle at
- * all, with a little suction on both sides. A day without fill shows its first drawdown.
- */
+/** The first cycle, if there is one, that no alarm and no pause disturbs; the first drawdown of a day without fill. */
 export function cycleSpan(day: DressingDay, { fromMin, toMin }: Span): CycleSpan {
 	const cycles = wetSpans(day.phases).filter((cycle) => cycle.fromMin >= fromMin);
 	const cycle = cycles.find((one) => !isDisturbed(day, one)) ?? cycles[0];

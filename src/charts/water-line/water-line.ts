@@ -28,10 +28,9 @@ export function waterLineChart(data: WaterLineData, document: Document, options:
 	const day = within(data.day);
 	const beside = data.beside ?? [];
 	const before = data.before?.curve;
-	const range = waterBandRange(
-		[day.curve, ...(before === undefined ? [] : [before]), ...beside.map((other) => within(other.day).curve)],
-		[dressing, ...beside.map((other) => other.dressing)].flatMap((one) => one.regimens),
-	);
+	const curves = [data.day, ...beside.map((other) => other.day)].map((whole) => within(whole).curve);
+	const regimens = [dressing, ...beside.map((other) => other.dressing)].flatMap((one) => one.regimens);
+	const range = waterBandRange(before === undefined ? curves : [...curves, before], regimens);
 	const chart = new TimeChart(options, {
 		clock,
 		fromMin,
@@ -47,28 +46,22 @@ export function waterLineChart(data: WaterLineData, document: Document, options:
 	const band = { topPx: topPx + 10, ...high.band };
 	let y = band.topPx + band.abovePx + band.belowPx;
 	const lens = data.lens === undefined ? cycleSpan(day, stretch) : data.lens;
-	chart.append(
-		waterBand(plot, day.curve, range, band, before),
-		lens === null ? null : lensMark(plot.x(lens.fromMin), plot.x(lens.toMin), y + 3),
-	);
-
+	chart.append(waterBand(plot, day.curve, range, band, before));
+	if (lens !== null) chart.append(lensMark(plot.x(lens.fromMin), plot.x(lens.toMin), y + 3));
 	y += 19;
 	y += chart.appendRows(y, "alarms", alarmEvents(day)) + 4;
 	const care = data.withCare === false ? [] : careEvents(day);
 	if (care.length > 0) y += chart.appendRows(y, "care", care) + 4;
 	const projection = data.replications > 1 ? data.projection : undefined;
-	const canister = canisterPanel(
-		plot,
-		{
-			canisterMl: dressing.canisterMl,
-			roundShare: data.roundShare,
-			curve: day.curve,
-			changes: (projection?.canisterNeeds ?? []).filter((change) => change.p90Min >= fromMin && change.p10Min <= toMin),
-			...(projection === undefined ? {} : { band: projection.canisterLevel }),
-		},
-		y + 12,
-		high.canisterPx,
-	);
+	const needs = projection?.canisterNeeds ?? [];
+	const content = {
+		canisterMl: dressing.canisterMl,
+		roundShare: data.roundShare,
+		curve: day.curve,
+		changes: needs.filter((change) => change.p90Min >= fromMin && change.p10Min <= toMin),
+		band: projection?.canisterLevel,
+	};
+	const canister = canisterPanel(plot, content, y + 12, high.canisterPx);
 	chart.append(canister.group);
 	y += 12 + canister.heightPx + 12;
 	if (dressing.regimens.some((regimen) => regimen.fillMl > 0)) {
@@ -87,10 +80,8 @@ export function waterLineChart(data: WaterLineData, document: Document, options:
 /** A small bracket under the band that shows where the lens looks. */
 function lensMark(left: number, right: number, y: number): Shape {
 	const [from, to] = [left - 1, Math.max(right + 1, left + 4)];
-	return group(
-		tooltip("the part that is enlarged below"),
-		path("care-edge", `M${from.toFixed(2)},${y}v4H${to.toFixed(2)}v-4`),
-	);
+	const bracket = path("care-edge", `M${from.toFixed(2)},${y}v4H${to.toFixed(2)}v-4`);
+	return group(tooltip("the part that is enlarged below"), bracket);
 }
 
 /** The solution that is left in the source, falling fill by fill. */
@@ -123,16 +114,18 @@ function waterLineWords(data: WaterLineData): ChartWords {
 		const more = events.length > mostNamed ? ` and ${numberWord(events.length - mostNamed)} more` : "";
 		return `${sentenceStart(kind)}: ${eventList(events.slice(0, mostNamed), clock)}${more}.`;
 	};
+	const fills = day.phases.filter(({ phase, startMin }) => phase === "fill" && startMin >= fromMin).length;
+	const { totals } = day;
 	const sentences = [
 		`From ${clockTime(fromMin, clock)} to ${clockTime(toMin, clock)}.`,
-		first === undefined ? "" : `${regimenWords(first)}.`,
+		...(first === undefined ? [] : [`${regimenWords(first)}.`]),
 		isPart
-			? `${counted(day.phases.filter((phase) => phase.phase === "fill" && phase.startMin >= fromMin).length, "fill")} in this time.`
-			: `${counted(day.totals.fills, "fill")}, ${volumeWords(day.totals.instilledMl)} of solution in, ${volumeWords(day.totals.toCanisterMl)} to the canister.`,
+			? `${counted(fills, "fill")} in this time.`
+			: `${counted(totals.fills, "fill")}, ${volumeWords(totals.instilledMl)} of solution in, ${volumeWords(totals.toCanisterMl)} to the canister.`,
 		named("alarms", alarmEvents(day)),
 		named("care", careEvents(day)),
 	];
-	return { title: `Water line: ${data.title}`, description: sentences.filter((sentence) => sentence !== "").join(" ") };
+	return { title: `Water line: ${data.title}`, description: sentences.join(" ") };
 }
 
 /** How to read the chart, in a line. */

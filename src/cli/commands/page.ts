@@ -38,7 +38,7 @@ export async function page(files: readonly string[], typed: Typed, problems: Pro
 	checkTarget(target, title, typed.force === true, problems);
 	if (title === null || problems.length > 0) throw new UnusableInput(problems);
 	const [{ studyStyle }, { supplyRules }] = await Promise.all([
-		import("../../report/kit/study-style.ts"),
+		import("../../report/kit/report-style.ts"),
 		import("../../report/supply/supply-html.ts"),
 	]);
 	const carried = { scenario: day.text, ward: ward.text, beside: ward.beside, opens } as const;

@@ -2,8 +2,7 @@ import { heatStrip, shownConditions, waterLineLegend } from "../../charts/index.
 import { likelyLevel } from "../../report/day/alarm-section.ts";
 import { type DressingParts, dressingParts } from "../../report/day/dressing/dressing-parts.ts";
 import { drawnAmongWords } from "../../report/day/dressing/water-line-figure.ts";
-import type { HtmlMaker } from "../../report/kit/html-element.ts";
-import { section } from "../../report/kit/section.ts";
+import { type HtmlMaker, section } from "../../report/kit/html-element.ts";
 import { dayJson } from "../../results/day.ts";
 import type { DayResult, DressingDay, TracedDayResult } from "../../results/index.ts";
 import { roundShare } from "../../words/index.ts";

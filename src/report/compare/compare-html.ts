@@ -1,11 +1,9 @@
 import type { CompareDrawings, CompareResult } from "../../results/index.ts";
 import { counted, sentenceEnd, spanWords } from "../../words/index.ts";
-import { bedsideCautions } from "../kit/caution.ts";
-import { closingChapter, studyFacts } from "../kit/closing-chapter.ts";
-import { htmlMaker, unbroken } from "../kit/html-element.ts";
+import { bedsideCautions, closingChapter, studyFacts } from "../kit/closing-chapter.ts";
+import { chapter, htmlMaker, unbroken } from "../kit/html-element.ts";
 import { htmlPage } from "../kit/page.ts";
-import { chapter } from "../kit/section.ts";
-import { studyStyle } from "../kit/study-style.ts";
+import { studyStyle } from "../kit/report-style.ts";
 import { compareSheet } from "./compare-sheet.ts";
 import { differenceSections } from "./difference-section.ts";
 import { pairsOf } from "./pairs/pairs.ts";

@@ -1,8 +1,7 @@
 import type { CompareResult } from "../../results/index.ts";
 import { dressingLine, sentenceStart, sharedDrawdownWords } from "../../words/index.ts";
-import { cautionLines, ofDressings } from "../kit/caution.ts";
-import { type HtmlMaker, unbroken } from "../kit/html-element.ts";
-import { handwritten, plainList, sheetPart } from "../kit/section.ts";
+import { cautionLines, ofDressings } from "../kit/closing-chapter.ts";
+import { type HtmlMaker, handwritten, plainList, sheetPart, unbroken } from "../kit/html-element.ts";
 import { differenceTable } from "./difference-section.ts";
 import { mainRows } from "./pairs/difference-rows.ts";
 import type { Pair } from "./pairs/pairs.ts";
@@ -31,35 +30,26 @@ function regimensSection(html: HtmlMaker, result: CompareResult): HTMLElement {
 		const line = `${sentenceStart(dressingLine(dressing, !sizesDiffer(result)))}${shared(dressing.id)}.`;
 		return html("p", { class: "facts" }, unbroken(dressings.length > 1 ? `${dressing.id}: ${line}` : line));
 	});
-	return sheetPart(
-		html,
-		"regimens",
-		"The regimens",
-		html("dl", {}, ...rows),
-		...wounds,
-		...cautionLines(html, ofDressings(result)),
-	);
+	const cautions = cautionLines(html, ofDressings(result));
+	return sheetPart(html, "regimens", "The regimens", html("dl", {}, ...rows), ...wounds, ...cautions);
 }
 
-/** All regimens of one dressing in a comparison. */
 const regimensOf = ({ regimens }: CompareResult, id: string) =>
 	regimens.flatMap(({ dressings }) => dressings.flatMap((one) => (one.id === id ? one.regimens : [])));
 
 function differencesSection(html: HtmlMaker, pair: Pair): HTMLElement {
 	const id = "main-differences";
-	const rows = mainRows(pair);
-	return sheetPart(html, id, rows.title, differenceTable(html, id, rows, rows.caption));
+	const { caption, ...rows } = mainRows(pair);
+	return sheetPart(html, id, rows.title, differenceTable(html, id, rows, caption));
 }
 
 /** What a comparison leaves open, whatever its numbers. */
 export function silenceSection(html: HtmlMaker, result: CompareResult): HTMLElement {
-	const isUnjudged = result.differences.some(({ kind }) => kind === "not-judged");
+	const unjudged = "Whether either clogs more: nobody has measured those rates, so no verdict on clogging is given.";
 	const sentences = [
 		"Whether the wound heals sooner or better: nothing here is about healing, pain or comfort.",
 		"Which regimen is the better one: there is no overall score. What a wash is worth against a leak or a call at night is for the clinician to weigh, with the patient and the prescription.",
-		...(isUnjudged
-			? ["Whether either clogs more: nobody has measured those rates, so no verdict on clogging is given."]
-			: []),
+		...(result.differences.some(({ kind }) => kind === "not-judged") ? [unjudged] : []),
 		"That there is no difference where none was found: one smaller than the bar may be there.",
 	];
 	return sheetPart(html, "silence", "What this does not tell", plainList(html, sentences));

@@ -1,22 +1,22 @@
 import type { CompareResult } from "../../results/index.ts";
 import { measuresAsRead } from "../../vocabulary/index.ts";
+import { scaleOf } from "../../words/index.ts";
 import { assumptionColumns } from "../kit/closing-chapter.ts";
 import { csvTable } from "../kit/csv-table.ts";
 import { differenceColumns, withDigits } from "./difference-section.ts";
-import { compareScale } from "./pairs/pairs.ts";
 
 /** One table a file, by file name. Means and differences (a − b) are per horizon; `rests-on.csv` where that was looked into. */
 export function compareTables(result: CompareResult): { readonly [fileName: string]: string } {
 	return {
-		"differences.csv": differences(result),
+		"differences.csv": csvTable(
+			differenceColumns({ a: "a", b: "b", scale: scaleOf(result) }),
+			withDigits(result.differences, result),
+		),
 		"regimens.csv": regimens(result),
 		...(result.restsOn === null ? {} : { "rests-on.csv": restsOn(result.restsOn) }),
 		"assumptions.csv": csvTable(assumptionColumns, result.assumptions),
 	};
 }
-
-const differences = (result: CompareResult): string =>
-	csvTable(differenceColumns({ a: "a", b: "b", scale: compareScale(result) }), withDigits(result.differences, result));
 
 const settings = ["begin", "depthMmHg", "fillMl", "dwellMin", "suctionMin", "drawdown"] as const;
 

@@ -9,8 +9,7 @@ import {
 import type { CompareResult, Difference } from "../../results/index.ts";
 import { counted, differenceDecimals, measureWords, percentWords, plainNumber, unitWords } from "../../words/index.ts";
 import { svgFile } from "../kit/chart-figure.ts";
-import type { Child, HtmlMaker } from "../kit/html-element.ts";
-import { section } from "../kit/section.ts";
+import { type Attributes, type Child, type HtmlMaker, section } from "../kit/html-element.ts";
 import { aligned, type Column, htmlTable } from "../kit/table.ts";
 import { decimalsOfMeans, fragileWords, rowsData } from "./pairs/difference-rows.ts";
 import { askedFor, type Pair, pairsOf, togetherWords } from "./pairs/pairs.ts";
@@ -32,14 +31,11 @@ function ofOwner(html: HtmlMaker, pair: Pair, owner: string, id: string): HTMLEl
 	const data = rowsData(pair, `${whose}${pair.a} against ${pair.b}`, differences);
 	const many = counted(differences[0]?.replications ?? 0, "replication");
 	const caption = `${isAll ? togetherWords : whose}Means of ${many}, the difference ${pair.a} less ${pair.b} with its 95 % interval, and the share of replications in which either has more and in which ${pair.a} does better (empty where more is neither better nor worse).`;
-	return html(
-		"div",
-		{ class: "owner" },
-		differences.length === 0
-			? null
-			: differenceTable(html, id, data, `${whose}${fragileWords(differences, pair)}`.trim()),
-		htmlTable(html, { id: `${id}-table`, caption }, differenceColumns(pair), withDigits(differences, pair.result)),
-	);
+	const rows = withDigits(differences, pair.result);
+	const numbers = htmlTable(html, { id: `${id}-table`, caption }, differenceColumns(pair), rows);
+	if (differences.length === 0) return html("div", { class: "owner" }, numbers);
+	const marked = differenceTable(html, id, data, `${whose}${fragileWords(differences, pair)}`.trim());
+	return html("div", { class: "owner" }, marked, numbers);
 }
 
 /** `differences.svg`: the first pair in every measure asked for, as a file of its own. */
@@ -52,17 +48,12 @@ export function compareSvg(result: CompareResult, document: Document): string {
 	return svgFile(differenceRows(rowsData(pair, title, asked), document, { idPrefix: "differences" }), document);
 }
 
-type Attributes = { readonly [name: string]: string };
-
-/**
- * The differences of two regimens as a table, a row a measure: both means, the difference as a dot with its bar, the verdict.
- * Words are laid out by whoever shows the page; where it is narrow each row stands as a block of its own.
- */
+/** The differences of two regimens as a table, a row a measure, each a block of its own where the page is narrow. */
 export function differenceTable(html: HtmlMaker, id: string, data: DifferenceRowsData, caption: string): HTMLElement {
 	const { a, b } = data;
-	const head = (attributes: Attributes, child: Child) =>
+	const head = (child: Child, attributes = {}) =>
 		html("th", { scope: "col", role: "columnheader", ...attributes }, child);
-	const cell = (attributes: Attributes, child: Child) => html("td", { role: "cell", ...attributes }, child);
+	const cell = (child: Child, attributes: Attributes) => html("td", { role: "cell", ...attributes }, child);
 	const rows = data.rows.map((row, index) => {
 		const [meanA, meanB] = meansOf(row);
 		const mark = differenceMark(row, html.document, { idPrefix: `${id}-mark-${index + 1}`, styled: false });
@@ -70,20 +61,16 @@ export function differenceTable(html: HtmlMaker, id: string, data: DifferenceRow
 			"tr",
 			{ role: "row", class: row.tone },
 			html("th", { scope: "row", role: "rowheader" }, row.label),
-			cell({ class: "mean", "data-of": a }, meanA),
-			cell({ class: "mean", "data-of": b }, meanB),
-			cell({ class: "bar" }, mark),
-			cell({ class: "verdict" }, row.verdict),
+			cell(meanA, { class: "mean", "data-of": a }),
+			cell(meanB, { class: "mean", "data-of": b }),
+			cell(mark, { class: "bar" }),
+			cell(row.verdict, { class: "verdict" }),
 		);
 	});
 	const sides = [html("span", {}, `more with ${b}`), " ", html("span", {}, `more with ${a}`)];
-	const heads = [
-		head({}, "measure"),
-		head({ class: "mean" }, a),
-		head({ class: "mean" }, b),
-		head({ class: "bar" }, html("span", { class: "sides-of-nought" }, ...sides)),
-		head({}, "verdict"),
-	];
+	const means = [a, b].map((name) => head(name, { class: "mean" }));
+	const bar = head(html("span", { class: "sides-of-nought" }, ...sides), { class: "bar" });
+	const heads = [head("measure"), ...means, bar, head("verdict")];
 	const captionId = `${id}-rows-caption`;
 	return html(
 		"div",
@@ -104,7 +91,6 @@ interface Row extends Difference {
 	readonly most: Row["digits"];
 }
 
-/** Differences as rows of a table. */
 export function withDigits(differences: readonly Difference[], result: CompareResult): Row[] {
 	const digits = differences.map((one) => {
 		const [a, b] = decimalsOfMeans(one, result);
@@ -112,12 +98,12 @@ export function withDigits(differences: readonly Difference[], result: CompareRe
 	});
 	const mostOf = (which: keyof Row["digits"]): number => digits.reduce((most, each) => Math.max(most, each[which]), 0);
 	const most = { a: mostOf("a"), b: mostOf("b"), own: mostOf("own") };
-	return differences.map((one, index) => ({ ...one, digits: digits[index] ?? most, most }));
+	return differences.map((one, index) => ({ ...one, digits: digits[index], most }));
 }
 
-const filed = (key: "a" | "b" | "dressing" | "replications" | "kind" | "verdict"): Column<Row> => ({
+const filed = (key: "a" | "b" | "dressing" | "measure" | "unit" | "replications" | "kind" | "verdict") => ({
 	key,
-	value: (row) => row[key],
+	value: (row: Row) => row[key],
 });
 
 type NumberName = "meanA" | "meanB" | "mean" | "low95" | "high95" | "shareAHigher" | "shareBHigher" | "shareABetter";
@@ -132,10 +118,7 @@ const number = (
 	numeric: true,
 	key,
 	value: (row) => row[key],
-	written: (row, html) => {
-		const value = row[key];
-		return value === null ? none : written(value, row, html);
-	},
+	written: (row, html) => (row[key] === null ? none : written(row[key], row, html)),
 });
 
 /** What is known of each difference, for a file; of it what a report shows of a pair, with digits that the intervals support. */
@@ -143,13 +126,8 @@ export const differenceColumns = ({ a, b, scale }: Pick<Pair, "a" | "b" | "scale
 	filed("a"),
 	filed("b"),
 	filed("dressing"),
-	{
-		head: "Measure",
-		key: "measure",
-		value: ({ measure }) => measure,
-		written: ({ measure }) => measureWords[measure].label,
-	},
-	{ head: "Unit", key: "unit", value: ({ unit }) => unit, written: ({ measure }) => unitWords(measure, scale) },
+	{ ...filed("measure"), head: "Measure", written: ({ measure }) => measureWords[measure].label },
+	{ ...filed("unit"), head: "Unit", written: ({ measure }) => unitWords(measure, scale) },
 	number("meanA", a, (mean, { digits, most }, html) => aligned(html, mean, digits.a, most.a)),
 	number("meanB", b, (mean, { digits, most }, html) => aligned(html, mean, digits.b, most.b)),
 	number("mean", "Difference", own),

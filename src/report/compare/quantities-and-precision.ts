@@ -1,4 +1,4 @@
-import type { CompareResult, Difference, Spread } from "../../results/index.ts";
+import type { CompareResult, Difference, RegimenResult, Spread } from "../../results/index.ts";
 import type { MeasureName } from "../../vocabulary/index.ts";
 import {
 	counted,
@@ -7,34 +7,29 @@ import {
 	meanDecimals,
 	measureWords,
 	plainNumber,
+	scaleOf,
 	unitWords,
 } from "../../words/index.ts";
-import type { HtmlMaker } from "../kit/html-element.ts";
-import { chapter } from "../kit/section.ts";
+import { chapter, type HtmlMaker } from "../kit/html-element.ts";
 import { type Column, htmlTable, shownNumber } from "../kit/table.ts";
-import { askedFor, compareScale, type Pair } from "./pairs/pairs.ts";
+import { askedFor, type Pair } from "./pairs/pairs.ts";
 
 /** What a day comes to under each regimen: mean, and where 8 days in 10 lie. */
 export function quantitiesSection(html: HtmlMaker, result: CompareResult): HTMLElement {
 	const { regimens, scenario, replications } = result;
 	const { horizonMin, dressings } = scenario;
 	const tables = dressings.map(({ id }, index) => {
-		const ofRegimens = regimens.map(({ name, dressings: own }) => ({
-			name,
-			measures: own.find((one) => one.id === id)?.measures,
-		}));
+		const measuresOf = ({ dressings: own }: RegimenResult) => own.find((one) => one.id === id)?.measures;
 		const columns: readonly Column<MeasureName>[] = [
 			{ head: "Measure", written: (measure) => measureWords[measure].label },
-			{ head: "Unit", written: (measure) => unitWords(measure, compareScale(result)) },
-			...ofRegimens.map(({ name, measures }) =>
-				shownNumber(name, (measure: MeasureName) => spreadWords(measures?.[measure], measure)),
+			{ head: "Unit", written: (measure) => unitWords(measure, scaleOf(result)) },
+			...regimens.map((regimen) =>
+				shownNumber(regimen.name, (measure: MeasureName) => spreadWords(measuresOf(regimen)?.[measure], measure)),
 			),
 		];
 		const caption = `${dressings.length > 1 ? `Dressing ${id}: m` : "M"}eans of ${replications} replications, and in brackets where 8 in 10 of them lie (P10 to P90), or what all of these come to; a few others can draw the mean beyond it.`;
-		const rows = result.measures.filter((measure) =>
-			ofRegimens.some(({ measures }) => measures?.[measure] !== undefined),
-		);
-		return htmlTable(html, { id: `quantities-${index + 1}`, caption }, columns, rows);
+		const isKnown = (measure: MeasureName) => regimens.some((regimen) => measuresOf(regimen)?.[measure] !== undefined);
+		return htmlTable(html, { id: `quantities-${index + 1}`, caption }, columns, result.measures.filter(isKnown));
 	});
 	const whole = horizonMin === 1440 ? "a day comes" : `${durationWords(horizonMin)} come`;
 	return chapter(html, "quantities", `What ${whole} to under each`, ...tables);
@@ -56,16 +51,11 @@ export function howPreciseSection(html: HtmlMaker, pair: Pair): HTMLElement {
 	const intervals = differences.filter(({ low95 }) => low95 !== null).length;
 	const saved = `${pair.a} against ${pair.b}${pair.whole === "all" ? ", all dressings together" : ""}: how many times smaller the variance of the difference is than it would be had each regimen met other patients. So many times more replications would be needed without pairing.`;
 	const reached = "The precision that was asked for, as half the width of the interval, and what was reached.";
-	return chapter(
-		html,
-		"how-precise",
-		"How precise this is",
-		`${counted(result.replications, "replication")}; in each, every regimen meets the same patient, exudate, thresholds of failure, turns and nurses, so that a difference is the regimen's. An interval of 95 % misses the true difference of the model about once in twenty; among ${intervals} of them, ${missed(intervals)} may.`,
-		htmlTable(html, { id: "pairing", caption: saved }, savedColumns(scale), differences),
-		result.precision.length === 0
-			? null
-			: htmlTable(html, { id: "reached", caption: reached }, reachedColumns(scale), result.precision),
-	);
+	const words = `${counted(result.replications, "replication")}; in each, every regimen meets the same patient, exudate, thresholds of failure, turns and nurses, so that a difference is the regimen's. An interval of 95 % misses the true difference of the model about once in twenty; among ${intervals} of them, ${missed(intervals)} may.`;
+	const tables = [htmlTable(html, { id: "pairing", caption: saved }, savedColumns(scale), differences)];
+	if (result.precision.length > 0)
+		tables.push(htmlTable(html, { id: "reached", caption: reached }, reachedColumns(scale), result.precision));
+	return chapter(html, "how-precise", "How precise this is", words, ...tables);
 }
 
 const missed = (intervals: number): string => {
@@ -96,8 +86,7 @@ const reachedColumns = (scale: MeasureScale): readonly Column<CompareResult["pre
 function halfWidthWords(value: number | null): string {
 	if (value === null) return "none given";
 	if (value === 0) return "0";
-	let digits = 0;
-	while (digits < 5 && value * 10 ** digits < 10) digits++;
+	const digits = [0, 1, 2, 3, 4].find((one) => value * 10 ** one >= 10) ?? 5;
 	return plainNumber(value, digits);
 }
 

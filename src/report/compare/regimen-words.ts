@@ -38,25 +38,17 @@ const mostPhrases = 4;
 /** What tells how a dressing is set. */
 type Settings = Pick<RegimenResult["dressings"][number], "regimens" | "canisterMl" | "sourceMl">;
 
-/** Dressings that a first regimen sets in one way and a second in another. */
-interface Apart {
-	readonly ids: string[];
-	readonly own: Settings;
-	readonly other: Settings;
-}
-
 /** The dressings on which two regimens differ, those together that are set alike under each. */
-function apartOf(a: RegimenResult, b: RegimenResult, result: CompareResult): readonly Apart[] {
-	const found = new Map<string, Apart>();
+function apartOf(a: RegimenResult, b: RegimenResult, result: CompareResult) {
+	const found = new Map<string, { readonly ids: string[]; readonly own: Settings; readonly other: Settings }>();
 	const others = ownSettings(b, result);
-	for (const [index, left] of ownSettings(a, result).entries()) {
-		const right = others[index];
-		if (right === undefined) continue;
-		if (settingsText(left) === settingsText(right)) continue;
-		const key = phrases(left, right).join();
-		const known = found.get(key);
-		if (known === undefined) found.set(key, { ids: [left.id], own: left, other: right });
-		else known.ids.push(left.id);
+	for (const [index, own] of ownSettings(a, result).entries()) {
+		const other = others[index];
+		if (settingsText(own) === settingsText(other)) continue;
+		const key = phrases(own, other).join();
+		const known = found.get(key) ?? { ids: [], own, other };
+		known.ids.push(own.id);
+		found.set(key, known);
 	}
 	return [...found.values()];
 }
@@ -66,15 +58,11 @@ const settingsText = ({ regimens, canisterMl, sourceMl }: Settings): string =>
 
 type Phrase = readonly [own: string, other: string];
 
+type Words<Value> = (value: Value) => string;
+
 /** A phrase for either of two values where they are not the same; none where one is not known. */
-function told<Value>(
-	own: Value | null,
-	other: Value | null,
-	words: (value: Value) => string,
-	again: (value: Value) => string,
-): Phrase[] {
-	return own === null || other === null || own === other ? [] : [[words(own), again(other)]];
-}
+const told = <Value>(own: Value | null, other: Value | null, words: Words<Value>, again: Words<Value>): Phrase[] =>
+	own === null || other === null || own === other ? [] : [[words(own), again(other)]];
 
 /** How the two are told apart, a phrase for each of what differs. */
 function phrases(own: Settings, other: Settings): readonly Phrase[] {
@@ -92,7 +80,7 @@ const ofVolume = (ml: number): string => `one of ${volumeWords(ml)}`;
 
 function regimenPhrases(a: RegimenSummary, b: RegimenSummary): Phrase[] {
 	const sameWash = a.dwellMin === b.dwellMin && a.suctionMin === b.suctionMin;
-	const lead = <Value>(left: Value, right: Value, what: string, words: (value: Value) => string): Phrase[] =>
+	const lead = <Value>(left: Value, right: Value, what: string, words: Words<Value>): Phrase[] =>
 		told(left, right, (value) => `${what} ${words(value)}`, words);
 	const begins = (begin: string): string => `beginning in ${begin}`;
 	return [
@@ -118,12 +106,12 @@ export function regimenLines(regimen: RegimenResult, result: CompareResult): str
 	const sized = sizesDiffer(result);
 	const drawdown = commonDrawdown(result);
 	const lines = ownSettings(regimen, result).map((dressing) => {
-		const { canisterMl, sourceMl, canisterHoldsMl, sourceLeftMl } = dressing;
-		const sizes =
-			sized && canisterMl !== null && sourceMl !== null && canisterHoldsMl !== null && sourceLeftMl !== null
-				? `; ${canisterWords({ canisterMl, canisterHoldsMl })}, ${sourceWords({ sourceMl, sourceLeftMl })}`
-				: "";
-		return { id: dressing.id, line: `${regimenLine(dressing, result.scenario, drawdown === null)}${sizes}` };
+		const { id, canisterMl, sourceMl, canisterHoldsMl, sourceLeftMl } = dressing;
+		const line = regimenLine(dressing, result.scenario, drawdown === null);
+		if (!sized || canisterMl === null || sourceMl === null || canisterHoldsMl === null || sourceLeftMl === null)
+			return { id, line };
+		const canister = canisterWords({ canisterMl, canisterHoldsMl });
+		return { id, line: `${line}; ${canister}, ${sourceWords({ sourceMl, sourceLeftMl })}` };
 	});
 	const [first] = lines;
 	if (first !== undefined && lines.every(({ line }) => line === first.line)) return [sentenceStart(first.line)];
@@ -136,20 +124,15 @@ const ownSettings = ({ dressings }: RegimenResult, { scenario }: CompareResult):
 
 /** The drawdown of all regimens, which is then told once; null where they differ in it. */
 export function commonDrawdown({ regimens }: CompareResult): number | null {
-	const [first, ...others] = new Set(
-		regimens.flatMap(({ dressings }) =>
-			dressings.flatMap((dressing) => dressing.regimens.map(({ drawdown }) => drawdown)),
-		),
-	);
+	const all = regimens.flatMap(({ dressings }) => dressings.flatMap((dressing) => dressing.regimens));
+	const [first, ...others] = new Set(all.map(({ drawdown }) => drawdown));
 	return first === undefined || others.length > 0 ? null : first;
 }
 
 /** Whether regimens come with other canisters or bags than each other. */
-export const sizesDiffer = ({ regimens }: CompareResult): boolean =>
-	new Set(
-		regimens.map(({ dressings }) =>
-			JSON.stringify(
-				dressings.map((each) => [each.canisterMl, each.canisterHoldsMl, each.sourceMl, each.sourceLeftMl]),
-			),
-		),
-	).size > 1;
+export function sizesDiffer({ regimens }: CompareResult): boolean {
+	const sizes = regimens.map(({ dressings }) =>
+		dressings.map((each) => [each.canisterMl, each.canisterHoldsMl, each.sourceMl, each.sourceLeftMl]),
+	);
+	return new Set(sizes.map((each) => JSON.stringify(each))).size > 1;
+}

@@ -3,65 +3,41 @@ import type { CompareDrawings, CompareResult } from "../../results/index.ts";
 import { clockTime, joinedWords, percentWords, roundShare } from "../../words/index.ts";
 import { drawnWords } from "../day/dressing/water-line-figure.ts";
 import { chartFigure, onPage } from "../kit/chart-figure.ts";
-import type { HtmlMaker } from "../kit/html-element.ts";
-import { chapter, details } from "../kit/section.ts";
+import { chapter, details, type HtmlMaker } from "../kit/html-element.ts";
 
 /** The same day under each regimen, one water line under the other on one axis; those after the first two are folded away. */
-export function waterLinesSection(
-	html: HtmlMaker,
-	result: CompareResult,
-	{ days }: CompareDrawings,
-): HTMLElement | null {
-	const lines = linesOf(result, days);
+export function waterLinesSection(html: HtmlMaker, result: CompareResult, drawings: CompareDrawings) {
+	const lines = linesOf(result, drawings.days);
 	if (lines.length === 0) return null;
 	const figures = (some: readonly Line[]) => some.flatMap((line) => lineFigure(html, result, line, lines));
 	const later = result.regimens.slice(2).flatMap(({ name }, index) => {
 		const own = lines.filter((line) => line.regimen === index + 2);
 		return own.length === 0 ? [] : [details(html, `The same day under ${name}`, ...figures(own))];
 	});
-	return chapter(
-		html,
-		"water-lines",
-		"The same day under each",
-		`${drawnWords(result)} It is the same patient with the same thresholds, turns and nurses under each regimen, on one time axis. ${waterLineLegend({ replications: 1 })}`,
-		...figures(lines.filter((line) => line.regimen < 2)),
-		...later,
-	);
+	const words = `${drawnWords(result)} It is the same patient with the same thresholds, turns and nurses under each regimen, on one time axis. ${waterLineLegend({ replications: 1 })}`;
+	const first = figures(lines.filter((line) => line.regimen < 2));
+	return chapter(html, "water-lines", "The same day under each", words, ...first, ...later);
 }
 
 /** The first hours of two regimens, one under the other, on a day on which they part there. */
-export function firstHoursSection(
-	html: HtmlMaker,
-	result: CompareResult,
-	{ firstHours }: CompareDrawings,
-): HTMLElement | null {
+export function firstHoursSection(html: HtmlMaker, result: CompareResult, { firstHours }: CompareDrawings) {
 	if (firstHours === null) return null;
 	const { spanMin, days, leakShare, replication, regimens } = firstHours;
 	const lines = linesOf(result, days, regimens);
-	const leaks = regimens.flatMap((place, index) => {
-		const [name, share] = [result.regimens[place]?.name, leakShare[index]];
-		return name === undefined || share === undefined ? [] : [`${percentWords(share)} of the days under ${name}`];
-	});
-	const until = clockTime(spanMin, result.scenario);
-	return chapter(
-		html,
-		"first-hours",
-		"The first hours",
-		`A leak comes before ${until} on ${joinedWords(leaks)}. Drawn is replication ${replication}, the first on which the two part in these hours. Enlarged is the time when suction first returns after a dwell: a seal that a move has loosened shows there.`,
-		...lines.flatMap((line) => lineFigure(html, result, line, lines, spanMin)),
+	const leaks = regimens.map(
+		(place, index) => `${percentWords(leakShare[index])} of the days under ${result.regimens[place].name}`,
 	);
+	const until = clockTime(spanMin, result.scenario);
+	const words = `A leak comes before ${until} on ${joinedWords(leaks)}. Drawn is replication ${replication}, the first on which the two part in these hours. Enlarged is the time when suction first returns after a dwell: a seal that a move has loosened shows there.`;
+	const figures = lines.flatMap((line) => lineFigure(html, result, line, lines, spanMin));
+	return chapter(html, "first-hours", "The first hours", words, ...figures);
 }
 
 /** A day of one dressing under one regimen, which `regimen` is the place of. */
 type Line = ReturnType<typeof linesOf>[number];
 
-/** Dressing by dressing, in each the regimens in their order. */
-function linesOf(
-	result: CompareResult,
-	days: CompareDrawings["days"],
-	/** Whose days they are, as places in the regimens; all of them in their order by default. */
-	places: readonly number[] = [],
-) {
+/** Dressing by dressing, in each the regimens in their order; `places` are those of the regimens whose days they are, if not all. */
+function linesOf(result: CompareResult, days: CompareDrawings["days"], places: readonly number[] = []) {
 	const several = result.scenario.dressings.length > 1;
 	return result.scenario.dressings.flatMap(({ id }) =>
 		days.flatMap((traced, index) => {
@@ -77,13 +53,7 @@ function linesOf(
 }
 
 /** A line with its name; of the first `spanMin` of its day with a lens where that is given. */
-function lineFigure(
-	html: HtmlMaker,
-	result: CompareResult,
-	line: Line,
-	all: readonly Line[],
-	spanMin?: number,
-): HTMLElement[] {
+function lineFigure(html: HtmlMaker, result: CompareResult, line: Line, all: readonly Line[], spanMin?: number) {
 	const { name, day, dressing } = line;
 	const same = all.filter((other) => other.dressing.id === dressing.id);
 	const [kind, of] = spanMin === undefined ? ["line", "Water line"] : ["first", "First hours"];

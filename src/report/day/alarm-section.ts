@@ -2,8 +2,7 @@ import { heatStrip, shownConditions } from "../../charts/index.ts";
 import type { AlarmProjection } from "../../results/index.ts";
 import { type Clock, conditionWords, percentWords, timeRange } from "../../words/index.ts";
 import { chartFigure, onPage } from "../kit/chart-figure.ts";
-import type { HtmlMaker } from "../kit/html-element.ts";
-import { section } from "../kit/section.ts";
+import { type HtmlMaker, section } from "../kit/html-element.ts";
 import { aligned, type Column, htmlTable } from "../kit/table.ts";
 import type { DressingParts } from "./dressing/dressing-parts.ts";
 
@@ -23,25 +22,16 @@ export function alarmSection(html: HtmlMaker, parts: DressingParts): HTMLElement
 		return section(html, id, "Likely alarms", headingId, `No alarm came${chance} in ${days}.`);
 	}
 	const title = `${dressing.id}: when an alarm is likely`;
-	const strip = heatStrip(
-		{ title, clock, alarms: projection.alarms, level: likelyLevel },
-		html.document,
-		onPage(`${id}-strip`),
-	);
+	const data = { title, clock, alarms: projection.alarms, level: likelyLevel };
+	const strip = heatStrip(data, html.document, onPage(`${id}-strip`));
 	const caption = `Chance that at least one alarm of the condition starts in the time of a cell.${isListed ? " What the scenario lists brings no cell." : ""} Where half-hours are merged they are taken as independent.`;
 	const table = {
 		id: `${id}-table`,
 		under: headingId,
 		caption: `Alarms that start${chance} in 24 h, mean with its 95 % half-width (±), and the times when one starts with more than ${percentWords(likelyLevel)} in a half-hour.`,
 	};
-	return section(
-		html,
-		id,
-		"Likely alarms",
-		headingId,
-		chartFigure(html, strip, `Chance of alarms on ${dressing.id}`, caption),
-		htmlTable(html, table, columns(clock), shown),
-	);
+	const figure = chartFigure(html, strip, `Chance of alarms on ${dressing.id}`, caption);
+	return section(html, id, "Likely alarms", headingId, figure, htmlTable(html, table, columns(clock), shown));
 }
 
 const columns = (clock: Clock): readonly Column<AlarmProjection>[] => [
@@ -53,12 +43,9 @@ const columns = (clock: Clock): readonly Column<AlarmProjection>[] => [
 
 function windowWords(windows: AlarmProjection["windows"], clock: Clock): string {
 	if (windows.length === 0) return "at no time in particular";
-	const named = windows
-		.slice(0, mostWindows)
-		.map(
-			({ startMin, endMin, peakProbability }) =>
-				`${timeRange(startMin, endMin, clock)} (up to ${percentWords(peakProbability)})`,
-		);
+	const named = windows.slice(0, mostWindows).map(({ startMin, endMin, peakProbability }) => {
+		return `${timeRange(startMin, endMin, clock)} (up to ${percentWords(peakProbability)})`;
+	});
 	const more = windows.length > mostWindows ? `, and ${windows.length - mostWindows} more` : "";
 	return `${named.join(", ")}${more}`;
 }

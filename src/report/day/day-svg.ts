@@ -7,14 +7,11 @@ import { waterLineData } from "./dressing/water-line-figure.ts";
 /** `day.svg`: the water line of every dressing, one under the other, as a file of its own. */
 export function daySvg(result: DayResult, document: Document): string {
 	const { title, dressings } = result.scenario;
-	const charts = dressingParts(result).map((parts, index) =>
-		waterLineChart(waterLineData(parts, dressings.length > 1 ? `${title}: ${parts.dressing.id}` : title), document, {
-			idPrefix: `day-${index + 1}`,
-			styled: index === 0,
-		}),
-	);
-	const [only] = charts;
-	return svgFile(charts.length === 1 && only !== undefined ? only : stacked(charts, document), document);
+	const charts = dressingParts(result).map((parts, index) => {
+		const data = waterLineData(parts, dressings.length > 1 ? `${title}: ${parts.dressing.id}` : title);
+		return waterLineChart(data, document, { idPrefix: `day-${index + 1}`, styled: index === 0 });
+	});
+	return svgFile(charts.length === 1 ? charts[0] : stacked(charts, document), document);
 }
 
 const gapPx = 28;

@@ -17,7 +17,6 @@ export function dayTables(result: DayResult): { readonly [fileName: string]: str
 	};
 }
 
-/** Something of a dressing that lasts, or comes at a moment. */
 interface Stretch {
 	readonly what: string;
 	readonly name: string;
@@ -27,14 +26,11 @@ interface Stretch {
 
 /** One dressing's stretches after the other, each in the order of their beginnings. */
 function stretches<Day extends { readonly id: string }>(days: readonly Day[], of: (day: Day) => Stretch[]): string {
-	return csvTable(
-		["dressing", "what", "name", "startMin", "endMin"],
-		days.flatMap((day) =>
-			of(day)
-				.sort((a, b) => a.startMin - b.startMin)
-				.map((stretch) => ({ dressing: day.id, ...stretch })),
-		),
-	);
+	const rows = days.flatMap((day) => {
+		const sorted = of(day).sort((a, b) => a.startMin - b.startMin);
+		return sorted.map((stretch) => ({ dressing: day.id, ...stretch }));
+	});
+	return csvTable(["dressing", "what", "name", "startMin", "endMin"], rows);
 }
 
 const moment = (what: string, name: string, atMin: number): Stretch => ({ what, name, startMin: atMin, endMin: atMin });
@@ -65,52 +61,35 @@ const alarms = (result: DayResult): string =>
 		result.dressings.flatMap((day) => day.alarms.map((alarm) => ({ dressing: day.id, ...alarm }))),
 	);
 
-interface Change {
-	readonly what: string;
-	readonly basis: "traced" | "projected";
-	readonly ordinal: number;
-	readonly atMin: number;
-	readonly reason?: string;
-	readonly p10Min?: number;
-	readonly p90Min?: number;
-	readonly probability?: number;
-	readonly wastedMl?: number;
-}
-
 /** Changes of the drawn day, then those projected, told apart by `basis`; a canister is due before it is changed. */
 const changes = (result: DayResult): string =>
 	csvTable(
 		["dressing", "what", "basis", "ordinal", "reason", "atMin", "p10Min", "p90Min", "probability", "wastedMl"],
 		result.dressings.flatMap((day, index) => {
 			const projected = result.projection.dressings[index];
+			const dressings = day.dressingChanges.map(({ startMin }) => ({ atMin: startMin }));
 			return [
-				...day.canisterChanges.map((change, at) => traced("canister", at, change)),
-				...day.sourceChanges.map((change, at) => traced("source", at, change)),
-				...day.dressingChanges.map(({ startMin }, at) => traced("dressing", at, { atMin: startMin })),
-				...expected("canister-due", projected?.canisterNeeds),
-				...expected("canister", projected?.canisterChanges),
-				...expected("source", projected?.sourceChanges),
+				...traced("canister", day.canisterChanges),
+				...traced("source", day.sourceChanges),
+				...traced("dressing", dressings),
+				...expected("canister-due", projected.canisterNeeds),
+				...expected("canister", projected.canisterChanges),
+				...expected("source", projected.sourceChanges),
 			].map((change) => ({ dressing: day.id, ...change }));
 		}),
 	);
 
-const traced = (what: string, place: number, change: Pick<Change, "atMin" | "reason" | "wastedMl">): Change => ({
-	...change,
-	what,
-	basis: "traced",
-	ordinal: place + 1,
-});
+type Traced = { readonly atMin: number; readonly reason?: string; readonly wastedMl?: number };
+type Expected = Pick<ChangeTime, "p10Min" | "p90Min"> & { readonly probability: number };
+type Change = Traced & Partial<Expected> & { readonly what: string; readonly basis: string; readonly ordinal: number };
 
-const expected = (what: string, times: readonly ChangeTime[] = []): Change[] =>
-	times.map(({ ordinal, p10Min, p50Min, p90Min, probabilityWithinHorizon: probability }) => ({
-		what,
-		basis: "projected",
-		ordinal,
-		atMin: p50Min,
-		p10Min,
-		p90Min,
-		probability,
-	}));
+const traced = (what: string, changes: readonly Traced[]): Change[] =>
+	changes.map((change, place) => ({ ...change, what, basis: "traced", ordinal: place + 1 }));
+
+const expected = (what: string, times: readonly ChangeTime[]): Change[] =>
+	times.map(({ p50Min, probabilityWithinHorizon: probability, ...time }) => {
+		return { ...time, what, basis: "projected", atMin: p50Min, probability };
+	});
 
 const alarmBins = (result: DayResult): string =>
 	csvTable(

@@ -1,7 +1,6 @@
 import type { DayResult, HomeSupplies, Schedule, Supply } from "../../results/index.ts";
 import { type Clock, clockTime, counted, durationWords, plainNumber, regimenWords, waits } from "../../words/index.ts";
-import type { HtmlMaker } from "../kit/html-element.ts";
-import { section } from "../kit/section.ts";
+import { type HtmlMaker, section } from "../kit/html-element.ts";
 import { type Column, htmlTable, shownNumber } from "../kit/table.ts";
 import { type DressingParts, dressingParts } from "./dressing/dressing-parts.ts";
 
@@ -12,18 +11,14 @@ export function planSection(html: HtmlMaker, result: DayResult): HTMLElement | n
 	if (!follows && home === null) return null;
 	const steps = dressingParts(result).flatMap(stepsOf);
 	if (home !== null) steps.push({ atMin: home.fromMin, whose: "", what: "goes home" });
-	const table = htmlTable(
-		html,
-		{ id: "plan", caption: "What holds from when, and when dressings are changed, where nothing comes between." },
-		columns(scenario),
-		steps.sort((a, b) => a.atMin - b.atMin),
-	);
+	steps.sort((a, b) => a.atMin - b.atMin);
+	const caption = "What holds from when, and when dressings are changed, where nothing comes between.";
+	const table = htmlTable(html, { id: "plan", caption }, columns(scenario), steps);
 	return section(html, "plan-of-days", "The plan", null, table, ...(home === null ? [] : sendHome(html, home, result)));
 }
 
 interface Step {
 	readonly atMin: number;
-	/** Id of the dressing. */
 	readonly whose: string;
 	readonly what: string;
 }
@@ -77,16 +72,13 @@ export function suppliesSection(html: HtmlMaker, result: DayResult): HTMLElement
 }
 
 const suppliesTable = (html: HtmlMaker, id: string, caption: string, supplies: readonly Supply[]): HTMLElement =>
-	htmlTable(
-		html,
-		{ id, caption },
-		[
-			{ head: "Item", written: ({ item }) => item },
-			shownNumber<Supply>("Half (P50)", ({ p50 }) => plainNumber(p50, 1)),
-			shownNumber<Supply>("Nine in ten (P90)", ({ p90 }) => plainNumber(p90, 1)),
-			shownNumber<Supply>("Packs that cover P90", ({ packs, packSize }) =>
-				packs === null ? "" : `${packs} of ${packSize ?? "?"}`,
-			),
-		],
-		supplies,
-	);
+	htmlTable(html, { id, caption }, supplyColumns, supplies);
+
+const packsWords = ({ packs, packSize }: Supply): string => (packs === null ? "" : `${packs} of ${packSize ?? "?"}`);
+
+const supplyColumns: readonly Column<Supply>[] = [
+	{ head: "Item", written: ({ item }) => item },
+	shownNumber("Half (P50)", ({ p50 }) => plainNumber(p50, 1)),
+	shownNumber("Nine in ten (P90)", ({ p90 }) => plainNumber(p90, 1)),
+	shownNumber("Packs that cover P90", packsWords),
+];

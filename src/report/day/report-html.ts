@@ -1,14 +1,12 @@
 import { sparkline } from "../../charts/index.ts";
 import type { DayResult } from "../../results/index.ts";
 import { counted, regimenLine, spanWords } from "../../words/index.ts";
-import { cautionLines } from "../kit/caution.ts";
-import { cautionsSection, dayFacts, sourcesSection } from "../kit/closing-chapter.ts";
-import { type HtmlMaker, htmlMaker, sentenceNodes } from "../kit/html-element.ts";
+import { cautionLines, cautionsSection, dayFacts, sourcesSection } from "../kit/closing-chapter.ts";
+import { type HtmlMaker, htmlMaker, section, sentenceNodes, sheetPart } from "../kit/html-element.ts";
 import { htmlPage } from "../kit/page.ts";
 import { reportStyle } from "../kit/report-style.ts";
-import { section, sheetPart } from "../kit/section.ts";
 import { alarmSection } from "./alarm-section.ts";
-import { alarmAnswer } from "./answers/alarm-answer.ts";
+import { alarmAnswer } from "./answers/answers.ts";
 import { canisterAnswer } from "./answers/change-answers.ts";
 import { type DressingParts, dressingParts } from "./dressing/dressing-parts.ts";
 import { planSection, suppliesSection } from "./plan-section.ts";
@@ -23,6 +21,7 @@ export function reportHtml(result: DayResult, document: Document): string {
 	const all = dressingParts(result);
 	const several = all.length > 1;
 	const needed = [planSection(html, result), suppliesSection(html, result)];
+	const closing = [cautionsSection(html, result), sourcesSection(html, dayFacts(result), result.assumptions)];
 	const facts = `${spanWords(scenario)} ${counted(projection.replications, "replication")}, chance ${scenario.chance}.`;
 	return htmlPage(html, {
 		title: `${scenario.title}: a therapy day`,
@@ -35,47 +34,31 @@ export function reportHtml(result: DayResult, document: Document): string {
 			// What several dressings need together is the first page with their overview.
 			...(several ? [overviewSection(html, all), sheetPart(html, "together", "Together", ...needed)] : []),
 			...all.map((parts) => dressingSection(html, parts)),
-			sheetPart(
-				html,
-				"common",
-				"For all of it",
-				...(several ? [] : needed),
-				cautionsSection(html, result),
-				sourcesSection(html, dayFacts(result), result.assumptions),
-			),
+			sheetPart(html, "common", "For all of it", ...(several ? [] : needed), ...closing),
 		],
 	});
 }
 
 function dressingSection(html: HtmlMaker, parts: DressingParts): HTMLElement {
 	const { id, headingId } = parts;
-	return html(
-		"section",
-		{ class: "dressing", id, "aria-labelledby": headingId },
-		...sheetSections(html, parts),
-		alarmSection(html, parts),
-		section(html, `${id}-totals`, "Totals", headingId, totalsTable(html, parts)),
-	);
+	const totals = section(html, `${id}-totals`, "Totals", headingId, totalsTable(html, parts));
+	const attributes = { class: "dressing", id, "aria-labelledby": headingId };
+	return html("section", attributes, ...sheetSections(html, parts), alarmSection(html, parts), totals);
 }
 
 /** Several dressings at a glance: each with its regimen, its water line at the height of a row, and its next canister. */
-const overviewSection = (html: HtmlMaker, all: readonly DressingParts[]): HTMLElement =>
-	html(
-		"nav",
-		{ class: "overview", "aria-labelledby": "overview-heading" },
-		html("h2", { id: "overview-heading" }, `${all.length} dressings`),
-		html("ul", {}, ...all.map((parts) => overviewItem(html, parts))),
-	);
+function overviewSection(html: HtmlMaker, all: readonly DressingParts[]): HTMLElement {
+	const heading = html("h2", { id: "overview-heading" }, `${all.length} dressings`);
+	const list = html("ul", {}, ...all.map((parts) => overviewItem(html, parts)));
+	return html("nav", { class: "overview", "aria-labelledby": "overview-heading" }, heading, list);
+}
 
 function overviewItem(html: HtmlMaker, parts: DressingParts): HTMLElement {
 	const { id, clock, dressing, day } = parts;
 	const regimen = regimenLine(dressing, clock, true, day.schedule.takeovers);
 	const words = [`${regimen}. `, ...canisterAnswer(parts), " ", ...alarmAnswer(parts)];
-	return html(
-		"li",
-		{},
-		html("a", { href: `#${id}` }, dressing.id),
-		sparkline({ day, horizonMin: clock.horizonMin }, html.document, { idPrefix: `${id}-spark`, styled: false }),
-		html("div", {}, html("p", {}, ...sentenceNodes(html, words)), ...cautionLines(html, parts.cautions)),
-	);
+	const line = { day, horizonMin: clock.horizonMin };
+	const chart = sparkline(line, html.document, { idPrefix: `${id}-spark`, styled: false });
+	const said = [html("p", {}, ...sentenceNodes(html, words)), ...cautionLines(html, parts.cautions)];
+	return html("li", {}, html("a", { href: `#${id}` }, dressing.id), chart, html("div", {}, ...said));
 }

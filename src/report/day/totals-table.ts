@@ -44,7 +44,6 @@ export const totalColumns: readonly Column<TotalRow>[] = [
 	{ head: traced.head, numeric: true, written: traced.written },
 ];
 
-/** Totals of the drawn day beside what the replications say. */
 export const totalRows = ({ dressing, day, projection }: DressingParts): TotalRow[] =>
 	totalsAsRead.map((total) => ({
 		...projection.totals[total],

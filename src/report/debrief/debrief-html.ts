@@ -2,11 +2,10 @@ import { rehearsalChart } from "../../charts/index.ts";
 import type { Debrief } from "../../results/index.ts";
 import { clockTime, durationWords, fullDate, plainNumber, timeOfDay } from "../../words/index.ts";
 import { chartFigure, onPage } from "../kit/chart-figure.ts";
-import { type HtmlMaker, htmlMaker, unbroken } from "../kit/html-element.ts";
+import { type HtmlMaker, htmlMaker, section, unbroken } from "../kit/html-element.ts";
 import { htmlPage } from "../kit/page.ts";
 import { reportStyle } from "../kit/report-style.ts";
-import { section } from "../kit/section.ts";
-import { htmlTable } from "../kit/table.ts";
+import { type Column, htmlTable, shownNumber } from "../kit/table.ts";
 
 /** Beside the style sheet of reports: tables that scroll in their region rather than break every word. */
 const debriefStyle = `@media screen{.done table{min-width:56rem}.hidden table{min-width:36rem}}
@@ -62,38 +61,30 @@ function hiddenSection(html: HtmlMaker, debrief: Debrief): HTMLElement {
 	const at = (min: number | null) => (min === null ? "never" : clockTime(min, debrief.case));
 	const took = (min: number | null) => (min === null ? "–" : durationWords(min));
 	const caption = "Minutes count from when the cause came, whether or not anything showed it.";
-	const table = htmlTable(
-		html,
-		{ id: "debrief-causes", caption },
-		[
-			{ head: "Hidden", written: ({ words }) => words },
-			{ head: "Came", written: ({ onsetMin }) => at(onsetMin) },
-			{ head: "First alarm", written: ({ signMin }) => at(signMin) },
-			{ head: "To notice", numeric: true, written: ({ minutesToNotice }) => took(minutesToNotice) },
-			{ head: "To find", numeric: true, written: ({ minutesToFind }) => took(minutesToFind) },
-			{ head: "To mend", numeric: true, written: ({ minutesToMend }) => took(minutesToMend) },
-		],
-		debrief.causes,
-	);
+	const columns: Column<Debrief["causes"][number]>[] = [
+		{ head: "Hidden", written: ({ words }) => words },
+		{ head: "Came", written: ({ onsetMin }) => at(onsetMin) },
+		{ head: "First alarm", written: ({ signMin }) => at(signMin) },
+		shownNumber("To notice", ({ minutesToNotice }) => took(minutesToNotice)),
+		shownNumber("To find", ({ minutesToFind }) => took(minutesToFind)),
+		shownNumber("To mend", ({ minutesToMend }) => took(minutesToMend)),
+	];
+	const table = htmlTable(html, { id: "debrief-causes", caption }, columns, debrief.causes);
 	return section(html, "debrief-hidden", "What was hidden", null, debrief.causes.length === 0 ? "Nothing." : table);
 }
 
 function doneSection(html: HtmlMaker, { log }: Debrief): HTMLElement {
 	const caption =
 		"What could be believed after each look follows from the model's own probabilities by Bayes' rule, given all that had been seen and done.";
-	const table = htmlTable(
-		html,
-		{ id: "debrief-log", caption },
-		[
-			{ head: "At", written: ({ span }) => unbroken(span) },
-			{ head: "What", written: ({ kind, what }) => `${kind} ${what.replaceAll("-", " ")}` },
-			{ head: "Took", numeric: true, written: ({ startMin, endMin }) => unbroken(durationWords(endMin - startMin)) },
-			{ head: "Answer", written: ({ answer }) => answer },
-			{ head: "Not needed", written: ({ needless }) => needless },
-			{ head: "What could be believed then", written: ({ believed }) => unbroken(believed) },
-		],
-		log,
-	);
+	const columns: Column<Debrief["log"][number]>[] = [
+		{ head: "At", written: ({ span }) => unbroken(span) },
+		{ head: "What", written: ({ kind, what }) => `${kind} ${what.replaceAll("-", " ")}` },
+		shownNumber("Took", ({ startMin, endMin }) => unbroken(durationWords(endMin - startMin))),
+		{ head: "Answer", written: ({ answer }) => answer },
+		{ head: "Not needed", written: ({ needless }) => needless },
+		{ head: "What could be believed then", written: ({ believed }) => unbroken(believed) },
+	];
+	const table = htmlTable(html, { id: "debrief-log", caption }, columns, log);
 	return section(html, "debrief-done", "What was looked at and done", null, log.length === 0 ? "Nothing." : table);
 }
 
@@ -107,17 +98,13 @@ function minutesSection(html: HtmlMaker, { assumptions }: Debrief): HTMLElement 
 	const words =
 		"Kinks, breaches, clumps and moves come at the rates of the model's assumptions; how often a therapy is left off or a wound bleeds has no rate in the model and is assumed.";
 	const caption = "What each look and act takes, and what chance was taken to be.";
-	const table = htmlTable(
-		html,
-		{ id: "debrief-minutes", caption },
-		[
-			{ head: "Name", written: ({ name }) => name },
-			{ head: "Value", numeric: true, written: ({ value }) => plainNumber(value, 4) },
-			{ head: "Unit", written: ({ unit }) => unit },
-			{ head: "Provenance", written: ({ provenance }) => provenance },
-			{ head: "Source", written: ({ source }) => source },
-		],
-		assumptions,
-	);
+	const columns: Column<Debrief["assumptions"][number]>[] = [
+		{ head: "Name", written: ({ name }) => name },
+		shownNumber("Value", ({ value }) => plainNumber(value, 4)),
+		{ head: "Unit", written: ({ unit }) => unit },
+		{ head: "Provenance", written: ({ provenance }) => provenance },
+		{ head: "Source", written: ({ source }) => source },
+	];
+	const table = htmlTable(html, { id: "debrief-minutes", caption }, columns, assumptions);
 	return section(html, "debrief-sources", "Where the numbers come from", null, words, table);
 }

@@ -1,9 +1,22 @@
-import type { Assumption, DayResult } from "../../results/index.ts";
+import type { Assumption, Caution, CompareResult, DayResult, SweepResult } from "../../results/index.ts";
 import { cautionSentences } from "../../vocabulary/index.ts";
-import { cautionWords } from "./caution.ts";
-import type { HtmlMaker } from "./html-element.ts";
-import { chapter, plainList, section } from "./section.ts";
+import { chapter, type HtmlMaker, plainList, section } from "./html-element.ts";
 import { type Column, htmlTable } from "./table.ts";
+
+/** What stands under the title of every report that may be read at a bedside. */
+export const bedsideCautions: readonly string[] = cautionSentences.slice(0, 2);
+
+/** A caution, with whose it is where it is one dressing's. */
+const cautionWords = ({ dressing, text }: Caution): string =>
+	dressing === undefined ? text : `Dressing ${dressing}: ${text}`;
+
+/** What must be known of single dressings, with whose it is. */
+export const ofDressings = ({ cautions }: { readonly cautions: readonly Caution[] }): string[] =>
+	cautions.filter(({ dressing }) => dressing !== undefined).map(cautionWords);
+
+/** Cautions, to stand beside the regimen that they are of. */
+export const cautionLines = (html: HtmlMaker, texts: readonly string[]): HTMLElement[] =>
+	texts.map((text) => html("p", { class: "caution" }, text));
 
 /** What a result was made with: terms and what is said of each. */
 export type Facts = readonly (readonly [term: string, words: string])[];
@@ -18,10 +31,7 @@ export const dayFacts = ({ scenario, trace, projection, format }: DayResult): Fa
 ];
 
 /** The same of a comparison or a grid. */
-export const studyFacts = (
-	{ scenario, format }: { readonly scenario: DayResult["scenario"]; readonly format: string },
-	replications: string,
-): Facts => [
+export const studyFacts = ({ scenario, format }: CompareResult | SweepResult, replications: string): Facts => [
 	["Scenario", scenario.title],
 	["Seed", scenario.seed],
 	["Replications", replications],
@@ -50,12 +60,9 @@ export function sourcesSection(html: HtmlMaker, facts: Facts, assumptions: reado
 	const given = assumptions.filter((assumption) => !assumption.defaulted).length;
 	const assumed = assumptions.filter((assumption) => assumption.provenance === "assumed").length;
 	const words = `${assumptions.length} numbers were taken for granted: ${given} given by the scenario, ${assumptions.length - given} by default. ${assumed} are assumed: placeholders until a site calibrates them.`;
-	const table = htmlTable(
-		html,
-		{ id: "assumptions", caption: "Assumptions and defaults; those that the scenario gave come first." },
-		assumptionColumns,
-		assumptions.toSorted((a, b) => Number(a.defaulted) - Number(b.defaulted)),
-	);
+	const caption = "Assumptions and defaults; those that the scenario gave come first.";
+	const rows = assumptions.toSorted((a, b) => Number(a.defaulted) - Number(b.defaulted));
+	const table = htmlTable(html, { id: "assumptions", caption }, assumptionColumns, rows);
 	return section(html, "sources", "Where the numbers come from", null, html("dl", {}, ...list), words, table);
 }
 

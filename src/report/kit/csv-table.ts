@@ -17,12 +17,8 @@ export function csvTable<Row>(columns: readonly (Column<Row> | OwnField<Row>)[],
 		if (typeof column === "object") return column.key === undefined ? [] : [column];
 		return [{ key: column, value: (row) => row[column] }];
 	});
-	const data = rows.map((row, place) =>
-		fields.map(({ value }) => {
-			const cell = value(row, place);
-			return typeof cell === "string" ? legalText(cell) : cell;
-		}),
-	);
+	const legal = (cell: unknown) => (typeof cell === "string" ? legalText(cell) : cell);
+	const data = rows.map((row, place) => fields.map(({ value }) => legal(value(row, place))));
 	const names = fields.map(({ key }) => key);
 	return `${Papa.unparse([names, ...data], { newline: "\r\n", escapeFormulae: formula })}\r\n`;
 }

@@ -20,33 +20,27 @@ export function htmlPage(
 		readonly main: readonly (HTMLElement | null)[];
 	},
 ): string {
+	const head = [
+		html("meta", { charset: "utf-8" }),
+		html("meta", { "http-equiv": "Content-Security-Policy", content: policy }),
+		html("meta", { name: "viewport", content: "width=device-width, initial-scale=1" }),
+		html("meta", { name: "color-scheme", content: "light dark" }),
+		html("title", {}, page.title),
+		html("style", {}, page.style),
+	];
+	const facts = page.facts.map((fact) => html("p", { class: "facts" }, fact));
+	const caution = html("p", { class: "caution" }, page.caution ?? cautionInALine);
+	const body = [
+		html("a", { class: "skip", href: "#main" }, `Skip to the ${page.skipTo}`),
+		html("header", {}, html("h1", {}, page.heading), ...facts, caution),
+		html("main", { id: "main" }, ...page.main),
+		html("footer", {}, ...cautionSentences.map((sentence) => html("p", {}, sentence))),
+	];
 	const root = html(
 		"html",
 		{ lang: "en" },
-		html(
-			"head",
-			{},
-			html("meta", { charset: "utf-8" }),
-			html("meta", { "http-equiv": "Content-Security-Policy", content: policy }),
-			html("meta", { name: "viewport", content: "width=device-width, initial-scale=1" }),
-			html("meta", { name: "color-scheme", content: "light dark" }),
-			html("title", {}, page.title),
-			html("style", {}, page.style),
-		),
-		html(
-			"body",
-			{ class: page.bodyClass },
-			html("a", { class: "skip", href: "#main" }, `Skip to the ${page.skipTo}`),
-			html(
-				"header",
-				{},
-				html("h1", {}, page.heading),
-				...page.facts.map((fact) => html("p", { class: "facts" }, fact)),
-				html("p", { class: "caution" }, page.caution ?? cautionInALine),
-			),
-			html("main", { id: "main" }, ...page.main),
-			html("footer", {}, ...cautionSentences.map((sentence) => html("p", {}, sentence))),
-		),
+		html("head", {}, ...head),
+		html("body", { class: page.bodyClass }, ...body),
 	);
 	return `<!DOCTYPE html>\n${root.outerHTML}\n`;
 }

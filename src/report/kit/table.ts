@@ -1,12 +1,10 @@
 import { plainNumber } from "../../words/index.ts";
-import type { Child, HtmlMaker } from "./html-element.ts";
+import type { Attributes, Child, HtmlMaker } from "./html-element.ts";
 
-/** What a file can hold. */
 export type Cell = string | number | boolean | null;
 
 interface Heading {
 	readonly head: string;
-	/** Numbers stand on the right. */
 	readonly numeric?: boolean;
 }
 
@@ -43,15 +41,9 @@ export const numberColumn = <Row>(
 	written: (row) => mapped(value(row), words),
 });
 
-/** A column of numbers that stands in reports alone. */
-export const shownNumber = <Row>(head: string, written: Written<Row>): Column<Row> => ({
-	head,
-	numeric: true,
-	written,
-});
-
-/** 'Cost, EUR'. */
-export const withUnit = (head: string, unit: string): string => (unit === "" ? head : `${head}, ${unit}`);
+export const shownNumber = <Row>(head: string, written: Written<Row>): Column<Row> => {
+	return { head, numeric: true, written };
+};
 
 const mapped = <T>(number: number | null, by: (number: number) => T): T | null => (number === null ? null : by(number));
 
@@ -72,12 +64,10 @@ export function htmlTable<Row>(
 	rows: readonly Row[],
 ): HTMLElement {
 	const shown = columns.filter((column) => column.head !== undefined);
-	const role = (name: string): { [name: string]: string } => (stacks ? { role: name } : {});
-	const side = (column: { readonly numeric?: boolean }): { [name: string]: string } =>
-		column.numeric === true ? { class: "number" } : {};
-	const heads = shown.map((column) =>
-		html("th", { scope: "col", ...role("columnheader"), ...side(column) }, column.head),
-	);
+	const role = (name: string): Attributes => (stacks ? { role: name } : {});
+	const side = ({ numeric }: { readonly numeric?: boolean }): Attributes =>
+		numeric === true ? { class: "number" } : {};
+	const heads = shown.map((one) => html("th", { scope: "col", ...role("columnheader"), ...side(one) }, one.head));
 	const body = rows.map((row, place) => {
 		const cells = shown.map((column, index) => {
 			const cell =
@@ -90,17 +80,13 @@ export function htmlTable<Row>(
 	});
 	const captionId = `${id}-caption`;
 	const names = under === undefined ? captionId : `${captionId} ${under}`;
-	return html(
-		"div",
-		{ class: "scroll", role: "region", tabindex: "0", "aria-labelledby": names },
-		html(
-			"table",
-			role("table"),
-			html("caption", { id: captionId }, caption),
-			html("thead", role("rowgroup"), html("tr", role("row"), ...heads)),
-			html("tbody", role("rowgroup"), ...body),
-		),
-	);
+	const parts = [
+		html("caption", { id: captionId }, caption),
+		html("thead", role("rowgroup"), html("tr", role("row"), ...heads)),
+		html("tbody", role("rowgroup"), ...body),
+	];
+	const region = { class: "scroll", role: "region", tabindex: "0", "aria-labelledby": names };
+	return html("div", region, html("table", role("table"), ...parts));
 }
 
 const valueText = (value: Cell): string => (value === null ? "" : String(value));

@@ -1,7 +1,6 @@
-import type { CountSpread, SupplyResult } from "../../results/index.ts";
+import type { SupplyResult } from "../../results/index.ts";
 import {
 	joinedWords,
-	type Piece,
 	percentWords,
 	plainNumber,
 	rangeWords,
@@ -11,7 +10,7 @@ import {
 	volumeWords,
 } from "../../words/index.ts";
 import { stockedItems } from "./rules-section.ts";
-import { chanceWords, dayWordsAt, momentWords, moneyWords, orderWords } from "./supply-words.ts";
+import { chanceWords, countWords, dayWordsAt, momentWords, moneyWords, orderWords } from "./supply-words.ts";
 
 /** From this chance of running out on an order alone is not enough. */
 const likelyOut = 0.5;
@@ -20,17 +19,14 @@ const likelyOut = 0.5;
 const toldDays = 14;
 
 /** What a supply planner wants to know first, in sentences. */
-export function supplyAnswers(result: SupplyResult): Sentence[] {
-	const out = outSentence(result);
-	return [
-		...orderSentences(result),
-		...(out === null ? [] : [out]),
-		demandSentence(result),
-		bedsSentence(result),
-		...costSentences(result),
-		wasteSentence(result),
-	];
-}
+export const supplyAnswers = (result: SupplyResult): Sentence[] => [
+	...orderSentences(result),
+	...outSentences(result),
+	demandSentence(result),
+	bedsSentence(result),
+	...costSentences(result),
+	wasteSentence(result),
+];
 
 /** Every order of the first two weeks, or the first one where it is later; then how many more the list has. */
 function orderSentences({ orders, scenario }: SupplyResult): Sentence[] {
@@ -42,6 +38,7 @@ function orderSentences({ orders, scenario }: SupplyResult): Sentence[] {
 		.sort((a, b) => a.atMin - b.atMin || b.without.probability - a.without.probability);
 	const said = told.map((order): Sentence => {
 		const when = order.atMin === 0 ? "now" : `by ${momentWords(order.atMin, scenario)}`;
+		const isOut = order.with.probability >= likelyOut;
 		return [
 			"Order ",
 			strong(orderWords(order)),
@@ -49,10 +46,9 @@ function orderSentences({ orders, scenario }: SupplyResult): Sentence[] {
 			strong(when),
 			`; without it the chance of running out by ${dayWordsAt(order.without.byMin, scenario)} is `,
 			strong(chanceWords(order.without.probability, scenario)),
-			", with it ",
-			...(order.with.probability < likelyOut
-				? [strong(chanceWords(order.with.probability, scenario)), "."]
-				: ["still ", strong(chanceWords(order.with.probability, scenario)), ": ask for a quicker delivery, too."]),
+			`, with it ${isOut ? "still " : ""}`,
+			strong(chanceWords(order.with.probability, scenario)),
+			isOut ? ": ask for a quicker delivery, too." : ".",
 		];
 	});
 	const later = orders.length - told.length;
@@ -64,33 +60,29 @@ function orderSentences({ orders, scenario }: SupplyResult): Sentence[] {
 }
 
 /** Of the replications, each of which orders by the rules from its own stock: no word on the list of orders as it stands. */
-function outSentence(result: SupplyResult): Sentence | null {
+function outSentences(result: SupplyResult): Sentence[] {
 	const items = stockedItems(result);
 	const most = Math.max(...items.map(({ store }) => store.stockOut.probability));
 	const worst = items.filter(({ store }) => store.stockOut.probability === most);
 	const [first] = worst;
-	if (first === undefined) return null;
+	if (first === undefined) return [];
 	const { probability, low, high } = first.store.stockOut;
 	const weeks = weeksWords(result);
-	if (probability === 0)
-		return [
-			"With orders that follow these rules ",
-			strong("nothing ran out"),
-			` in any of the ${result.scenario.replications} replications of ${weeks}.`,
-		];
+	if (probability === 0) {
+		const all = ` in any of the ${result.scenario.replications} replications of ${weeks}.`;
+		return [["With orders that follow these rules ", strong("nothing ran out"), all]];
+	}
 	const isOne = worst.length === 1;
 	const lost = worst.reduce((sum, { store }) => sum + store.offHours.mean, 0);
-	const tail: Piece[] =
-		lost > 0.05 ? [`; therapy lost to ${isOne ? "it" : "them"}: ${plainNumber(lost, 1)} h on average`] : [];
-	return [
+	const tail = lost > 0.05 ? `; therapy lost to ${isOne ? "it" : "them"}: ${plainNumber(lost, 1)} h on average` : "";
+	const sentence = [
 		`If orders go on following these rules, the ${isOne ? "item most likely to run out is " : "items most likely to run out are "}`,
 		strong(joinedWords(worst.map(({ item }) => item))),
 		isOne ? ": " : ", equally: ",
 		strong(percentWords(probability)),
-		` (${percentWords(low)} to ${percentWords(high)})${isOne ? "" : " each"} over ${weeks}`,
-		...tail,
-		".",
+		` (${percentWords(low)} to ${percentWords(high)})${isOne ? "" : " each"} over ${weeks}${tail}.`,
 	];
+	return [sentence];
 }
 
 const weeksWords = ({ scenario }: SupplyResult) =>
@@ -102,8 +94,7 @@ function demandSentence({ items, scenario }: SupplyResult): Sentence {
 	const weekly = items
 		.filter(({ demand }) => demand.total.mean > 0)
 		.map(({ item, demand: { weeks } }) => {
-			const [low, high] = [weeks.p10[middle] ?? 0, weeks.p90[middle] ?? 0];
-			return `${rangeWords(low, high, (n) => plainNumber(n, 0))} × ${item}`;
+			return `${rangeWords(weeks.p10[middle], weeks.p90[middle], countWords)} × ${item}`;
 		});
 	if (weekly.length === 0) return ["Nothing is asked of the stores."];
 	const days = Math.min(7, scenario.days - 7 * middle);
@@ -115,9 +106,8 @@ function demandSentence({ items, scenario }: SupplyResult): Sentence {
 }
 
 function bedsSentence({ beds, scenario }: SupplyResult): Sentence {
-	const many = strong(
-		`${plainNumber(beds.meanInBed.mean, 1)}${scenario.units === null ? "" : ` of ${scenario.units}`} units`,
-	);
+	const of = scenario.units === null ? "" : ` of ${scenario.units}`;
+	const many = strong(`${plainNumber(beds.meanInBed.mean, 1)}${of} units`);
 	const wait =
 		beds.meanWaitMin.mean < 1
 			? "; hardly anybody waits for one."
@@ -130,32 +120,30 @@ function costSentences({ cost, policies }: SupplyResult): Sentence[] {
 	if (cost === null) return [];
 	const { currency, asOf, total, totalNeeded } = cost;
 	const money = (amount: number): string => moneyWords(amount, currency);
-	const range = ({ p10, p90 }: Omit<CountSpread, "mean">): string => `(between ${money(p10)} and ${money(p90)})`;
+	const range = ({ p10, p90 }: typeof total): string => `(between ${money(p10)} and ${money(p90)})`;
 	const first: Sentence = [
 		"The pieces that are needed cost ",
 		strong(money(totalNeeded.p50)),
 		` ${range(totalNeeded)}, at prices of ${asOf}, where the stores lack nothing; with orders by these rules, shortages and expired pieces included, ${money(total.p50)} ${range(total)}.`,
 	];
-	const others = policies.slice(1).flatMap(({ name, difference }): Sentence[] => {
+	const others = policies.slice(1).flatMap(({ name, difference }) => {
 		if (difference === null) return [];
 		const { mean, halfWidth95 } = difference;
-		return [
-			[
-				`${sentenceStart(name)} instead of today's mix: `,
-				strong(`${mean < 0 ? "saves" : "adds"} ${money(Math.abs(mean))}`),
-				halfWidth95 === null ? "." : ` (± ${money(halfWidth95)}, the same patients).`,
-			],
-		];
+		const change = strong(`${mean < 0 ? "saves" : "adds"} ${money(Math.abs(mean))}`);
+		const sure = halfWidth95 === null ? "." : ` (± ${money(halfWidth95)}, the same patients).`;
+		return [[`${sentenceStart(name)} instead of today's mix: `, change, sure]];
 	});
 	return [first, ...others];
 }
 
 function wasteSentence({ waste }: SupplyResult): Sentence {
+	const { liquidMl, solutionMl, weightKg, unweighed } = waste;
+	const without = unweighed.length === 0 ? "" : ` (without ${unweighed.join(", ")}, which have no weight given)`;
 	return [
 		"Thrown away: ",
-		strong(volumeWords(waste.liquidMl.p50)),
+		strong(volumeWords(liquidMl.p50)),
 		" of liquid in canisters and ",
-		strong(volumeWords(waste.solutionMl.p50)),
-		` of unused solution, ${plainNumber(waste.weightKg.p50, 0)} kg in all${waste.unweighed.length === 0 ? "" : ` (without ${waste.unweighed.join(", ")}, which have no weight given)`}.`,
+		strong(volumeWords(solutionMl.p50)),
+		` of unused solution, ${plainNumber(weightKg.p50, 0)} kg in all${without}.`,
 	];
 }

@@ -3,13 +3,10 @@ import type { SupplyResult } from "../../results/index.ts";
 import { dateAt, percentWords } from "../../words/index.ts";
 import { chartFigure } from "../kit/chart-figure.ts";
 import { csvTable } from "../kit/csv-table.ts";
-import type { HtmlMaker } from "../kit/html-element.ts";
-import { section } from "../kit/section.ts";
+import { type HtmlMaker, section } from "../kit/html-element.ts";
 import { type StockedItem, stockedItems } from "./rules-section.ts";
-import { filedSpread, short, spreadAt } from "./spread-columns.ts";
-import { dayWordsAt, orderWords } from "./supply-words.ts";
+import { dayWordsAt, filedSpread, orderWords, short, spreadAt } from "./supply-words.ts";
 
-/** How the charts of a ward's report are drawn. */
 export interface SupplyDrawing {
 	/** Width in px of their own grid. */
 	readonly widthPx?: number;
@@ -18,8 +15,6 @@ export interface SupplyDrawing {
 }
 
 const atOnce: SupplyDrawing = { later: (draw) => draw() };
-
-const sized = ({ widthPx }: SupplyDrawing) => (widthPx === undefined ? {} : { widthPx });
 
 const bandFigure = (html: HtmlMaker, chart: SVGSVGElement, caption: string): HTMLElement =>
 	chartFigure(html, chart, `Chart: ${chart.querySelector("title")?.textContent ?? ""}`, caption);
@@ -33,34 +28,27 @@ export function stockSection(html: HtmlMaker, result: SupplyResult, drawing = at
 	return whole;
 }
 
-function stockFigure(
-	html: HtmlMaker,
-	{ scenario, orders, items }: SupplyResult,
-	{ item, store }: StockedItem,
-	drawing: SupplyDrawing,
-): HTMLElement {
+function stockFigure(html: HtmlMaker, result: SupplyResult, { item, store }: StockedItem, drawing: SupplyDrawing) {
+	const { scenario, orders, items } = result;
 	const place = items.findIndex((one) => one.store === store);
 	const reading = `Out at least once in ${percentWords(store.stockOut.probability)} of the replications; ${store.fillRate === null ? "nothing was asked for" : `${percentWords(store.fillRate)} of the pieces were there when needed`}.`;
-	const chart = countBand(
-		{
-			title: `Stock: ${item}`,
-			clock: scenario,
-			unit: "pieces on the shelf",
-			firstDay: 0,
-			series: store.onHand,
-			levels: [{ value: store.rule.reorder, name: "reorder at" }],
-			marks: orders
-				.filter((order) => order.item === item && order.arrivesMin < scenario.horizonMin)
-				.map((order) => ({
-					atMin: order.arrivesMin,
-					name: `delivery of ${orderWords(order)} on ${dayWordsAt(order.arrivesMin, scenario)}`,
-				})),
-			marked: "listed deliveries",
-			reading,
-		},
-		html.document,
-		{ idPrefix: `stock-${place + 1}`, styled: place === 0, ...sized(drawing) },
-	);
+	const deliveries = orders.filter((order) => order.item === item && order.arrivesMin < scenario.horizonMin);
+	const data = {
+		title: `Stock: ${item}`,
+		clock: scenario,
+		unit: "pieces on the shelf",
+		firstDay: 0,
+		series: store.onHand,
+		levels: [{ value: store.rule.reorder, name: "reorder at" }],
+		marks: deliveries.map((order) => ({
+			atMin: order.arrivesMin,
+			name: `delivery of ${orderWords(order)} on ${dayWordsAt(order.arrivesMin, scenario)}`,
+		})),
+		marked: "listed deliveries",
+		reading,
+	};
+	const options = { idPrefix: `stock-${place + 1}`, styled: place === 0, widthPx: drawing.widthPx };
+	const chart = countBand(data, html.document, options);
 	const caption = `${reading} Each replication orders by the rules, as its own shelf falls; the order list, whose deliveries the triangles mark, is drawn up once for all of them. So the curve need not rise where a triangle stands.`;
 	return bandFigure(html, chart, caption);
 }
@@ -87,21 +75,18 @@ export function bedsSection(html: HtmlMaker, { beds, scenario }: SupplyResult, d
 	const reading = warm
 		? "Left of the line is the warm-up: it is long enough where the band stands still before it."
 		: "There is no warm-up: the patients of the first day are those that the scenario lists.";
-	const chart = countBand(
-		{
-			title: "Patients with a therapy unit",
-			clock: scenario,
-			unit: "patients",
-			firstDay: beds.firstDay,
-			series: beds.inBed,
-			levels: scenario.units === null ? [] : [{ value: scenario.units, name: "units" }],
-			marks: [],
-			...(warm ? { divide: { atMin: 0, name: "the count begins" } } : {}),
-			reading,
-		},
-		html.document,
-		{ idPrefix: "beds", styled: false, ...sized(drawing) },
-	);
+	const data = {
+		title: "Patients with a therapy unit",
+		clock: scenario,
+		unit: "patients",
+		firstDay: beds.firstDay,
+		series: beds.inBed,
+		levels: scenario.units === null ? [] : [{ value: scenario.units, name: "units" }],
+		marks: [],
+		divide: warm ? { atMin: 0, name: "the count begins" } : undefined,
+		reading,
+	};
+	const chart = countBand(data, html.document, { idPrefix: "beds", styled: false, widthPx: drawing.widthPx });
 	return section(html, "beds", "Beds, and the warm-up", null, bandFigure(html, chart, reading));
 }
 

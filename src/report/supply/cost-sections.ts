@@ -1,19 +1,11 @@
 import type { CostResult, CountSpread, PolicyResult, SupplyResult } from "../../results/index.ts";
-import { percentWords, plainNumber } from "../../words/index.ts";
-import type { HtmlMaker } from "../kit/html-element.ts";
-import { section } from "../kit/section.ts";
+import { percentWords } from "../../words/index.ts";
+import { type HtmlMaker, section } from "../kit/html-element.ts";
 import { type Column, htmlTable, numberColumn, shownNumber } from "../kit/table.ts";
-import { cents, filedSpread, shownSpread } from "./spread-columns.ts";
-import { countWords, moneyWords } from "./supply-words.ts";
+import { cents, countWords, filedSpread, moneyWords, priceWords, shownSpread } from "./supply-words.ts";
 
 /** What an item comes to, in money; the sum of all has no price of its own. */
-interface CostRow {
-	readonly item: string;
-	readonly price: number | null;
-	readonly used: CountSpread;
-	readonly expiredMean: number;
-	readonly needed: CountSpread;
-}
+type CostRow = Omit<CostResult["items"][number], "price"> & { readonly price: number | null };
 
 const times = ({ mean, p10, p50, p90 }: CountSpread, price: number): CountSpread => ({
 	mean: mean * price,
@@ -23,12 +15,11 @@ const times = ({ mean, p10, p50, p90 }: CountSpread, price: number): CountSpread
 });
 
 export const costRows = ({ items }: CostResult): CostRow[] =>
-	items.map(({ item, price, used, expiredMean, needed }) => ({
-		item,
-		price,
-		used: times(used, price),
-		expiredMean: expiredMean * price,
-		needed: times(needed, price),
+	items.map((item) => ({
+		...item,
+		used: times(item.used, item.price),
+		expiredMean: item.expiredMean * item.price,
+		needed: times(item.needed, item.price),
 	}));
 
 /** Cost by item: on screen, on paper and in `cost.csv`. */
@@ -38,12 +29,7 @@ export function costColumns({ currency, asOf }: Pick<CostResult, "currency" | "a
 		{ head: "Item", key: "item", value: ({ item }) => item },
 		{ key: "currency", value: () => currency },
 		{ key: "asOf", value: () => asOf },
-		numberColumn(
-			"Price",
-			"price",
-			({ price }) => price,
-			(price) => plainNumber(price, 2),
-		),
+		numberColumn("Price", "price", ({ price }) => price, priceWords),
 		...shownSpread<CostRow>(({ needed }) => needed, money),
 		...filedSpread<CostRow>(({ used }) => used, cents),
 		shownNumber("By the rules (mean)", ({ used }) => money(used.mean)),
@@ -53,11 +39,9 @@ export function costColumns({ currency, asOf }: Pick<CostResult, "currency" | "a
 }
 
 export function costSection(html: HtmlMaker, { cost, scenario }: SupplyResult): HTMLElement {
-	if (cost === null) {
-		const none =
-			"No prices are given: put price: on the items and prices: { currency: EUR, asOf: 2026-01 } into the scenario.";
-		return section(html, "cost", "Cost", null, none);
-	}
+	const none =
+		"No prices are given: put price: on the items and prices: { currency: EUR, asOf: 2026-01 } into the scenario.";
+	if (cost === null) return section(html, "cost", "Cost", null, none);
 	const rows = costRows(cost);
 	const all: CostRow = {
 		item: "all",
@@ -82,17 +66,18 @@ export function policiesSection(html: HtmlMaker, { policies, scenario }: SupplyR
 		{ head: "Policy", written: ({ name }) => name },
 		shownNumber("Cost", ({ cost }) => (cost === null ? "" : money(cost.mean))),
 		shownNumber("Difference", ({ difference }) => differenceWords(difference, money)),
-		shownNumber("Variance saved", ({ variance }) =>
-			variance === null || variance.independent === 0
-				? ""
-				: percentWords(Math.max(0, 1 - variance.paired / variance.independent)),
-		),
+		shownNumber("Variance saved", ({ variance }) => savedWords(variance)),
 		shownNumber("Nurse hours", ({ nurseHours }) => countWords(nurseHours.mean)),
 		shownNumber("Difference, h", ({ nurseHoursDifference: hours }) => (hours === null ? "" : countWords(hours.mean))),
 		{ head: "Pieces used (mean)", written: ({ items }) => usedWords(items) },
 	];
 	const table = htmlTable(html, { id: "policies", caption }, columns, policies);
 	return section(html, "policies", "Other regimens and sizes", null, table);
+}
+
+function savedWords(variance: PolicyResult["variance"]): string {
+	if (variance === null || variance.independent === 0) return "";
+	return percentWords(Math.max(0, 1 - variance.paired / variance.independent));
 }
 
 const usedWords = (items: PolicyResult["items"]): string =>

@@ -1,10 +1,9 @@
 import type { CountSeries, SupplyResult } from "../../results/index.ts";
 import { dateAt, plainNumber } from "../../words/index.ts";
 import { csvTable } from "../kit/csv-table.ts";
-import type { HtmlMaker } from "../kit/html-element.ts";
-import { section } from "../kit/section.ts";
+import { type HtmlMaker, section } from "../kit/html-element.ts";
 import { type Column, htmlTable, shownNumber } from "../kit/table.ts";
-import { filedSpread, piecesWords, shownSpread, spreadAt } from "./spread-columns.ts";
+import { filedSpread, piecesWords, shownSpread, spreadAt } from "./supply-words.ts";
 
 /** All that is asked of each item, then the same cause by cause. */
 const byCause = ({ items }: SupplyResult) =>
@@ -15,7 +14,6 @@ const byCause = ({ items }: SupplyResult) =>
 
 type DemandRow = ReturnType<typeof byCause>[number];
 
-/** Demand of the whole time by item and cause. */
 export function demandSection(html: HtmlMaker, result: SupplyResult): HTMLElement {
 	const { days } = result.scenario;
 	const caption = `Pieces asked for in ${days} days, whether they were there or not, by what made them necessary; orders by the rules, from today's stock on.`;

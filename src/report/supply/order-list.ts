@@ -1,10 +1,8 @@
 import type { PlannedOrder, SupplyResult } from "../../results/index.ts";
-import { dateAt, dateTimeAt, plainNumber } from "../../words/index.ts";
-import type { HtmlMaker } from "../kit/html-element.ts";
-import { handwritten, section } from "../kit/section.ts";
-import { type Column, htmlTable, numberColumn, shownNumber, withUnit } from "../kit/table.ts";
-import { short } from "./spread-columns.ts";
-import { chanceWords, countWords, dayWordsAt, momentWords } from "./supply-words.ts";
+import { dateAt, dateTimeAt, measureHeading } from "../../words/index.ts";
+import { type HtmlMaker, handwritten, section } from "../kit/html-element.ts";
+import { type Column, htmlTable, numberColumn, shownNumber } from "../kit/table.ts";
+import { chanceWords, countWords, dayWordsAt, momentWords, priceWords, short } from "./supply-words.ts";
 
 /** The order list: on screen, on paper and in `orders.csv`. */
 export function orderColumns(scenario: SupplyResult["scenario"]): readonly Column<PlannedOrder>[] {
@@ -19,12 +17,7 @@ export function orderColumns(scenario: SupplyResult["scenario"]): readonly Colum
 		{ key: "packSize", value: ({ packSize }) => packSize },
 		numberColumn("Pieces", "pieces", ({ pieces }) => pieces, countWords),
 		{ head: "Expected on", written: ({ arrivesMin }) => dayWordsAt(arrivesMin, scenario) },
-		numberColumn(
-			withUnit("Cost", scenario.currency ?? ""),
-			"cost",
-			({ cost }) => cost,
-			(cost) => plainNumber(cost, 2),
-		),
+		numberColumn(measureHeading("Cost", scenario.currency ?? ""), "cost", ({ cost }) => cost, priceWords),
 		{ key: "currency", value: ({ cost }) => (cost === null ? null : scenario.currency) },
 		{
 			head: "Out by",

@@ -1,12 +1,9 @@
 import type { SupplyResult } from "../../results/index.ts";
 import { percentWords } from "../../words/index.ts";
-import { type HtmlMaker, unbroken } from "../kit/html-element.ts";
-import { section } from "../kit/section.ts";
+import { type HtmlMaker, section, unbroken } from "../kit/html-element.ts";
 import { type Column, htmlTable, numberColumn } from "../kit/table.ts";
-import { short } from "./spread-columns.ts";
-import { bracketed, countWords, shareWords } from "./supply-words.ts";
+import { bracketed, countWords, shareWords, short } from "./supply-words.ts";
 
-/** Items of limited stock, each with its rule. */
 export const stockedItems = ({ items }: SupplyResult) =>
 	items.flatMap(({ item, store }) => (store === null ? [] : [{ item, store, rule: store.rule }]));
 

@@ -1,10 +1,9 @@
 import type { SupplyResult } from "../../results/index.ts";
 import { durationWords, fullDate, timeOfDay } from "../../words/index.ts";
-import { cautionsSection, sourcesSection } from "../kit/closing-chapter.ts";
-import { type HtmlMaker, htmlMaker } from "../kit/html-element.ts";
+import { cautionsSection, type Facts, sourcesSection } from "../kit/closing-chapter.ts";
+import { type HtmlMaker, htmlMaker, section, sentenceList } from "../kit/html-element.ts";
 import { htmlPage } from "../kit/page.ts";
 import { reportStyle } from "../kit/report-style.ts";
-import { section, sentenceList } from "../kit/section.ts";
 import { supplyAnswers } from "./answers.ts";
 import { bedsSection, type SupplyDrawing, stockSection } from "./band-sections.ts";
 import { costSection, policiesSection } from "./cost-sections.ts";
@@ -28,6 +27,8 @@ export const supplyRules = `.orders td:nth-child(2){min-width:8.5rem}
 /** `report.html` of a ward's weeks. */
 export function supplyHtml(result: SupplyResult, document: Document): string {
 	const html = htmlMaker(document);
+	const heading = html("h2", { id: "stores-heading" }, "The stores");
+	const sections = supplySections.map((section) => section(html, result));
 	return htmlPage(html, {
 		title: `${result.scenario.title}: stores`,
 		style: `${reportStyle}\n${supplyRules}`,
@@ -35,14 +36,7 @@ export function supplyHtml(result: SupplyResult, document: Document): string {
 		skipTo: "answers",
 		heading: result.scenario.title,
 		facts: [supplyFacts(result)],
-		main: [
-			html(
-				"section",
-				{ class: "common", "aria-labelledby": "stores-heading" },
-				html("h2", { id: "stores-heading" }, "The stores"),
-				...supplySections.map((section) => section(html, result)),
-			),
-		],
+		main: [html("section", { class: "common", "aria-labelledby": "stores-heading" }, heading, ...sections)],
 	});
 }
 
@@ -51,7 +45,7 @@ export type SupplySection = (html: HtmlMaker, result: SupplyResult, drawing?: Su
 
 /** Everything that is said of a ward's weeks, in the order of the report. */
 export const supplySections: readonly SupplySection[] = [
-	answersSection,
+	(html, result) => section(html, "answers", "Answers", null, sentenceList(html, supplyAnswers(result))),
 	orderSheet,
 	stockSection,
 	demandSection,
@@ -68,24 +62,17 @@ export const supplySections: readonly SupplySection[] = [
 
 /** When, how long and how often: the line under the title. */
 export function supplyFacts({ scenario }: SupplyResult): string {
-	const warm =
-		scenario.warmUpMin === 0 ? "" : ` ${durationWords(scenario.warmUpMin)} of warm-up before it are left out.`;
-	return `From ${fullDate(0, scenario)} ${timeOfDay(0, scenario)} for ${scenario.days} days.${warm} ${scenario.replications} replications, chance ${scenario.chance}.`;
-}
-
-function answersSection(html: HtmlMaker, result: SupplyResult): HTMLElement {
-	return section(html, "answers", "Answers", null, sentenceList(html, supplyAnswers(result)));
+	const { warmUpMin, days, replications, chance } = scenario;
+	const warm = warmUpMin === 0 ? "" : ` ${durationWords(warmUpMin)} of warm-up before it are left out.`;
+	return `From ${fullDate(0, scenario)} ${timeOfDay(0, scenario)} for ${days} days.${warm} ${replications} replications, chance ${chance}.`;
 }
 
 function supplySources(html: HtmlMaker, { scenario, trace, format, assumptions }: SupplyResult): HTMLElement {
-	return sourcesSection(
-		html,
-		[
-			["Seed", scenario.seed],
-			["Replications", `${scenario.replications}, chance ${scenario.chance}`],
-			["Version", `slackwater ${scenario.version}, ${format}`],
-			["Trace of the first replication", `${trace.events} events, ${trace.hash}`],
-		],
-		assumptions,
-	);
+	const facts: Facts = [
+		["Seed", scenario.seed],
+		["Replications", `${scenario.replications}, chance ${scenario.chance}`],
+		["Version", `slackwater ${scenario.version}, ${format}`],
+		["Trace of the first replication", `${trace.events} events, ${trace.hash}`],
+	];
+	return sourcesSection(html, facts, assumptions);
 }

@@ -6,7 +6,7 @@ import { costColumns, costRows } from "./cost-sections.ts";
 import { demandCsv } from "./demand-section.ts";
 import { orderColumns } from "./order-list.ts";
 import { ruleColumns, stockedItems } from "./rules-section.ts";
-import { filedSpread } from "./spread-columns.ts";
+import { filedSpread } from "./supply-words.ts";
 
 /** One table a file, RFC 4180 with CRLF, by file name. Pieces are whole, money is to the cent, all else to six digits; days and weeks count from 1. */
 export function supplyTables(result: SupplyResult): { readonly [fileName: string]: string } {

@@ -1,4 +1,4 @@
-import type { SweepPoint, SweepResult, SweepValue } from "../../results/index.ts";
+import type { SweepResult, SweepValue } from "../../results/index.ts";
 import { type MeasureName, measureFact } from "../../vocabulary/index.ts";
 import {
 	counted,
@@ -9,9 +9,10 @@ import {
 	measureWords,
 	plainNumber,
 	type Sentence,
+	scaleOf,
 	strong,
 } from "../../words/index.ts";
-import { shownMeasures, sweepScale } from "./shown-measures.ts";
+import { shownMeasures } from "./shown-measures.ts";
 import { constraintWords, countedPoints, namedPoints, pointWords } from "./sweep-words.ts";
 
 const mostNamed = 4;
@@ -40,10 +41,8 @@ function keptAnswer(result: SweepResult): Sentence {
 	const all = countedPoints(result, points.length);
 	const kept = points.filter((point) => point.kept).length;
 	if (constraints.length === 0) return [strong(all), " on the grid; no limit was set that any would break."];
-	const each =
-		constraints.length === 1
-			? ""
-			: ` (each limit alone: ${joinedWords(constraints.map((one) => `${inSentence(one.measure)} ${one.kept}`))})`;
+	const alone = constraints.map((one) => `${inSentence(one.measure)} ${one.kept}`);
+	const each = alone.length === 1 ? "" : ` (each limit alone: ${joinedWords(alone)})`;
 	const keep = kept === 1 ? "keeps" : "keep";
 	return [strong(kept === 0 ? "None" : String(kept)), ` of ${all} ${keep} ${constraintWords(result)}${each}.`];
 }
@@ -51,28 +50,22 @@ function keptAnswer(result: SweepResult): Sentence {
 function efficientAnswer(result: SweepResult): Sentence | null {
 	const { efficient, axes, points } = result;
 	if (efficient === null) return null;
-	const named = joinedWords(
-		efficient.measures.map(
-			({ measure, better }) =>
-				`${better === "higher" ? measureWords[measure].more : measureWords[measure].less} ${inSentence(measure)}`,
-		),
-	);
+	const wanted = efficient.measures.map(({ measure, better }) => {
+		const { more, less } = measureWords[measure];
+		return `${better === "higher" ? more : less} ${inSentence(measure)}`;
+	});
 	const set = efficient.points.flatMap((place) => points[place] ?? []);
 	if (set.length === 0) return ["Nothing is left to be efficient once the limits are kept."];
 	return [
 		strong(countedPoints(result, set.length)),
-		` ${set.length === 1 ? "is" : "are"} efficient where ${named} ${efficient.measures.length === 1 ? "is" : "are"} wanted, with no other that betters ${set.length === 1 ? "it" : "them"} in one and is no worse in the rest: ${namedPoints(axes, set, mostNamed)}.`,
+		` ${set.length === 1 ? "is" : "are"} efficient where ${joinedWords(wanted)} ${efficient.measures.length === 1 ? "is" : "are"} wanted, with no other that betters ${set.length === 1 ? "it" : "them"} in one and is no worse in the rest: ${namedPoints(axes, set, mostNamed)}.`,
 	];
 }
 
-interface Best {
-	readonly point: SweepPoint;
-	readonly value: SweepValue;
-	/** Further points with the very same mean. */
-	readonly alike: number;
-}
+type Best = NonNullable<ReturnType<typeof extreme>>;
 
-function extreme(result: SweepResult, measure: MeasureName, way: "lower" | "higher"): Best | null {
+/** The best point that is kept, and how many others have the very same mean. */
+function extreme(result: SweepResult, measure: MeasureName, way: "lower" | "higher") {
 	const kept = result.points.flatMap((point) => {
 		const value = point.measures[measure];
 		return point.kept && value !== undefined ? [{ point, value }] : [];
@@ -112,7 +105,7 @@ function bestAnswer(result: SweepResult, measure: MeasureName): Sentence | null 
 }
 
 const meanWords = (result: SweepResult, measure: MeasureName, value: SweepValue): string =>
-	measured(value.mean, measure, sweepScale(result), decimalsFor(measure, value.halfWidth95));
+	measured(value.mean, measure, scaleOf(result), decimalsFor(measure, value.halfWidth95));
 
 /** 'against now 2.1 more (2.0 to 2.2)'. */
 function againstNow(result: SweepResult, measure: MeasureName, { point, value }: Best): string {
@@ -125,7 +118,7 @@ function againstNow(result: SweepResult, measure: MeasureName, { point, value }:
 	const decimals = decimalsFor(measure, half);
 	const number = (one: number): string => plainNumber(one, decimals);
 	const range = half === null || half === 0 ? "" : ` (${number(size - half)} to ${number(size + half)})`;
-	return `${difference > 0 ? more : less} than now by ${measured(size, measure, sweepScale(result), decimals)}${range}`;
+	return `${difference > 0 ? more : less} than now by ${measured(size, measure, scaleOf(result), decimals)}${range}`;
 }
 
 /** Measures that nothing on the grid changes. */

@@ -1,11 +1,10 @@
 import { type DesignMapData, type DesignMapPanel, designMap, mapsAPage } from "../../charts/index.ts";
 import type { SweepAxis, SweepResult } from "../../results/index.ts";
 import type { MeasureName } from "../../vocabulary/index.ts";
-import { inSentence, joinedWords, measureWords, unitWords } from "../../words/index.ts";
+import { inSentence, joinedWords, measureWords, scaleOf, unitWords } from "../../words/index.ts";
 import { svgFile, twoWidthFigure } from "../kit/chart-figure.ts";
-import type { HtmlMaker } from "../kit/html-element.ts";
-import { chapter } from "../kit/section.ts";
-import { efficientPlaces, shownMeasures, sweepScale } from "./shown-measures.ts";
+import { chapter, type HtmlMaker } from "../kit/html-element.ts";
+import { efficientPlaces, shownMeasures } from "./shown-measures.ts";
 import { axisValueWords, axisWords, constraintWords, settingWords } from "./sweep-words.ts";
 
 /** Most panels of one measure; a grid with more settings beside the two axes is told in the tables. */
@@ -15,25 +14,22 @@ const mostFacets = 24;
 export function designMapSection(html: HtmlMaker, result: SweepResult): HTMLElement | null {
 	if (result.axes.length < 2) return null;
 	const facets = facetsOf(result).length;
-	const cut =
-		facets > mostFacets
-			? `Drawn are the first ${mostFacets} of ${facets} settings of what else is varied; points.csv and values.csv hold all.`
-			: "";
+	const first = `Drawn are the first ${mostFacets} of ${facets} settings of what else is varied; points.csv and values.csv hold all.`;
+	const cut = facets > mostFacets ? first : "";
 	const data = designMapData(result);
 	// No figure is higher than a page of paper, which would cut it anywhere.
 	const most = mapsAPage(data);
-	const starts = data.maps.flatMap((_, place) => (place % most === 0 ? [place] : []));
+	const pages = Math.max(1, Math.ceil(data.maps.length / most));
 	const { alike } = shownMeasures(result);
 	const same =
 		alike.length === 0 ? "" : `Not drawn, for it is the same everywhere: ${joinedWords(alike.map(inSentence))}.`;
 	const caption = [same, cut].filter((sentence) => sentence !== "").join(" ");
-	const figures = (starts.length === 0 ? [0] : starts).map((start, index) =>
-		twoWidthFigure(html, {
-			id: index === 0 ? "map" : `map-${index + 1}`,
-			caption: index === 0 ? caption : "",
-			draw: (options) => designMap({ ...data, only: [start, start + most] }, html.document, options),
-		}),
-	);
+	const figures = Array.from({ length: pages }, (_, page) => {
+		const own: DesignMapData = { ...data, only: [page * most, (page + 1) * most] };
+		return page === 0
+			? twoWidthFigure(html, "map", designMap, own, caption)
+			: twoWidthFigure(html, `map-${page + 1}`, designMap, own);
+	});
 	return chapter(html, "design-map", "The map", ...figures);
 }
 
@@ -48,9 +44,7 @@ function designMapData(result: SweepResult): DesignMapData {
 		y: axisOf(y),
 		maps: shownMeasures(result).varying.flatMap((measure) => panelsOf(result, measure)),
 		...(constraints === "" ? {} : { constraints }),
-		...(efficient === null
-			? {}
-			: { efficientIn: joinedWords(efficient.measures.map(({ measure }) => inSentence(measure))) }),
+		efficientIn: efficient ? joinedWords(efficient.measures.map(({ measure }) => inSentence(measure))) : undefined,
 	};
 }
 
@@ -81,12 +75,20 @@ function facetOf(result: SweepResult, at: readonly number[]): string {
 function panelsOf(result: SweepResult, measure: MeasureName): DesignMapPanel[] {
 	const [x, y] = mainAxes(result);
 	const efficient = efficientPlaces(result);
-	const scale = sweepScale(result);
-	const place = (axis: SweepAxis | undefined, at: readonly number[]): number => {
-		if (axis === undefined) return 0;
-		const value = at[result.axes.indexOf(axis)];
-		return value === undefined ? 0 : axis.values.indexOf(value);
-	};
+	const scale = scaleOf(result);
+	const place = (axis: SweepAxis | undefined, at: readonly number[]): number =>
+		axis === undefined ? 0 : axis.values.indexOf(at[result.axes.indexOf(axis)]);
+	const cells = result.points.map(({ at, measures, current, usual, outside, kept }, index) => ({
+		facet: facetOf(result, at),
+		x: place(x, at),
+		y: place(y, at),
+		value: measures[measure]?.mean ?? null,
+		current,
+		usual,
+		outside: outside.length > 0,
+		broken: !kept,
+		efficient: efficient.has(index),
+	}));
 	return facetsOf(result)
 		.slice(0, mostFacets)
 		.map((facet) => ({
@@ -94,22 +96,7 @@ function panelsOf(result: SweepResult, measure: MeasureName): DesignMapPanel[] {
 			unit: unitWords(measure, scale),
 			decimals: mapDecimals(result, measure),
 			facet,
-			cells: result.points.flatMap((point, index) =>
-				facetOf(result, point.at) === facet
-					? [
-							{
-								x: place(x, point.at),
-								y: place(y, point.at),
-								value: point.measures[measure]?.mean ?? null,
-								current: point.current,
-								usual: point.usual,
-								outside: point.outside.length > 0,
-								broken: !point.kept,
-								efficient: efficient.has(index),
-							},
-						]
-					: [],
-			),
+			cells: cells.filter((cell) => cell.facet === facet),
 		}));
 }
 

@@ -1,12 +1,11 @@
 import { type EfficientSetData, efficientSet } from "../../charts/index.ts";
 import type { SweepResult } from "../../results/index.ts";
-import { inSentence, joinedWords, measureWords, unitWords } from "../../words/index.ts";
+import { inSentence, joinedWords, measureWords, scaleOf, unitWords } from "../../words/index.ts";
 import { twoWidthFigure } from "../kit/chart-figure.ts";
-import type { HtmlMaker } from "../kit/html-element.ts";
-import { chapter } from "../kit/section.ts";
+import { chapter, type HtmlMaker } from "../kit/html-element.ts";
 import { mapDecimals } from "./design-map-section.ts";
 import { pointsTable } from "./points-section.ts";
-import { efficientPlaces, sweepScale } from "./shown-measures.ts";
+import { efficientPlaces } from "./shown-measures.ts";
 import { constraintWords, pointWords } from "./sweep-words.ts";
 
 type Chosen = NonNullable<SweepResult["efficient"]>;
@@ -17,31 +16,23 @@ export function efficientSection(html: HtmlMaker, result: SweepResult): HTMLElem
 	if (efficient === null) return null;
 	const names = joinedWords(efficient.measures.map(({ measure }) => inSentence(measure)));
 	const data = scatterData(result, efficient);
-	const figure =
-		data === null
-			? null
-			: twoWidthFigure(html, { id: "efficient", draw: (options) => efficientSet(data, html.document, options) });
-	return chapter(
-		html,
-		"efficient",
-		"The efficient set",
-		`In ${names}: regimens that keep the limits and that no other such regimen betters in one without being worse in another, going by the means. Between two of them the arithmetic cannot choose. Means that lie within each other's ± may change places in another run.`,
-		figure,
-		pointsTable(html, result, {
-			id: "efficient-points",
-			caption:
-				"The efficient regimens, and those that are marked: means with their 95 % half-width (±), and the difference from the current regimen with its 95 % interval.",
-			points: efficient.points.flatMap((place) => points[place] ?? []),
-			measures: efficient.measures.map(({ measure }) => measure),
-			marks: true,
-		}),
-	);
+	const figure = data && twoWidthFigure(html, "efficient", efficientSet, data);
+	const table = pointsTable(html, result, {
+		id: "efficient-points",
+		caption:
+			"The efficient regimens, and those that are marked: means with their 95 % half-width (±), and the difference from the current regimen with its 95 % interval.",
+		points: efficient.points.map((place) => points[place]),
+		measures: efficient.measures.map(({ measure }) => measure),
+		marks: true,
+	});
+	const words = `In ${names}: regimens that keep the limits and that no other such regimen betters in one without being worse in another, going by the means. Between two of them the arithmetic cannot choose. Means that lie within each other's ± may change places in another run.`;
+	return chapter(html, "efficient", "The efficient set", words, figure, table);
 }
 
 function scatterData(result: SweepResult, efficient: Chosen): EfficientSetData | null {
 	const [x, y, third] = efficient.measures;
 	if (x === undefined || y === undefined) return null;
-	const scale = sweepScale(result);
+	const scale = scaleOf(result);
 	const constraints = constraintWords(result);
 	const places = efficientPlaces(result);
 	const measure = (one: Chosen["measures"][number]): EfficientSetData["x"] => ({
@@ -54,23 +45,14 @@ function scatterData(result: SweepResult, efficient: Chosen): EfficientSetData |
 		title: result.scenario.title,
 		x: measure(x),
 		y: measure(y),
-		...(third === undefined ? {} : { third: measure(third) }),
+		third: third && measure(third),
 		points: result.points.flatMap((point, index) => {
-			const [across, up] = [point.measures[x.measure]?.mean, point.measures[y.measure]?.mean];
+			const mean = (of: Chosen["measures"][number]) => point.measures[of.measure]?.mean;
+			const [across, up] = [mean(x), mean(y)];
 			if (across === undefined || up === undefined) return [];
-			const beside = third === undefined ? undefined : point.measures[third.measure]?.mean;
-			return [
-				{
-					label: pointWords(result.axes, point),
-					x: across,
-					y: up,
-					...(beside === undefined ? {} : { third: beside }),
-					efficient: places.has(index),
-					current: point.current,
-					usual: point.usual,
-					broken: !point.kept,
-				},
-			];
+			const { current, usual, kept } = point;
+			const marks = { efficient: places.has(index), current, usual, broken: !kept };
+			return [{ label: pointWords(result.axes, point), x: across, y: up, third: third && mean(third), ...marks }];
 		}),
 		...(constraints === "" ? {} : { constraints }),
 	};

@@ -1,10 +1,16 @@
 import type { SweepAxis, SweepMark, SweepPoint, SweepResult, SweepValue } from "../../results/index.ts";
 import type { MeasureName } from "../../vocabulary/index.ts";
-import { counted, decimalsFor, measureWords, plainNumber, unitWords } from "../../words/index.ts";
-import { type HtmlMaker, unbroken } from "../kit/html-element.ts";
-import { chapter, details, plainList } from "../kit/section.ts";
-import { type Column, htmlTable, shownNumber, withUnit } from "../kit/table.ts";
-import { sweepScale } from "./shown-measures.ts";
+import {
+	counted,
+	decimalsFor,
+	measureHeading,
+	measureWords,
+	plainNumber,
+	scaleOf,
+	unitWords,
+} from "../../words/index.ts";
+import { chapter, details, type HtmlMaker, plainList, unbroken } from "../kit/html-element.ts";
+import { type Column, htmlTable, shownNumber } from "../kit/table.ts";
 import {
 	axisValueWords,
 	axisWords,
@@ -35,10 +41,8 @@ export function outsideSection(html: HtmlMaker, result: SweepResult): HTMLElemen
 export function pointsSection(html: HtmlMaker, result: SweepResult): HTMLElement {
 	const { points } = result;
 	const shown = points.slice(0, mostPoints);
-	const cut =
-		shown.length < points.length
-			? ` The first ${mostPoints} of ${points.length}; points.csv and values.csv hold all.`
-			: "";
+	const first = ` The first ${mostPoints} of ${points.length}; points.csv and values.csv hold all.`;
+	const cut = shown.length < points.length ? first : "";
 	const summary = `${countedPoints(result, shown.length)} in ${counted(result.measures.length, "measure")}`;
 	const caption = `Means with their 95 % half-width (±), and the difference from the current regimen with its 95 % interval.${cut}`;
 	const of = { id: "all-points", caption, points: shown, measures: result.measures, marks: true };
@@ -49,28 +53,24 @@ type Row = SweepPoint | SweepMark;
 
 const isMark = (row: Row): row is SweepMark => "mark" in row;
 
+interface PointsTable {
+	readonly id: string;
+	readonly caption: string;
+	readonly points: readonly SweepPoint[];
+	readonly measures: readonly MeasureName[];
+	/** Whether the marked regimens follow, on the grid or not. */
+	readonly marks?: boolean;
+}
+
 /** Some points of the grid with what they come to, and how far that is from the current regimen. */
-export function pointsTable(
-	html: HtmlMaker,
-	result: SweepResult,
-	table: {
-		readonly id: string;
-		readonly caption: string;
-		readonly points: readonly SweepPoint[];
-		readonly measures: readonly MeasureName[];
-		/** Whether the marked regimens follow, on the grid or not. */
-		readonly marks?: boolean;
-	},
-): HTMLElement {
+export function pointsTable(html: HtmlMaker, result: SweepResult, table: PointsTable): HTMLElement {
 	const { measures, points } = table;
-	const marks =
-		table.marks === true
-			? result.marks.filter(({ point }) => point === null || !points.some((listed) => listed === result.points[point]))
-			: [];
+	const isApart = ({ point }: SweepMark) => point === null || !points.includes(result.points[point]);
+	const marks = table.marks ? result.marks.filter(isApart) : [];
 	const columns: Column<Row>[] = [
 		...result.axes.map((axis, index) => axisColumn(axis, index)),
 		{ head: "Remarks", written: (row, make) => remark(row, make) },
-		...measures.flatMap((measure) => measureColumns(measure, unitWords(measure, sweepScale(result)))),
+		...measures.flatMap((measure) => measureColumns(measure, unitWords(measure, scaleOf(result)))),
 	];
 	return htmlTable<Row>(html, table, columns, [...points, ...marks]);
 }
@@ -82,16 +82,10 @@ const axisColumn = (axis: SweepAxis, index: number): Column<Row> => ({
 
 /** A measure as it is, and against the current regimen. */
 function measureColumns(measure: MeasureName, unit: string): Column<Row>[] {
-	const written =
-		(words: (measure: MeasureName, value: SweepValue) => string) =>
-		({ measures }: Row): string => {
-			const value = measures[measure];
-			return value === undefined ? "" : words(measure, value);
-		};
-	return [
-		shownNumber(withUnit(measureWords[measure].label, unit), written(valueWords)),
-		shownNumber("against now", written(differenceWords)),
-	];
+	const column = (head: string, words: (measure: MeasureName, value: SweepValue) => string): Column<Row> =>
+		shownNumber(head, ({ measures: { [measure]: value } }) => (value === undefined ? "" : words(measure, value)));
+	const heading = measureHeading(measureWords[measure].label, unit);
+	return [column(heading, valueWords), column("against now", differenceWords)];
 }
 
 function remark(row: Row, html: HtmlMaker): Node | string {
@@ -109,11 +103,10 @@ const pointRemarks = (point: SweepPoint): string =>
 
 /** '11.4 ± 0.1'. */
 function valueWords(measure: MeasureName, value: SweepValue): string {
-	const decimals = decimalsFor(measure, value.halfWidth95);
+	const { halfWidth95: half } = value;
+	const decimals = decimalsFor(measure, half);
 	const mean = plainNumber(value.mean, decimals);
-	return value.halfWidth95 === null || value.halfWidth95 === 0
-		? mean
-		: `${mean} ± ${plainNumber(value.halfWidth95, decimals)}`;
+	return half === null || half === 0 ? mean : `${mean} ± ${plainNumber(half, decimals)}`;
 }
 
 /** '+1.2 (1.1 to 1.3)': how far from the current regimen. */

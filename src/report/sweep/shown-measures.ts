@@ -1,11 +1,6 @@
 import type { SweepPoint, SweepResult } from "../../results/index.ts";
 import { type AxisName, type MeasureName, measuresAsRead } from "../../vocabulary/index.ts";
-import { decimalsFor, type MeasureScale, plainNumber } from "../../words/index.ts";
-
-export const sweepScale = (result: SweepResult): MeasureScale => ({
-	horizonMin: result.scenario.horizonMin,
-	currency: result.currency,
-});
+import { decimalsFor, plainNumber } from "../../words/index.ts";
 
 /** Places of the points in the efficient set. */
 export const efficientPlaces = (result: SweepResult): ReadonlySet<number> => new Set(result.efficient?.points ?? []);
@@ -22,18 +17,14 @@ export const clockMeasures: { readonly [N in AxisName]?: readonly MeasureName[] 
 	apart: ["callsTogether"],
 };
 
-export interface ShownMeasures {
-	readonly varying: readonly MeasureName[];
-	/** Those that are the same at every point, going by their interval. */
-	readonly alike: readonly MeasureName[];
-}
-
-/** The measures of a grid's charts and sentences: what its clock axes ask for, then what the reader asked for. */
-export function shownMeasures(result: SweepResult): ShownMeasures {
+/**
+ * The measures of a grid's charts and sentences: what its clock axes ask for, then what the reader asked for; apart those
+ * that are `alike` at every point, going by their interval.
+ */
+export function shownMeasures(result: SweepResult) {
 	const carried = carriedMeasures(result);
-	const shown = [
-		...new Set([...result.axes.flatMap(({ name }) => clockMeasures[name] ?? []), ...result.measures]),
-	].filter((measure) => carried.includes(measure));
+	const asked = new Set([...result.axes.flatMap(({ name }) => clockMeasures[name] ?? []), ...result.measures]);
+	const shown = [...asked].filter((measure) => carried.includes(measure));
 	const alike = shown.filter((measure) => isAlike(result, measure));
 	return { varying: shown.filter((measure) => !alike.includes(measure)), alike };
 }

@@ -1,11 +1,9 @@
 import type { SweepResult } from "../../results/index.ts";
 import { counted, dressingLine, joinedWords, sentenceEnd, sentenceStart, spanWords } from "../../words/index.ts";
-import { bedsideCautions } from "../kit/caution.ts";
-import { closingChapter, studyFacts } from "../kit/closing-chapter.ts";
-import { type HtmlMaker, htmlMaker, unbroken } from "../kit/html-element.ts";
+import { bedsideCautions, closingChapter, studyFacts } from "../kit/closing-chapter.ts";
+import { type HtmlMaker, htmlMaker, sentenceList, sheetPart, unbroken } from "../kit/html-element.ts";
 import { htmlPage } from "../kit/page.ts";
-import { sentenceList, sheetPart } from "../kit/section.ts";
-import { studyStyle } from "../kit/study-style.ts";
+import { studyStyle } from "../kit/report-style.ts";
 import { sweepAnswers } from "./answers.ts";
 import { apartSection, beginSection } from "./begin-section.ts";
 import { designMapSection } from "./design-map-section.ts";
@@ -55,10 +53,7 @@ function sheet(html: HtmlMaker, result: SweepResult): HTMLElement {
 			const whose = scenario.dressings.length > 1 ? `${dressing.id}: ` : "";
 			return html("p", { class: "facts" }, unbroken(`${whose}${sentenceStart(dressingLine(dressing))}.`));
 		});
-	return html(
-		"div",
-		{ class: "brief" },
-		sheetPart(html, "varied", "What is varied", html("dl", {}, ...varied), ...wounds),
-		sheetPart(html, "answers", "Answers", sentenceList(html, sweepAnswers(result))),
-	);
+	const what = sheetPart(html, "varied", "What is varied", html("dl", {}, ...varied), ...wounds);
+	const found = sheetPart(html, "answers", "Answers", sentenceList(html, sweepAnswers(result)));
+	return html("div", { class: "brief" }, what, found);
 }

@@ -1,6 +1,7 @@
 import type { SweepAxis, SweepMark, SweepPoint, SweepResult, SweepSettings } from "../../results/index.ts";
 import type { AxisName } from "../../vocabulary/index.ts";
 import {
+	clockWords,
 	counted,
 	depthWords,
 	durationWords,
@@ -9,15 +10,10 @@ import {
 	measured,
 	numberWord,
 	periodWords,
+	scaleOf,
+	sentenceInner,
 	volumeWords,
 } from "../../words/index.ts";
-import { sweepScale } from "./shown-measures.ts";
-
-const twoDigits = (value: number): string => String(value).padStart(2, "0");
-
-/** '07:30': minutes after midnight. */
-const clockWords = (clockMin: number): string =>
-	`${twoDigits(Math.floor(clockMin / 60) % 24)}:${twoDigits(Math.round(clockMin) % 60)}`;
 
 interface AxisFacts {
 	readonly label: string;
@@ -48,10 +44,8 @@ export function axisValueWords(name: AxisName, value: number): string {
 }
 
 /** The same with its name: 'dwell 5 min', 'first phase at 07:00', 'dressings in step'. */
-export const settingWords = (name: AxisName, value: number): string => {
-	const { label } = axisWords[name];
-	return `${label.charAt(0).toLowerCase()}${label.slice(1)} ${axisValueWords(name, value)}`;
-};
+export const settingWords = (name: AxisName, value: number): string =>
+	`${sentenceInner(axisWords[name].label)} ${axisValueWords(name, value)}`;
 
 /** The values of a point in few words: '5 min, 2 h, 50 mL'. */
 export const pointWords = (axes: readonly SweepAxis[], point: Pick<SweepPoint, "at">): string =>
@@ -64,11 +58,10 @@ export function namedPoints(axes: readonly SweepAxis[], points: readonly SweepPo
 }
 
 /** '20 regimens'; '4 beginnings' where only the clock is varied. */
-export const countedPoints = ({ axes }: Pick<SweepResult, "axes">, count: number): string =>
-	counted(
-		count,
-		axes.length > 0 && axes.every(({ name }) => name === "start" || name === "apart") ? "beginning" : "regimen",
-	);
+export function countedPoints({ axes }: Pick<SweepResult, "axes">, count: number): string {
+	const isTimed = axes.length > 0 && axes.every(({ name }) => name === "start" || name === "apart");
+	return counted(count, isTimed ? "beginning" : "regimen");
+}
 
 /** The regimen of a mark in a line; each dressing's own where they have not all the same. */
 export const markWords = ({ regimen, dressings }: SweepMark): string =>
@@ -100,14 +93,12 @@ export const isApart = ({ dressings }: SweepMark, name: AxisName): boolean =>
 
 /** What a mark has on an axis, as it is written in a table: `current` where the axis is none of its settings. */
 export function markValueWords(mark: SweepMark, { name, current }: SweepAxis): string {
-	return isApart(mark, name)
-		? joinedWords(
-				mark.dressings.map((own) => {
-					const value = settingOn(own, name);
-					return `${value === null ? "none" : axisValueWords(name, value)} (${own.id})`;
-				}),
-			)
-		: axisValueWords(name, markValue(mark, name) ?? current);
+	if (!isApart(mark, name)) return axisValueWords(name, markValue(mark, name) ?? current);
+	const each = mark.dressings.map((own) => {
+		const value = settingOn(own, name);
+		return `${value === null ? "none" : axisValueWords(name, value)} (${own.id})`;
+	});
+	return joinedWords(each);
 }
 
 function settingOn({ dwellMin, suctionMin, fillMl, depthMmHg }: SweepSettings, name: AxisName): number | null {
@@ -119,13 +110,12 @@ export const markOf = (result: SweepResult, mark: SweepMark["mark"]): SweepMark 
 
 /** 'night calls under 0.5 a day and canisters changed at most 1 a day'; empty where nothing was asked. */
 export function constraintWords(result: SweepResult): string {
-	const scale = sweepScale(result);
+	const scale = scaleOf(result);
 	const tests = { "<": "under", "<=": "at most", ">": "over", ">=": "at least" } as const;
-	return joinedWords(
-		result.constraints.map(
-			({ measure, test, limit }) => `${inSentence(measure)} ${tests[test]} ${measured(limit, measure, scale, 4)}`,
-		),
-	);
+	const each = result.constraints.map(({ measure, test, limit }) => {
+		return `${inSentence(measure)} ${tests[test]} ${measured(limit, measure, scale, 4)}`;
+	});
+	return joinedWords(each);
 }
 
 /** The question that a grid answers. */

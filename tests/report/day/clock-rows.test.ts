@@ -1,8 +1,7 @@
 import { JSDOM } from "jsdom";
 import { expect, test } from "vitest";
 import type { DressingParts } from "../../../src/report/day/dressing/dressing-parts.ts";
-import { clockRows, sheetEndMin } from "../../../src/report/day/sheet/clock-rows.ts";
-import { clockTable, timed } from "../../../src/report/day/sheet/clock-table.ts";
+import { clockRows, clockTable, sheetEndMin, timed } from "../../../src/report/day/sheet/clock-rows.ts";
 import { htmlMaker } from "../../../src/report/kit/html-element.ts";
 import type { DayResult, DressingProjection } from "../../../src/results/index.ts";
 import { dayResult, quietDay, stepDown } from "../../charts/fixture.ts";

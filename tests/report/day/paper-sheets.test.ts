@@ -11,7 +11,7 @@ function firstSheet(headMm: number, answersMm: number) {
 	const parts = firstParts(quietDay());
 	const rows = clockRows(parts);
 	const html = htmlMaker(new JSDOM("").window.document);
-	const [sheet] = paperSheets(html, parts, rows, { headMm, answersMm: () => answersMm, warnedMm: 0 });
+	const [sheet] = paperSheets(html, parts, { rows, headMm, answersMm: () => answersMm, warnedMm: 0 });
 	if (sheet === undefined) throw new Error("a day without a sheet");
 	return { all: rows.length, kept: sheet.clock.querySelectorAll("tbody tr") };
 }

@@ -3,31 +3,24 @@ import type { Difference, RestsOn } from "../../../results/index.ts";
 import { isFound, meanDecimals, measureWords, numberWord, unitWords, verdictWords } from "../../../words/index.ts";
 import { askedFor, type Pair, togetherWords } from "./pairs.ts";
 
-/** The differences that matter most between two regimens as rows, those that rest on assumed numbers marked. */
+/** What differs most between two regimens as rows, with a caption: whose they are, why these, what their marks mean. */
 export function mainRows(pair: Pair): DifferenceRowsData & { readonly caption: string } {
 	const { differences, why } = mainDifferences(pair);
 	const whose = pair.owners.length > 1 ? togetherWords : "";
 	return {
 		...rowsData(pair, `${pair.a} against ${pair.b}: what differs most`, differences),
-		// Whose they are, why these, and what their marks mean.
 		caption: `${whose}${why} ${fragileWords(differences, pair)}`.trim(),
 	};
 }
 
 const most = 5;
 
-interface MainDifferences {
-	readonly differences: readonly Difference[];
-	/** Why these, in a sentence. */
-	readonly why: string;
-}
-
 /**
- * The differences that a first page shows. Where the reader asked for few measures, those, in the reader's order. Else, of
- * each matter (washing, leaks, …), the difference found that is largest as a share of the larger of the two means; then
- * the five largest of these; where fewer were found, places are filled up in the order asked for.
+ * The differences that a first page shows, and why these. Where the reader asked for few measures, those, in the reader's
+ * order. Else, of each matter (washing, leaks, …), the difference found that is largest as a share of the larger of the
+ * two means; then the five largest of these; where fewer were found, places are filled up in the order asked for.
  */
-export function mainDifferences(pair: Pair): MainDifferences {
+export function mainDifferences(pair: Pair): { readonly differences: readonly Difference[]; readonly why: string } {
 	const asked = askedFor(pair);
 	if (asked.length <= most) return { differences: asked, why: "The measures that were asked for, in that order." };
 	const found = asked.filter(isFound).toSorted((a, b) => proportion(b) - proportion(a));
@@ -35,28 +28,25 @@ export function mainDifferences(pair: Pair): MainDifferences {
 	const rest = firstOfEach([...largest, ...asked]).filter((one) => !largest.includes(one));
 	const differences = [...largest, ...rest].slice(0, most);
 	const others = differences.length - largest.length;
-	const why =
-		largest.length === 0
-			? `No difference was found in any of ${asked.length} measures; shown are the first that were looked at.`
-			: `Of ${asked.length} measures, ${found.length === 1 ? "one differs" : `${numberWord(found.length)} differ`}; shown ${largest.length === 1 ? "is the one that differs" : `are the ${numberWord(largest.length)} that differ`} most in proportion, at most one of each matter (washing, leaks, canisters and so on)${others === 0 ? "" : `, then ${numberWord(others)} in which none was found`}. The order is not a ranking of worth.`;
+	if (largest.length === 0) {
+		const why = `No difference was found in any of ${asked.length} measures; shown are the first that were looked at.`;
+		return { differences, why };
+	}
+	const differ = found.length === 1 ? "one differs" : `${numberWord(found.length)} differ`;
+	const shown = largest.length === 1 ? "is the one that differs" : `are the ${numberWord(largest.length)} that differ`;
+	const then = others === 0 ? "" : `, then ${numberWord(others)} in which none was found`;
+	const why = `Of ${asked.length} measures, ${differ}; shown ${shown} most in proportion, at most one of each matter (washing, leaks, canisters and so on)${then}. The order is not a ranking of worth.`;
 	return { differences, why };
 }
 
 const proportion = ({ mean, meanA, meanB }: Difference): number =>
 	Math.abs(mean) / Math.max(Math.abs(meanA), Math.abs(meanB));
 
-/** The first of each matter, in their order. */
 function firstOfEach(differences: readonly Difference[]): Difference[] {
-	const seen = new Set<string>();
-	return differences.filter(({ measure }) => {
-		const { matter } = measureWords[measure];
-		const first = !seen.has(matter);
-		seen.add(matter);
-		return first;
-	});
+	const matters = differences.map(({ measure }) => measureWords[measure].matter);
+	return differences.filter((_, place) => matters.indexOf(matters[place]) === place);
 }
 
-/** Differences of a pair as the rows of a chart or a table. */
 export const rowsData = (pair: Pair, title: string, differences: readonly Difference[]): DifferenceRowsData => ({
 	title,
 	a: pair.a,
@@ -68,18 +58,10 @@ export const rowsData = (pair: Pair, title: string, differences: readonly Differ
 export function differenceRow(difference: Difference, { result, scale }: Pair): DifferenceRow {
 	const { measure, meanA, meanB, mean, low95: low, high95: high } = difference;
 	const mark = isFragile(difference, result.restsOn) ? `; ${fragileMark}` : "";
-	return {
-		label: measureWords[measure].label,
-		unit: unitWords(measure, scale),
-		meanA,
-		meanB,
-		mean,
-		low,
-		high,
-		verdict: `${verdictWords(difference, scale)}${mark}`,
-		tone: toneOf(difference),
-		decimals: decimalsOfMeans(difference, result),
-	};
+	const [label, unit] = [measureWords[measure].label, unitWords(measure, scale)];
+	const verdict = `${verdictWords(difference, scale)}${mark}`;
+	const decimals = decimalsOfMeans(difference, result);
+	return { label, unit, meanA, meanB, mean, low, high, verdict, tone: toneOf(difference), decimals };
 }
 
 function toneOf(difference: Difference): DifferenceRow["tone"] {
@@ -88,13 +70,11 @@ function toneOf(difference: Difference): DifferenceRow["tone"] {
 	return kind === "none-found" || kind === "same" ? "none" : "unknown";
 }
 
-/** Digits after the point of the means of either regimen of a difference, each by its own interval: that of the difference, in which the patients cancel out, is much narrower. */
-export function decimalsOfMeans(
-	{ a, b, dressing, measure }: Difference,
-	{ regimens }: Pair["result"],
-): [number, number] {
+/** Digits of either regimen's mean, each by its own interval: that of the difference is much narrower. */
+export function decimalsOfMeans({ a, b, dressing, measure }: Difference, result: Pair["result"]): [number, number] {
 	const decimals = (name: string): number => {
-		const own = regimens.find((regimen) => regimen.name === name)?.dressings.findLast(({ id }) => id === dressing);
+		const regimen = result.regimens.find((one) => one.name === name);
+		const own = regimen?.dressings.findLast(({ id }) => id === dressing);
 		return meanDecimals(measure, own?.measures[measure]);
 	};
 	return [decimals(a), decimals(b)];
@@ -105,18 +85,12 @@ export function decimalsOfMeans(
  * without a cause that is merely assumed. False where nobody looked into it for this pair.
  */
 export function isFragile(one: Difference, restsOn: RestsOn | null): boolean {
-	if (restsOn === null || restsOn.a !== one.a || restsOn.b !== one.b) return false;
-	return (
-		isFound(one) &&
-		restsOn.rows.some(
-			({ provenance, effects }) =>
-				provenance === "assumed" &&
-				effects.some(
-					({ dressing, measure, turns, hangs }) =>
-						(turns || hangs) && dressing === one.dressing && measure === one.measure,
-				),
-		)
-	);
+	if (restsOn === null || restsOn.a !== one.a || restsOn.b !== one.b || !isFound(one)) return false;
+	const isOfIt = ({ dressing, measure }: Pick<Difference, "dressing" | "measure">) =>
+		dressing === one.dressing && measure === one.measure;
+	return restsOn.rows
+		.filter(({ provenance }) => provenance === "assumed")
+		.some(({ effects }) => effects.some((effect) => (effect.turns || effect.hangs) && isOfIt(effect)));
 }
 
 /** What stands beside the verdict of such a difference. */

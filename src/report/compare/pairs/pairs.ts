@@ -1,10 +1,9 @@
 import type { CompareResult, Difference } from "../../../results/index.ts";
 import { type MeasureName, measureFact } from "../../../vocabulary/index.ts";
-import { type MeasureScale, verdictWords } from "../../../words/index.ts";
+import { type MeasureScale, scaleOf, verdictWords } from "../../../words/index.ts";
 
 /** Two regimens of a comparison and how they differ, on one dressing or on all together. */
 export interface Pair {
-	/** What it is a pair of. */
 	readonly result: CompareResult;
 	readonly scale: MeasureScale;
 	/** Place among the pairs; the reader's own question is the first. */
@@ -15,29 +14,21 @@ export interface Pair {
 	readonly owners: readonly string[];
 	/** The first of the owners: all dressings together, or the only one. */
 	readonly whole: string;
-	/** Every measure, by owner. */
 	readonly of: (owner: string, measure: MeasureName) => Difference | undefined;
 }
-
-/** What the numbers of a comparison are written with. */
-export const compareScale = ({ scenario, currency }: CompareResult): MeasureScale => ({
-	horizonMin: scenario.horizonMin,
-	currency,
-});
 
 /** Every pair of regimens, in the order of the regimens. */
 export function pairsOf(result: CompareResult): Pair[] {
 	const names = result.regimens.map(({ name }) => name);
-	const owners = [...new Set(result.differences.map((one) => one.dressing))].sort(
-		(a, b) => Number(b === "all") - Number(a === "all"),
-	);
+	const dressings = [...new Set(result.differences.map((one) => one.dressing))];
+	const owners = dressings.sort((a, b) => Number(b === "all") - Number(a === "all"));
 	const key = (a: string, b: string, owner: string, measure: string): string => JSON.stringify([a, b, owner, measure]);
 	const found = new Map(result.differences.map((one) => [key(one.a, one.b, one.dressing, one.measure), one]));
 	return names
 		.flatMap((a, at) => names.slice(at + 1).map((b) => ({ a, b })))
 		.map(({ a, b }, index) => ({
 			result,
-			scale: compareScale(result),
+			scale: scaleOf(result),
 			index,
 			a,
 			b,
@@ -65,10 +56,9 @@ export function pairBetween(result: CompareResult, a: string, b: string): Pair |
 	};
 }
 
-/** What b differs from a by, of what a differs from b by. */
 function turnedRound(one: Difference, scale: MeasureScale): Difference {
-	const better = measureFact(one.measure).better;
-	const turned: Difference = {
+	const { better } = measureFact(one.measure);
+	const turned = {
 		...one,
 		a: one.b,
 		b: one.a,

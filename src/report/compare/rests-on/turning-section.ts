@@ -9,12 +9,10 @@ import {
 	plainNumber,
 	sentenceStart,
 } from "../../../words/index.ts";
-import type { HtmlMaker } from "../../kit/html-element.ts";
-import { details, plainList, section } from "../../kit/section.ts";
+import { type Child, details, type HtmlMaker, plainList, section } from "../../kit/html-element.ts";
 import type { Pair } from "../pairs/pairs.ts";
 
-/** What one assumption does to one difference. */
-export type Effect = RestsOnRow["effects"][number];
+type Effect = RestsOnRow["effects"][number];
 
 /** An assumption with those of its effects that turn a verdict. */
 interface Turning {
@@ -33,37 +31,35 @@ export function turningSection(html: HtmlMaker, restsOn: RestsOn, pair: Pair): H
 		return difference !== undefined && isFound(difference);
 	};
 	const turnings = (keeps: (effect: Effect) => boolean): Turning[] =>
-		restsOn.rows
-			.map((row) => ({
-				row,
-				effects: row.effects.filter((effect) => pair.result.measures.includes(effect.measure) && keeps(effect)),
-			}))
-			.filter(({ effects }) => effects.length > 0);
+		restsOn.rows.flatMap((row) => {
+			const effects = row.effects.filter((one) => pair.result.measures.includes(one.measure) && keeps(one));
+			return effects.length === 0 ? [] : [{ row, effects }];
+		});
 	const lost = reversedFirst(turnings((effect) => effect.turns && wasFound(effect)));
 	const hung = turnings((effect) => effect.hangs && !effect.turns && wasFound(effect));
 	const shown = turnings((effect) => effect.appears && !wasFound(effect));
-	const list = (some: readonly Turning[], says: EffectWords) => turningList(html, pair, some, says);
-	return section(
-		html,
-		"turning",
-		"What would turn a verdict",
-		null,
-		...(lost.length === 0
-			? ["No difference that was found is lost or turned round at half or at twice any of these values."]
-			: [
-					`With ${lost.length === 1 ? "this assumption" : `each of these ${lost.length} assumptions`} at half or at twice its value, a difference between ${restsOn.a} and ${restsOn.b} that was found is lost or turned round. It is worth knowing the value on your own ward before a decision rests on that measure.`,
-					list(lost, lostWords),
-				]),
-		...(hung.length === 0
-			? []
-			: [
-					`${hung.length === 1 ? "One assumed cause carries" : `${sentenceStart(numberWord(hung.length))} assumed causes carry`} a difference that stands at half and at twice its value: without that cause it is not found, or turned round. Nobody has measured how often it comes.`,
-					list(hung, withoutWords),
-				]),
-		shown.length === 0
-			? null
-			: details(html, `${shown.length} under which a difference shows that was not found`, list(shown, endsWords)),
-	);
+	const parts: Child[] = [];
+	const tell = (words: string, some: readonly Turning[], says: EffectWords) =>
+		parts.push(words, turningList(html, pair, some, says));
+	const these = lost.length === 1 ? "this assumption" : `each of these ${lost.length} assumptions`;
+	if (lost.length === 0)
+		parts.push("No difference that was found is lost or turned round at half or at twice any of these values.");
+	else
+		tell(
+			`With ${these} at half or at twice its value, a difference between ${restsOn.a} and ${restsOn.b} that was found is lost or turned round. It is worth knowing the value on your own ward before a decision rests on that measure.`,
+			lost,
+			lostWords,
+		);
+	const causes = hung.length === 1 ? "cause carries" : "causes carry";
+	if (hung.length > 0)
+		tell(
+			`${sentenceStart(numberWord(hung.length))} assumed ${causes} a difference that stands at half and at twice its value: without that cause it is not found, or turned round. Nobody has measured how often it comes.`,
+			hung,
+			withoutWords,
+		);
+	const under = `${shown.length} under which a difference shows that was not found`;
+	if (shown.length > 0) parts.push(details(html, under, turningList(html, pair, shown, endsWords)));
+	return section(html, "turning", "What would turn a verdict", null, ...parts);
 }
 
 const ends = ["half", "twice"] as const;

@@ -1,19 +1,26 @@
 import {
 	clockTime,
+	conditionWords,
 	counted,
 	durationWords,
 	happeningWords,
+	numberWord,
 	type Piece,
+	percentWords,
+	plainNumber,
+	rangeWords,
 	regimenWords,
 	type Sentence,
+	sentenceInner,
+	sentenceStart,
 	soundsWords,
 	spreadRange,
 	strong,
+	timeRange,
 	volumeWords,
 	waits,
 } from "../../../words/index.ts";
 import type { DressingParts } from "../dressing/dressing-parts.ts";
-import { alarmAnswer } from "./alarm-answer.ts";
 import { canisterAnswer, returnAnswer, solutionAnswer } from "./change-answers.ts";
 
 /** Fewer replications than this, and the ranges are called rough. */
@@ -30,7 +37,6 @@ export const answers = (parts: DressingParts): Sentence[] => [
 	offAnswer(parts),
 ];
 
-/** Said first where the ranges mean little. */
 function howSure({ result: { scenario }, replications }: DressingParts): Sentence[] {
 	if (scenario.chance === "off")
 		return [["Chance is off: ", strong("nothing fails by itself and nothing varies"), ", so there are no ranges."]];
@@ -59,21 +65,19 @@ function offAnswer({ projection }: DressingParts): Sentence {
 	return [lead, strong(durationWords(offSuctionMin.p50)), `${spreadRange(offSuctionMin, durationWords)}.`];
 }
 
-const mostNamed = 4;
+const mostListed = 4;
 
 /** What the scenario itself brings, told as planned and left out of what chance brings. */
 const plannedAnswers = (parts: DressingParts): Sentence[] => [...listed(parts), ...takeovers(parts)];
 
-const inSentence = (text: string): string => `${text.charAt(0).toLowerCase()}${text.slice(1)}`;
-
 function listed({ happenings, day, clock, varies }: DressingParts): Sentence[] {
 	if (happenings.length === 0) return [];
-	const named = happenings.slice(0, mostNamed).flatMap((happening, i): Piece[] => {
+	const named = happenings.slice(0, mostListed).flatMap((happening, i): Piece[] => {
 		const sounds = soundsWords(happening, day.schedule, clock);
-		const words = `${inSentence(happeningWords(happening, clock))}${sounds === "" ? "" : `, ${sounds}`}`;
+		const words = `${sentenceInner(happeningWords(happening, clock))}${sounds === "" ? "" : `, ${sounds}`}`;
 		return [i === 0 ? "" : "; ", strong(clockTime(happening.atMin, clock)), ` ${words}`];
 	});
-	const left = happenings.length - mostNamed;
+	const left = happenings.length - mostListed;
 	const more = left > 0 ? `; and ${left} more on the clock below` : "";
 	const brings = varies && happenings.some(({ what, planned }) => what === "off" || !planned);
 	const uncounted = brings ? " Alarms that these bring are not counted as chance." : "";
@@ -82,18 +86,13 @@ function listed({ happenings, day, clock, varies }: DressingParts): Sentence[] {
 
 /** When a later regimen takes over, where that is not at its own time. */
 function takeovers({ day, dressing, clock, homeMin }: DressingParts): Sentence[] {
-	return day.schedule.takeovers.flatMap((takeover) => {
-		const { fromMin, atMin } = takeover;
-		const next = dressing.regimens[takeover.regimen];
-		if (next === undefined || !waits(takeover)) return [];
-		return [
-			[
-				`Set for ${clockTime(fromMin, clock)}, ${regimenWords(next)} takes over `,
-				strong(`at ${clockTime(atMin, clock)}`),
-				`: the cycle that runs at its time is finished first, and is supplied for.${afterHome(atMin, homeMin)}`,
-			],
-		];
-	});
+	return day.schedule.takeovers
+		.filter(waits)
+		.map(({ fromMin, atMin, regimen }) => [
+			`Set for ${clockTime(fromMin, clock)}, ${regimenWords(dressing.regimens[regimen])} takes over `,
+			strong(`at ${clockTime(atMin, clock)}`),
+			`: the cycle that runs at its time is finished first, and is supplied for.${afterHome(atMin, homeMin)}`,
+		]);
 }
 
 /** Said where it comes only after the patient has left. */
@@ -101,3 +100,55 @@ const afterHome = (atMin: number, homeMin: number | null): string =>
 	homeMin !== null && atMin > homeMin
 		? ` That is ${durationWords(atMin - homeMin)} after going home: bring it forward, or send solution along.`
 		: "";
+
+const mostAlarms = 3;
+
+/** Another window is named where it is at least this part of the likeliest one. */
+const nextToPeak = 0.5;
+
+/** When chance is likeliest to bring an alarm, and of what; honest words where nothing stands out; the alarms themselves where nothing varies. */
+export function alarmAnswer(parts: DressingParts): Sentence {
+	const { projection, clock, replications, happenings } = parts;
+	if (!parts.varies) return tracedAnswer(parts);
+	const [peak, next] = projection.alarms
+		.flatMap(({ condition, windows }) => windows.map((window) => ({ ...window, condition })))
+		.sort((a, b) => b.peakProbability - a.peakProbability || a.startMin - b.startMin);
+	const byChance = happenings.length > 0 ? " by chance" : "";
+	if (peak !== undefined) {
+		const named = ({ startMin, endMin, condition, peakProbability }: typeof peak): Piece[] => [
+			strong(timeRange(startMin, endMin, clock)),
+			`: ${conditionWords[condition]}, up to `,
+			strong(percentWords(peakProbability)),
+			" in a half-hour",
+		];
+		const isSecond = next !== undefined && next.peakProbability >= nextToPeak * peak.peakProbability;
+		const second = isSecond ? ["; then ", ...named(next)] : [];
+		return [`An alarm${byChance} is likeliest `, ...named(peak), ...second, "."];
+	}
+	const [commonest] = projection.alarms.toSorted((a, b) => b.byChance.meanPerDay - a.byChance.meanPerDay);
+	if (commonest === undefined || commonest.byChance.meanPerDay === 0)
+		return [strong(`No alarm came${byChance}`), ` in any of ${counted(replications, "replication")}.`];
+	const { meanPerDay, halfWidth95 } = commonest.byChance;
+	return [
+		strong(`No time stands out for alarms${byChance}`),
+		`: no half-hour passes 5 %. The commonest is ${conditionWords[commonest.condition]}, ${perDay(meanPerDay, halfWidth95)}.`,
+	];
+}
+
+function tracedAnswer({ day, clock }: DressingParts): Sentence {
+	const { alarms } = day;
+	if (alarms.length === 0) return [strong("No alarm comes"), "."];
+	const named = alarms
+		.slice(0, mostAlarms)
+		.map((alarm) => `${clockTime(alarm.startMin, clock)} ${conditionWords[alarm.condition]}`);
+	const more = alarms.length > mostAlarms ? ` and ${numberWord(alarms.length - mostAlarms)} more` : "";
+	const count = alarms.length === 1 ? "One alarm" : `${sentenceStart(numberWord(alarms.length))} alarms`;
+	return [strong(count), `: ${named.join(", ")}${more}.`];
+}
+
+/** 'about 0.3 in 24 h (between 0.2 and 0.4)'. */
+function perDay(mean: number, halfWidth95: number | null): string {
+	const number = (value: number): string => plainNumber(value, value < 1 ? 2 : 1);
+	if (halfWidth95 === null) return `${number(mean)} in 24 h`;
+	return `about ${number(mean)} in 24 h (${rangeWords(Math.max(0, mean - halfWidth95), mean + halfWidth95, number)})`;
+}

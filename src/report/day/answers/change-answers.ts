@@ -15,8 +15,8 @@ import {
 	type Sentence,
 	spreadRange,
 	strong,
-	timeOfDay,
 	timeRange,
+	timesBetween,
 	volumeWords,
 } from "../../../words/index.ts";
 import type { DressingParts } from "../dressing/dressing-parts.ts";
@@ -63,13 +63,9 @@ export function solutionAnswer({ projection, clock, dressing }: DressingParts): 
 	const fresh = `${bags === 0 ? "no" : numberWord(bags)} ${volumeWords(dressing.sourceMl)} ${bags === 1 ? "bag" : "bags"}`;
 	const have = used ? `${fresh} beside the one that hangs, with ${volumeWords(dressing.sourceLeftMl)} left` : fresh;
 	const first = projection.sourceChanges.find((change) => change.ordinal === 1);
-	return [
-		"Solution: ",
-		strong(volumeWords(instilledMl.p50)),
-		` in ${counted(fills.p50, "fill")}${spreadRange(instilledMl, volumeWords)}; have `,
-		strong(have),
-		`${goodFor(first, used, clock)}.`,
-	];
+	const solution = strong(volumeWords(instilledMl.p50));
+	const inFills = ` in ${counted(fills.p50, "fill")}${spreadRange(instilledMl, volumeWords)}; have `;
+	return ["Solution: ", solution, inFills, strong(have), `${goodFor(first, used, clock)}.`];
 }
 
 function goodFor(first: ChangeTime | undefined, used: boolean, clock: Clock): string {
@@ -83,11 +79,8 @@ function goodFor(first: ChangeTime | undefined, used: boolean, clock: Clock): st
 /** Solution that went in and did not reach the canister: kept in the foam or wept. */
 export function returnAnswer({ projection }: DressingParts): Sentence {
 	const { notReturnedMl } = projection.totals;
-	return [
-		"Did not come back: ",
-		strong(volumeWords(notReturnedMl.p50)),
-		` of the solution${spreadRange(notReturnedMl, volumeWords)}.`,
-	];
+	const range = spreadRange(notReturnedMl, volumeWords);
+	return ["Did not come back: ", strong(volumeWords(notReturnedMl.p50)), ` of the solution${range}.`];
 }
 
 /** Shares of the days at which something counts as likely, and below which it counts as unlikely. */
@@ -115,9 +108,9 @@ export function likeliestWords(need: Need, clock: Clock): string {
 			const alone = own === dayWords(endMin, clock);
 			const when =
 				alone && own === day
-					? timeRangeAlone(startMin, endMin, clock)
+					? timesBetween(startMin, endMin, clock)
 					: alone && own === ""
-						? `${everyDayWords(startMin, clock)} ${timeRangeAlone(startMin, endMin, clock)}`
+						? `${everyDayWords(startMin, clock)} ${timesBetween(startMin, endMin, clock)}`
 						: timeRange(startMin, endMin, clock);
 			day = dayWords(endMin, clock);
 			return `${when} (${percentWords(probability)}${i === 0 ? " of the days" : ""})`;
@@ -125,12 +118,6 @@ export function likeliestWords(need: Need, clock: Clock): string {
 		"or",
 	);
 }
-
-/** 'between 19:05 and 21:40' or 'at 19:00', where the day has been named. */
-const timeRangeAlone = (fromMin: number, toMin: number, clock: Clock): string =>
-	isInstant(fromMin, toMin, clock)
-		? `at ${timeOfDay(fromMin, clock)}`
-		: `between ${timeOfDay(fromMin, clock)} and ${timeOfDay(toMin, clock)}`;
 
 /** ' (47 %)' where it does not come on nearly every day. */
 export const chanceOf = (change: ChangeTime): string =>

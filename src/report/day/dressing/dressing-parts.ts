@@ -3,7 +3,6 @@ import type { DayResult } from "../../../results/index.ts";
 /** One dressing of a day: what was asked, its drawn day, its projection, and what of the result concerns it. */
 export type DressingParts = ReturnType<typeof dressingParts>[number];
 
-/** The dressings of a result with their parts side by side. */
 export function dressingParts(result: DayResult) {
 	const { scenario, projection } = result;
 	return scenario.dressings.flatMap((dressing, index) => {
@@ -26,9 +25,7 @@ export function dressingParts(result: DayResult) {
 				replications: projection.replications,
 				/** False where every replication would be the same, or there is only one: then nothing is 'likely', it is so. */
 				varies: scenario.chance === "on" && projection.replications > 1,
-				/** Whether any of its regimens fills. */
 				hasFill: dressing.regimens.some(({ fillMl }) => fillMl > 0),
-				/** What the scenario lists for this dressing. */
 				happenings: scenario.happenings.filter((one) => one.dressing === dressing.id),
 				/** When the patient goes home; null where nobody does. */
 				homeMin: result.home?.fromMin ?? null,

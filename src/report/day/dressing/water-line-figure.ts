@@ -5,16 +5,9 @@ import { chartFigure, onPage } from "../../kit/chart-figure.ts";
 import type { HtmlMaker } from "../../kit/html-element.ts";
 import type { DressingParts } from "./dressing-parts.ts";
 
-/** What the water line of a dressing's whole day is drawn from. */
 export function waterLineData(parts: DressingParts, title = parts.dressing.id): WaterLineData {
 	const { clock, dressing, day, projection, replications, result } = parts;
 	return { title, clock, dressing, day, projection, replications, roundShare: roundShare(result) };
-}
-
-interface WaterLineFigure {
-	readonly element: HTMLElement;
-	readonly heightPx: number;
-	readonly caption: string;
 }
 
 /** The water line of a dressing, or of a stretch of its day, with how to read it; and its height. */
@@ -30,21 +23,18 @@ export function waterLineFigure(
 		/** True where there is no room for the care that was given, nor to say how the chart is read. */
 		readonly brief?: boolean;
 	} = {},
-): WaterLineFigure {
+) {
 	const data: WaterLineData = {
 		...waterLineData(parts),
 		...of.stretch,
 		...(of.lens === false ? { lens: null } : {}),
 		withCare: of.brief !== true,
 	};
-	const legend = of.brief === true ? [] : [waterLineLegend(data)];
-	const caption = [...legend, drawnAmongWords(parts.result)].filter((words) => words !== "").join(" ");
+	const legend = of.brief === true ? "" : waterLineLegend(data);
+	const caption = [legend, drawnAmongWords(parts.result)].filter((words) => words !== "").join(" ");
 	const chart = waterLineChart(data, html.document, onPage(idPrefix));
-	return {
-		element: chartFigure(html, chart, `Water-line chart of ${data.title}`, caption),
-		heightPx: Number(chart.getAttribute("height")),
-		caption,
-	};
+	const element = chartFigure(html, chart, `Water-line chart of ${data.title}`, caption);
+	return { element, heightPx: Number(chart.getAttribute("height")), caption };
 }
 
 /** Which day is drawn, and how it was chosen, in a sentence. */

@@ -2,6 +2,7 @@ import type { ChangeTime } from "../../../results/index.ts";
 import {
 	type Clock,
 	clockTime,
+	dayWords,
 	happeningWords,
 	isInstant,
 	percentWords,
@@ -15,6 +16,8 @@ import {
 	volumeWords,
 	waits,
 } from "../../../words/index.ts";
+import type { HtmlMaker } from "../../kit/html-element.ts";
+import { type Column, htmlTable } from "../../kit/table.ts";
 import { chanceOf, likeliestWords, likely } from "../answers/change-answers.ts";
 import type { DressingParts } from "../dressing/dressing-parts.ts";
 
@@ -55,7 +58,6 @@ export function sheetEndMin(clock: Clock): number {
 	return ends.find((end) => end >= 360) ?? clock.horizonMin;
 }
 
-/** What stands over the rows until a time. */
 export const clockCaption = (until: string): string =>
 	`What comes next, until ${until}, where nothing comes between; a fill that chance moves by more than ${leastShiftMin} min says so.`;
 
@@ -190,3 +192,30 @@ const homeRows = ({ homeMin, clock }: DressingParts): ClockRow[] =>
 	homeMin === null || homeMin >= clock.horizonMin
 		? []
 		: [{ atMin: homeMin, what: "Goes home", look: "what to send along stands under The plan" }];
+
+const columns: readonly Column<ClockRow & { readonly time: string }>[] = [
+	// A long date breaks after its day, so that it takes no room from the words beside it.
+	{ head: "Time", written: ({ time }) => time.replace(" ", "\u00A0") },
+	{ head: "What", written: ({ what }) => what },
+	{ head: "Volume", numeric: true, written: ({ volume = "" }) => volume },
+	{ head: "Look at", written: ({ look }) => look },
+];
+
+export const clockTable = (
+	html: HtmlMaker,
+	ids: { readonly id: string; readonly under: string },
+	caption: string,
+	rows: readonly ClockRow[],
+	clock: Clock,
+): HTMLElement => htmlTable(html, { ...ids, caption, stacks: true }, columns, timed(rows, clock));
+
+/** Rows with their times as a table writes them: the day with the first row of each day, then the time alone. */
+export function timed(rows: readonly ClockRow[], clock: Clock): (ClockRow & { readonly time: string })[] {
+	let day = dayWords(0, clock);
+	return rows.map((row) => {
+		const words = dayWords(row.atMin, clock);
+		const time = words === day ? timeOfDay(row.atMin, clock) : clockTime(row.atMin, clock);
+		day = words;
+		return { ...row, time };
+	});
+}

@@ -1,15 +1,12 @@
 import { cautionInALine, minutesADay } from "../../../vocabulary/index.ts";
 import { clockTime, dressingLine, regimenLine, sentenceStart, sentenceText } from "../../../words/index.ts";
-import { cautionLines } from "../../kit/caution.ts";
-import { type HtmlMaker, unbroken } from "../../kit/html-element.ts";
-import { details, handwritten, section, sentenceList } from "../../kit/section.ts";
+import { cautionLines } from "../../kit/closing-chapter.ts";
+import { details, type HtmlMaker, handwritten, section, sentenceList, unbroken } from "../../kit/html-element.ts";
 import { answers } from "../answers/answers.ts";
 import type { DressingParts } from "../dressing/dressing-parts.ts";
 import { waterLineFigure } from "../dressing/water-line-figure.ts";
-import { clockCaption, clockRows, sheetEndMin } from "./clock-rows.ts";
-import { clockTable } from "./clock-table.ts";
-import { highOn, linesOn, paperMm, paperPt } from "./paper-room.ts";
-import { paperSheets } from "./paper-sheets.ts";
+import { clockCaption, clockRows, clockTable, sheetEndMin } from "./clock-rows.ts";
+import { highOn, linesOn, paperMm, paperPt, paperSheets } from "./paper-sheets.ts";
 
 const mostOnSheet = 14;
 const mostLater = 120;
@@ -20,27 +17,24 @@ export function sheetSections(html: HtmlMaker, parts: DressingParts): HTMLElemen
 	const sentences = answers(parts);
 	const high = (texts: readonly string[], pt: number, wideMm: number, gapMm: number): number =>
 		texts.reduce((sum, text) => sum + highOn(text, pt, wideMm) + gapMm, 0);
-	const [first, ...later] = paperSheets(html, parts, clockRows(parts), {
+	const [first, ...later] = paperSheets(html, parts, {
+		rows: clockRows(parts),
 		headMm: headMm(parts),
 		answersMm: (pt, wideMm) => high(sentences.map(sentenceText), pt * 1.02, wideMm, 1.3),
 		warnedMm: high(cautions, paperPt.text, paperMm.wide - 4, 1.5),
 	});
 	const figure = waterLineFigure(html, parts, `${id}-water`).element;
-	if (first?.chart) figure.classList.add("screen-only");
+	const answered = section(html, `${id}-answers`, "Answers", headingId, sentenceList(html, sentences));
+	if (first.chart) figure.classList.add("screen-only");
 	return [
 		html(
 			"div",
-			{ class: first?.tight ? "sheet tight" : "sheet" },
+			{ class: first.tight ? "sheet tight" : "sheet" },
 			isOneOfSeveral(parts) ? runningHead(html, parts) : null,
-			...head(html, parts, headingId, first?.span),
+			...head(html, parts, headingId, first.span),
 			...cautionLines(html, cautions),
-			html(
-				"div",
-				{ class: "pair" },
-				section(html, `${id}-answers`, "Answers", headingId, sentenceList(html, sentences)),
-				clockSection(html, parts, first?.clock),
-			),
-			section(html, `${id}-line`, "Water line", headingId, figure, first?.chart ?? null),
+			html("div", { class: "pair" }, answered, clockSection(html, parts, first.clock)),
+			section(html, `${id}-line`, "Water line", headingId, figure, first.chart),
 			signature(html),
 		),
 		...later.map((day) =>
@@ -67,13 +61,9 @@ const runningWords = ({ result }: DressingParts): string => `${result.scenario.t
 
 /** Whose page it is and of which time, then the regimen and the dressing in a line each. */
 function head(html: HtmlMaker, parts: DressingParts, headingId: string, span: HTMLElement | null = null) {
-	const [regimen, facts] = factLines(parts);
-	return [
-		html("h2", { id: headingId }, parts.heading),
-		span,
-		html("p", {}, unbroken(regimen)),
-		html("p", { class: "facts" }, unbroken(facts)),
-	];
+	const [regimen, facts] = factLines(parts).map(unbroken);
+	const heading = html("h2", { id: headingId }, parts.heading);
+	return [heading, span, html("p", {}, regimen), html("p", { class: "facts" }, facts)];
 }
 
 const factLines = ({ clock, dressing, day }: DressingParts): [string, string] => [
