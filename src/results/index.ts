@@ -28,16 +28,8 @@ export {
 	type Totals,
 	type TracedDayResult,
 } from "./day.ts";
-export {
-	type CauseCourse,
-	type Debrief,
-	type Deed,
-	debriefJson,
-	type Likelihoods,
-	type LoggedEntry,
-	type SearchStage,
-	type SearchStep,
-} from "./debrief.ts";
+export type { CauseCourse, Debrief, Deed, Likelihoods, LoggedEntry, SearchStage, SearchStep } from "./debrief.ts";
+export { debriefJson } from "./debrief.ts";
 export {
 	compareJsonSchema,
 	dayJsonSchema,

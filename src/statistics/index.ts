@@ -1,13 +1,6 @@
 /** Statistics of values that come one by one or block by block: they know of no wounds and no stores. */
-export {
-	type Blocked,
-	blocksIn,
-	InBlockOrder,
-	mergeEach,
-	mergeMoments,
-	partsOf,
-	replicationsIn,
-} from "./blocks.ts";
+export type { Blocked } from "./blocks.ts";
+export { blocksIn, InBlockOrder, mergeEach, mergeMoments, partsOf, replicationsIn } from "./blocks.ts";
 export { FrequencyTable, type FrequencyTableParts } from "./frequency-table.ts";
 export { Histogram, type HistogramParts } from "./histogram.ts";
 export { halfWidth, type MeanInterval, meanInterval, wilson } from "./interval.ts";

@@ -10,12 +10,8 @@ export { dayResult } from "./day/day.ts";
 export { drawnOf } from "./day/drawn.ts";
 export { ProjectionGathering } from "./day/projection.ts";
 export { type BlockTask, type Job, type JobKinds, workOn } from "./job.ts";
-export {
-	mostReplications,
-	type PrecisionTarget,
-	replicationsFor,
-	replicationsForTargets,
-} from "./kit/precision.ts";
+export type { PrecisionTarget } from "./kit/precision.ts";
+export { mostReplications, replicationsFor, replicationsForTargets } from "./kit/precision.ts";
 export { foundFits, partFits } from "./supply/part-fits.ts";
 export { type Found, findRules, orderRules, RuleSearch } from "./supply/rules/find-rules.ts";
 export { searchBlocks } from "./supply/rules/rule-part.ts";

@@ -6,14 +6,8 @@ import { barPath, cellNumber, currentMark } from "../kit/marks.ts";
 import { circle, group, path, rect, type Shape, tooltip } from "../kit/shape.ts";
 import { heatEdges, heatStep } from "../theme/palette.ts";
 import { ifAtAll, leastProbability } from "../time/canister-panel.ts";
-import {
-	type BeginTimesData,
-	type BeginTimesRow,
-	type ClockPlace,
-	clearBand,
-	clockPieces,
-	onClock,
-} from "./clock-face.ts";
+import type { BeginTimesData, BeginTimesRow, ClockPlace } from "./clock-face.ts";
+import { clearBand, clockPieces, onClock } from "./clock-face.ts";
 
 const binMin = 30;
 const cellPx = 15;

@@ -4,15 +4,8 @@ import { ComparisonChart, type ComparisonWords } from "../kit/comparison-chart.t
 import { markWords } from "../kit/marks.ts";
 import { text } from "../kit/shape.ts";
 import { designMapKey, mapHatching } from "./cell.ts";
-import {
-	type DesignMapCell,
-	type DesignMapData,
-	type DesignMapPanel,
-	mapLayout,
-	mapRows,
-	measureRanges,
-	panelGapPx,
-} from "./layout.ts";
+import type { DesignMapCell, DesignMapData, DesignMapPanel } from "./layout.ts";
+import { mapLayout, mapRows, measureRanges, panelGapPx } from "./layout.ts";
 import { headedMap, mapPanel } from "./panel.ts";
 
 /** Small multiples: a heat map for each measure and facet, stronger shade for more, the number in the cell where it fits. */

@@ -6,15 +6,8 @@ import { type TextBlock, textBlock, textWidth } from "../kit/fitted-text.ts";
 import { centred, rowCount, stackedRows } from "../kit/label-places.ts";
 import { diamondPath, markLine, markWords } from "../kit/marks.ts";
 import { circle, group, path, type Shape, text } from "../kit/shape.ts";
-import {
-	labelledTicks,
-	levelAxis,
-	minuteTicks,
-	type Scale,
-	tickLines,
-	tickNumbers,
-	valueScale,
-} from "../kit/value-axis.ts";
+import type { Scale } from "../kit/value-axis.ts";
+import { labelledTicks, levelAxis, minuteTicks, tickLines, tickNumbers, valueScale } from "../kit/value-axis.ts";
 import { smallLetters, smallPx } from "../theme/letters.ts";
 import { lineThrough } from "../time/curve.ts";
 import type { Edges } from "../time/time-plot.ts";

@@ -1,14 +1,7 @@
 import { scaleLinear } from "d3-scale";
 import { minutesADay } from "../../vocabulary/index.ts";
-import {
-	type Clock,
-	dateWords,
-	dayOffset,
-	monthWords,
-	shiftsBetween,
-	shortDate,
-	timeOfDay,
-} from "../../words/index.ts";
+import type { Clock } from "../../words/index.ts";
+import { dateWords, dayOffset, monthWords, shiftsBetween, shortDate, timeOfDay } from "../../words/index.ts";
 import { fittedText, textWidth } from "../kit/fitted-text.ts";
 import { group, levelLine, rect, type Shape, text, uprightLine } from "../kit/shape.ts";
 import type { Scale } from "../kit/value-axis.ts";

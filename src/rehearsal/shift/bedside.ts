@@ -2,15 +2,8 @@ import { type EventId, Resource, Simulation } from "../../engine/index.ts";
 import type { Deed } from "../../results/index.ts";
 import type { Scenario } from "../../scenario/index.ts";
 import { DressingProcess, eventPriority, type Observer, unobserved } from "../../therapy/index.ts";
-import {
-	type Act,
-	type CauseName,
-	type Condition,
-	conditions,
-	type Phase,
-	phases,
-	type TroubleEnd,
-} from "../../vocabulary/index.ts";
+import type { Act, CauseName, Condition, Phase, TroubleEnd } from "../../vocabulary/index.ts";
+import { conditions, phases } from "../../vocabulary/index.ts";
 import type { Placed } from "../causes/cause.ts";
 import { causeOf, causes } from "../causes/causes.ts";
 import { actFacts } from "../places/acts.ts";

@@ -1,11 +1,5 @@
-import {
-	type DifferenceRowsData,
-	differenceMark,
-	differenceRows,
-	differenceWords,
-	meansOf,
-	svgElement,
-} from "../../charts/index.ts";
+import type { DifferenceRowsData } from "../../charts/index.ts";
+import { differenceMark, differenceRows, differenceWords, meansOf, svgElement } from "../../charts/index.ts";
 import type { CompareResult, Difference } from "../../results/index.ts";
 import { counted, differenceDecimals, measureWords, percentWords, plainNumber, unitWords } from "../../words/index.ts";
 import { svgFile } from "../kit/chart-figure.ts";

@@ -10,14 +10,8 @@ import type {
 } from "../../results/index.ts";
 import type { Dressing, Regimen, Scenario } from "../../scenario/index.ts";
 import type { Histogram, VectorMoments } from "../../statistics/index.ts";
-import {
-	type MeasureFact,
-	type MeasureName,
-	measureFact,
-	measureNames,
-	type TotalName,
-	totalNames,
-} from "../../vocabulary/index.ts";
+import type { MeasureFact, MeasureName, TotalName } from "../../vocabulary/index.ts";
+import { measureFact, measureNames, totalNames } from "../../vocabulary/index.ts";
 import { regimenSummary, summaryOf } from "../day/summary.ts";
 import { assumptionsOf } from "../kit/assumptions.ts";
 import { targetCautions } from "../kit/precision.ts";

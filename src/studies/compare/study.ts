@@ -1,12 +1,6 @@
 import type { Scenario } from "../../scenario/index.ts";
-import {
-	Histogram,
-	type HistogramParts,
-	partsOf,
-	replicationsIn,
-	VectorMoments,
-	type VectorMomentsParts,
-} from "../../statistics/index.ts";
+import type { HistogramParts, VectorMomentsParts } from "../../statistics/index.ts";
+import { Histogram, partsOf, replicationsIn, VectorMoments } from "../../statistics/index.ts";
 import { TherapyDay } from "../../therapy/index.ts";
 import { measureFact, measureNames } from "../../vocabulary/index.ts";
 import { blocked } from "../day/collector.ts";

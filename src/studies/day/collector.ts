@@ -1,24 +1,9 @@
 import type { Scenario } from "../../scenario/index.ts";
-import {
-	addTo,
-	type Blocked,
-	blocksIn,
-	Histogram,
-	type HistogramParts,
-	type Moments,
-	noMoments,
-	partsOf,
-	replicationsIn,
-} from "../../statistics/index.ts";
+import type { Blocked, HistogramParts, Moments } from "../../statistics/index.ts";
+import { addTo, blocksIn, Histogram, noMoments, partsOf, replicationsIn } from "../../statistics/index.ts";
 import { type DressingProcess, type Observer, TherapyDay } from "../../therapy/index.ts";
-import {
-	type CanisterReason,
-	type Condition,
-	conditions,
-	type Phase,
-	type SourceReason,
-	totalNames,
-} from "../../vocabulary/index.ts";
+import type { CanisterReason, Condition, Phase, SourceReason } from "../../vocabulary/index.ts";
+import { conditions, totalNames } from "../../vocabulary/index.ts";
 import { mostWithin, type Spell } from "../trace/off-spells.ts";
 import { totalsOf } from "../trace/totals.ts";
 import { AlarmStarts, DressingCounts, type DressingParts, halfHourMin, levelStep, roundTimes } from "./counts.ts";

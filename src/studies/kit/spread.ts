@@ -1,11 +1,6 @@
 import type { CountSpread, Spread } from "../../results/index.ts";
-import {
-	type FrequencyTable,
-	type Histogram,
-	halfWidth,
-	type Moments,
-	quantileIntervals,
-} from "../../statistics/index.ts";
+import type { FrequencyTable, Histogram, Moments } from "../../statistics/index.ts";
+import { halfWidth, quantileIntervals } from "../../statistics/index.ts";
 
 export const percentiles = [0.1, 0.5, 0.9];
 

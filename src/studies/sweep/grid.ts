@@ -1,14 +1,7 @@
 import { deepestHeld } from "../../physics/index.ts";
 import type { SweepAxis } from "../../results/index.ts";
-import {
-	type Dressing,
-	type Regimen,
-	type Scenario,
-	type SweepGrid,
-	usualDepth,
-	usualDwellMin,
-	usualSuctionMin,
-} from "../../scenario/index.ts";
+import type { Dressing, Regimen, Scenario, SweepGrid } from "../../scenario/index.ts";
+import { usualDepth, usualDwellMin, usualSuctionMin } from "../../scenario/index.ts";
 import { type AxisName, axisNames, axisUnits } from "../../vocabulary/index.ts";
 import type { Study } from "../compare/study.ts";
 

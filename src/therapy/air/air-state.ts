@@ -1,11 +1,5 @@
-import {
-	type Constants,
-	canHold,
-	depthAfter,
-	equilibriumDepth,
-	timeConstant,
-	timeToDepth,
-} from "../../physics/index.ts";
+import type { Constants } from "../../physics/index.ts";
+import { canHold, depthAfter, equilibriumDepth, timeConstant, timeToDepth } from "../../physics/index.ts";
 
 /** Where the curve of depth ends next. `balance`: the depth at which the port takes just what flows in. */
 export type AirBoundary = "none" | "set" | "limit" | "balance";

@@ -1,11 +1,5 @@
-import {
-	type EventId,
-	type Job,
-	lognormal,
-	type Resource,
-	type Simulation,
-	type Substream,
-} from "../../engine/index.ts";
+import type { EventId, Job, Resource, Simulation, Substream } from "../../engine/index.ts";
+import { lognormal } from "../../engine/index.ts";
 import type { ConstantName, Constants } from "../../physics/index.ts";
 import type { Care } from "../../scenario/index.ts";
 import { type Condition, conditionFacts, conditions, type Ending } from "../../vocabulary/index.ts";

@@ -1,13 +1,5 @@
-import {
-	type Constants,
-	conductance,
-	type Draining,
-	drainedAfter,
-	mixDraining,
-	mixLinear,
-	timeToDrained,
-	timeToLevel,
-} from "../../physics/index.ts";
+import type { Constants, Draining } from "../../physics/index.ts";
+import { conductance, drainedAfter, mixDraining, mixLinear, timeToDrained, timeToLevel } from "../../physics/index.ts";
 import type { Air } from "../air/air-state.ts";
 
 /** Volumes that should be equal are equal within this, mL. */

@@ -14,23 +14,10 @@ import { countSpread, spread } from "../../kit/spread.ts";
 import { wardBlocked, wardBlocks } from "../run/supply-part.ts";
 import { planOrders } from "./plan-orders.ts";
 import { ReadyRates, type Share } from "./ready-rates.ts";
-import {
-	groupsPerHalf,
-	SearchCollector,
-	type SearchPart,
-	SearchSums,
-	searchBlocks,
-	searchGroups,
-} from "./rule-part.ts";
-import {
-	type ItemPlan,
-	keptReplications,
-	leadMoments,
-	protectionDays,
-	type SearchPlan,
-	searchedMin,
-	tailOf,
-} from "./rule-plan.ts";
+import type { SearchPart } from "./rule-part.ts";
+import { groupsPerHalf, SearchCollector, SearchSums, searchBlocks, searchGroups } from "./rule-part.ts";
+import type { ItemPlan, SearchPlan } from "./rule-plan.ts";
+import { keptReplications, leadMoments, protectionDays, searchedMin, tailOf } from "./rule-plan.ts";
 import { countBefore, type Demand, demandOf } from "./ward-demand.ts";
 
 /** What a search comes to: everything that a run of the ward needs before it begins. */

@@ -1,13 +1,6 @@
 import type { WardScenario } from "../../../scenario/index.ts";
-import {
-	type Blocked,
-	blocksIn,
-	FrequencyTable,
-	Histogram,
-	type Moments,
-	mergeEach,
-	partsOf,
-} from "../../../statistics/index.ts";
+import type { Blocked, Moments } from "../../../statistics/index.ts";
+import { blocksIn, FrequencyTable, Histogram, mergeEach, partsOf } from "../../../statistics/index.ts";
 import { supplyLayout } from "./layout.ts";
 
 /** Replications are summed in blocks of this many, which are merged by index. */
