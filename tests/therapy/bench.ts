@@ -108,7 +108,8 @@ export class Bench implements Endangered, Watched {
 		alarmStarts: (dressing, condition, at) => this.note(`dressing ${dressing} ${condition} from ${at}`),
 		alarmEnds: (dressing, condition, start, end, ending) =>
 			this.note(`dressing ${dressing} ${condition} ${start} to ${end} by ${ending}`),
-		canisterChange: (dressing, reason, at) => this.note(`dressing ${dressing} canister changed at ${at} by ${reason}`),
+		canisterChange: (dressing, reason, at, due) =>
+			this.note(`dressing ${dressing} canister changed at ${at} by ${reason}, due at ${due}`),
 		sourceChange: (dressing, reason, at, wastedMl) =>
 			this.note(`dressing ${dressing} source changed at ${at} by ${reason}, ${wastedMl} mL wasted`),
 		offSuction: (dressing, start, end) => this.note(`dressing ${dressing} off suction ${start} to ${end}`),

@@ -265,3 +265,12 @@ describe("alarms of a therapy that is over", () => {
 		}
 	});
 });
+
+test("what the scenario listed has had its alarm once that has ended: the next one is put down to chance", () => {
+	const { alarms } = new Bench();
+	alarms.listed.add("seal-leak");
+	alarms.listed.add("depth-not-held");
+	alarms.raise("seal-leak");
+	alarms.end("seal-leak", "call");
+	expect([...alarms.listed]).toEqual(["depth-not-held"]);
+});

@@ -117,3 +117,36 @@ describe("debris in the suction port", () => {
 		},
 	);
 });
+
+describe("what a port goes through", () => {
+	test("a dwell that ends loosens debris, once, but for one that ends with its dressing", () => {
+		const { bench, port } = made(dwells);
+		port.begin();
+		for (const [next, left] of [
+			["dwell", "fill"],
+			["suction", "drain"],
+			["change", "dwell"],
+			["suction", null],
+		] as const)
+			port.enter(next, left);
+		expect(port.debris).toBe(0);
+		bench.regimen = { ...bench.regimen, dwellMin: 5 };
+		port.enter("drain", "dwell");
+		const once = made(dwells).port;
+		once.begin();
+		once.loosen(5);
+		expect(port.debris).toBe(once.debris);
+		expect(port.debris).toBeGreaterThan(0);
+	});
+
+	test("a clear one in its place is counted; a dressing that comes off takes its debris along, uncounted", () => {
+		const { port } = made();
+		port.begin();
+		port.add(0.4);
+		port.replace();
+		expect([port.debris, port.replaced]).toEqual([0, 1]);
+		port.add(0.4);
+		port.dressingOff();
+		expect([port.debris, port.replaced]).toEqual([0, 1]);
+	});
+});

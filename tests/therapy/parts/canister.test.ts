@@ -50,7 +50,7 @@ describe("a canister", () => {
 		told();
 		canister.change("at-capacity", 800);
 		expect(told()).toEqual([
-			"503: dressing 2 canister changed at 503 by at-capacity",
+			"503: dressing 2 canister changed at 503 by at-capacity, due at 500",
 			"503: dressing 2 canister-at-capacity 500 to 503 by call",
 			"503: resumes from round",
 			"503: resumes from canister",
@@ -101,7 +101,7 @@ describe("a change at a round", () => {
 		sim.run(102);
 		expect(told()).toEqual([
 			"101: takes canister for round",
-			"101: dressing 2 canister changed at 101 by round",
+			"101: dressing 2 canister changed at 101 by round, due at 100",
 			"101: resumes from round",
 			"101: resumes from canister",
 		]);
@@ -115,7 +115,7 @@ describe("a change at a round", () => {
 		canister.changeAsAtRound("scripted");
 		expect(told().slice(0, 2)).toEqual([
 			"100: takes canister for scripted",
-			"100: dressing 2 canister changed at 100 by scripted",
+			"100: dressing 2 canister changed at 100 by scripted, due at 100",
 		]);
 		expect(bench.alarms.nurseMin).toBe(3);
 		sim.run(200);
@@ -140,5 +140,49 @@ describe("a change at a round", () => {
 		canister.change("at-capacity", 500);
 		sim.run(200);
 		expect(canister.changes).toBe(1);
+	});
+});
+
+describe("a change of a canister is due", () => {
+	const dueOf = (lines: readonly string[]) =>
+		lines.flatMap((line) => (line.includes("changed") ? [line.slice(line.indexOf("due"))] : []));
+
+	test("since it was full, though a round asks for it later, and the next one counts anew", () => {
+		const { bench, sim, canister, told } = made();
+		sim.run(502);
+		bench.phase = "dwell";
+		canister.changeAsAtRound("round");
+		expect(dueOf(told())).toEqual(["due at 500"]);
+		sim.run(600);
+		canister.change("scripted", 500);
+		expect(dueOf(told())).toEqual(["due at 600"]);
+	});
+
+	test("since it was first asked for, be it at the very beginning, while the stores had none", () => {
+		const { bench, sim, canister, told } = made();
+		canister.changeAsAtRound("round");
+		bench.stock.delete("canister");
+		sim.run(5);
+		bench.stock.add("canister");
+		canister.changeAsAtRound("round");
+		sim.run(7);
+		expect(dueOf(told())).toEqual(["due at 0"]);
+	});
+
+	test("since then, though it is full before one comes", () => {
+		const { bench, sim, canister, told } = made();
+		canister.changeAsAtRound("round");
+		bench.stock.delete("canister");
+		sim.run(502);
+		expect(bench.alarms.stands("canister-at-capacity")).toBe(true);
+		canister.change("at-capacity", 500);
+		expect(dueOf(told())).toEqual(["due at 0"]);
+	});
+
+	test("at once where one that starts at the beginning takes a minute", () => {
+		const { sim, canister, told } = made();
+		canister.changeAsAtRound("scripted");
+		sim.run(2);
+		expect(dueOf(told())).toEqual(["due at 0"]);
 	});
 });
